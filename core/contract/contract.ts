@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { Grid } from '../rider/grid.ts';
+import { Change } from '../show/change.ts';
+import { ShowDocument } from '../show/show.ts';
+import { Problem } from './problem.ts';
+
+/** What the undo and redo keys would do next, in words, or null; and the number of the last durable change. */
+export const Standing = z.strictObject({
+  revision: z.number().int().min(0),
+  undo: z.string().nullable(),
+  redo: z.string().nullable(),
+});
+export type Standing = z.infer<typeof Standing>;
+
+/** A durable change and where the show stands after it. */
+export const Changed = z.strictObject({ change: Change, standing: Standing });
+export type Changed = z.infer<typeof Changed>;
+
+/** At most this many bytes of a rider cross the boundary; a rider is far smaller. */
+export const largestRiderBytes = 24 * 1024 * 1024;
+
+/**
+ * The calls that cross from the page to the shell: one schema in, one out. Both hosts answer exactly these, and
+ * both sides check both ways. Whoever adds a call adds its line here and its function in `electron/service`.
+ */
+export const contract = {
+  /** The whole show, for a window that opens. */
+  'show.open': {
+    in: z.strictObject({}),
+    out: z.strictObject({
+      show: ShowDocument,
+      standing: Standing,
+      file: z.string(),
+      host: z.enum(['electron', 'browser']),
+    }),
+  },
+  /** Writes one change durably; answers when it is on the disk. */
+  'show.change': { in: z.strictObject({ change: Change }), out: z.strictObject({ standing: Standing }) },
+  'show.undo': { in: z.strictObject({}), out: Changed },
+  'show.redo': { in: z.strictObject({}), out: Changed },
+  /** Turns the bytes of a rider into a grid of text. Changes nothing. */
+  'rider.grid': {
+    in: z.strictObject({
+      fileName: z.string().min(1).max(400),
+      base64: z.base64().max(Math.ceil(largestRiderBytes / 3) * 4),
+    }),
+    out: z.strictObject({ grid: Grid }),
+  },
+} as const;
+
+export type CallName = keyof typeof contract;
+export type CallInput<C extends CallName> = z.input<(typeof contract)[C]['in']>;
+export type CallOutput<C extends CallName> = z.output<(typeof contract)[C]['out']>;
+
+/** What the shell tells every window and stage page without being asked. */
+export const Push = z.discriminatedUnion('push', [
+  z.strictObject({ push: z.literal('changed'), changed: Changed }),
+]);
+export type Push = z.infer<typeof Push>;
+
+/** The frames on the wire, the same on both transports. */
+export const Request = z.strictObject({
+  id: z.number().int().min(0),
+  call: z.string().max(60),
+  input: z.unknown(),
+});
+export type Request = z.infer<typeof Request>;
+
+export const Reply = z.union([
+  z.strictObject({ id: z.number().int().min(0), ok: z.literal(true), value: z.unknown() }),
+  z.strictObject({ id: z.number().int().min(0), ok: z.literal(false), problem: Problem }),
+]);
+export type Reply = z.infer<typeof Reply>;

@@ -1,0 +1,58 @@
+import type { TableName } from './show.ts';
+
+/**
+ * Every reference from a row to another, once: the database makes its foreign keys from it, a change its
+ * cascades, and the check of a show document its sentences. `owner`: the row goes with what it names;
+ * `link`: the link is cleared and the row stays.
+ */
+export type Reference = { table: TableName; field: string; to: TableName; holds: 'owner' | 'link' };
+
+const owner = (table: TableName, field: string, to: TableName): Reference => ({
+  table,
+  field,
+  to,
+  holds: 'owner',
+});
+const link = (table: TableName, field: string, to: TableName): Reference => ({
+  table,
+  field,
+  to,
+  holds: 'link',
+});
+
+export const references: readonly Reference[] = [
+  owner('boxes', 'rigId', 'rigs'),
+  owner('sockets', 'boxId', 'boxes'),
+  owner('buses', 'rigId', 'rigs'),
+  owner('outputs', 'rigId', 'rigs'),
+  link('outputs', 'boxId', 'boxes'),
+  owner('devices', 'rigId', 'rigs'),
+  owner('cueOutputs', 'rigId', 'rigs'),
+  link('cueOutputs', 'outputId', 'outputs'),
+  link('cueOutputs', 'secondOutputId', 'outputs'),
+  link('cueOutputs', 'busId', 'buses'),
+  link('cueOutputs', 'deviceId', 'devices'),
+  owner('days', 'rigId', 'rigs'),
+  owner('acts', 'dayId', 'days'),
+  owner('performers', 'actId', 'acts'),
+  owner('sources', 'actId', 'acts'),
+  link('sources', 'pairSourceId', 'sources'),
+  link('sources', 'performerId', 'performers'),
+  owner('mixes', 'actId', 'acts'),
+  owner('listeners', 'mixId', 'mixes'),
+  owner('listeners', 'performerId', 'performers'),
+  owner('wishes', 'mixId', 'mixes'),
+  owner('wishes', 'sourceId', 'sources'),
+  owner('wishes', 'sameAsMixId', 'mixes'),
+  owner('copies', 'sourceId', 'sources'),
+  owner('decisions', 'actId', 'acts'),
+  owner('decisions', 'sourceId', 'sources'),
+  owner('decisions', 'mixId', 'mixes'),
+  owner('decisions', 'socketId', 'sockets'),
+  owner('decisions', 'busId', 'buses'),
+  owner('decisions', 'outputId', 'outputs'),
+  owner('decisions', 'deviceId', 'devices'),
+  owner('decisions', 'cueOutputId', 'cueOutputs'),
+  owner('riders', 'actId', 'acts'),
+  owner('answers', 'riderId', 'riders'),
+];

@@ -1,0 +1,123 @@
+import { z } from 'zod';
+import { DeviceKind, Format, OutputPlace } from './words.ts';
+
+/** Ids are opaque; whoever creates a row brings one, for core has no randomness. */
+export const Id = z.string().min(1).max(100);
+export type Id = z.infer<typeof Id>;
+
+export const shortText = z.string().max(200);
+export const longText = z.string().max(20_000);
+export const orderNumber = z.number().int().min(0).max(100_000);
+/** Metres on the stage plot: x grows to stage left (house right), y grows upstage from the front edge. */
+export const metres = z.number().min(-500).max(500);
+
+/** The house desk and the rules of level that every act on it shares. */
+export const Rig = z.strictObject({
+  id: Id,
+  name: shortText.min(1),
+  deskName: shortText.default('House desk'),
+  channelCount: z.number().int().min(0).max(1024),
+  /** Level in dBFS that a line check aims at for every channel. */
+  targetLevelDbfs: z.number().min(-60).max(0).default(-18),
+  /** Room in dB that the expected sum of a mix must leave below full scale. */
+  headroomDb: z.number().min(0).max(60).default(9),
+  trimMinDb: z.number().min(-60).max(0).default(-18),
+  trimMaxDb: z.number().min(0).max(60).default(18),
+  gainMinDb: z.number().min(-30).max(100).default(0),
+  gainMaxDb: z.number().min(-30).max(100).default(60),
+  /** Start levels of the words of a wish; nothing may start above unity. */
+  lotsDb: z.number().min(-60).max(0).default(0),
+  someDb: z.number().min(-60).max(0).default(-6),
+  littleDb: z.number().min(-60).max(0).default(-12),
+  /** Stage and air, for delays and distances. */
+  stageWidthM: z.number().positive().max(200).default(12),
+  stageDepthM: z.number().positive().max(200).default(8),
+  airTemperatureC: z.number().min(-40).max(60).default(20),
+});
+export type Rig = z.infer<typeof Rig>;
+
+export const Box = z.strictObject({
+  id: Id,
+  rigId: Id,
+  order: orderNumber.default(0),
+  /** Name as written on the box, for example "A". Sockets are called by it: A1, A2 ... */
+  name: shortText.min(1),
+  xM: metres.nullable().default(null),
+  yM: metres.nullable().default(null),
+  /** How far a cable of the house reaches from this box, in metres. */
+  reachM: z.number().positive().max(200).nullable().default(null),
+  /** Sockets that share one phantom switch; 1 is a switch for each socket. */
+  phantomBankSize: z.number().int().min(1).max(64).default(1),
+});
+export type Box = z.infer<typeof Box>;
+
+export const Socket = z.strictObject({
+  id: Id,
+  boxId: Id,
+  number: z.number().int().min(1).max(1024),
+  /** Why nothing may be patched here (reserved, broken), or null. */
+  reservedFor: shortText.nullable().default(null),
+});
+export type Socket = z.infer<typeof Socket>;
+
+/** A mono mix bus. A stereo mix takes two with adjacent numbers, the odd one first. */
+export const Bus = z.strictObject({
+  id: Id,
+  rigId: Id,
+  number: z.number().int().min(1).max(512),
+  reservedFor: shortText.nullable().default(null),
+});
+export type Bus = z.infer<typeof Bus>;
+
+export const Output = z.strictObject({
+  id: Id,
+  rigId: Id,
+  boxId: Id.nullable().default(null),
+  place: OutputPlace,
+  number: z.number().int().min(1).max(1024),
+  name: shortText.min(1),
+  xM: metres.nullable().default(null),
+  yM: metres.nullable().default(null),
+  reservedFor: shortText.nullable().default(null),
+});
+export type Output = z.infer<typeof Output>;
+
+/** Something a performer, or the engineer's cue, listens through. One row is one physical device. */
+export const Device = z.strictObject({
+  id: Id,
+  rigId: Id,
+  order: orderNumber.default(0),
+  name: shortText.min(1),
+  kind: DeviceKind,
+  format: Format,
+  model: shortText.default(''),
+  /** Wedge or fill: dB SPL at 1 W and 1 m. In-ears: dB SPL at the ear with the pack at its reference setting. */
+  sensitivityDbSpl: z.number().min(40).max(160).nullable().default(null),
+  /** Power that drives it at the reference setting, in watts; null for in-ears. */
+  powerW: z.number().positive().max(100_000).nullable().default(null),
+  /** From the device to the ear, in metres; null for in-ears. */
+  listeningDistanceM: z.number().positive().max(200).nullable().default(null),
+  frequencyMhz: z.number().positive().max(100_000).nullable().default(null),
+  /** A device of the engineer, never handed to a performer. */
+  forCue: z.boolean().default(false),
+  reservedFor: shortText.nullable().default(null),
+});
+export type Device = z.infer<typeof Device>;
+
+/** Where the engineer listens. `kind` wedge is the cue wedge, in-ear the cue pack. */
+export const CueOutput = z.strictObject({
+  id: Id,
+  rigId: Id,
+  name: shortText.min(1),
+  kind: z.enum(['wedge', 'in-ear']),
+  format: Format,
+  outputId: Id.nullable().default(null),
+  /** The second output of a stereo cue. */
+  secondOutputId: Id.nullable().default(null),
+  /** The bus the cue takes, where the desk has no cue bus of its own. */
+  busId: Id.nullable().default(null),
+  deviceId: Id.nullable().default(null),
+  /** From the stage's middle to the engineer, in metres; gives the delay that aligns a cue wedge. */
+  distanceFromStageM: z.number().min(0).max(200).nullable().default(null),
+});
+export type CueOutput = z.infer<typeof CueOutput>;

@@ -1,0 +1,34 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const standIn = fileURLToPath(new URL('./stand-in/electron.ts', import.meta.url));
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        // Everything that needs no browser. `electron` is the stand-in: its binary is no test's business.
+        resolve: { alias: { electron: standIn } },
+        test: {
+          name: 'unit',
+          root,
+          include: ['tests/{unit,property,contract,reference}/**/*.test.ts'],
+          testTimeout: 20_000,
+        },
+      },
+      {
+        // Real Chromium, one file at a time: two browsers at once would fight for a small machine.
+        test: {
+          name: 'end-to-end',
+          root,
+          include: ['tests/end-to-end/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
