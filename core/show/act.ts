@@ -23,6 +23,10 @@ export const Day = z.strictObject({
     .string()
     .regex(/^(\d{4}-\d{2}-\d{2})?$/)
     .default(''),
+  /** People on stage who can plug, carry and hand out during a changeover; the desk is not one of them. */
+  crewSize: z.number().int().min(0).max(50).default(3),
+  /** Minutes of a changeover where the times of the acts do not say it. */
+  changeoverMinutes: z.number().min(0).max(240).default(20),
 });
 export type Day = z.infer<typeof Day>;
 
@@ -37,6 +41,12 @@ export const Act = z.strictObject({
   state: ActState.default('advancing'),
   startMinute: minuteOfDay.nullable().default(null),
   endMinute: minuteOfDay.nullable().default(null),
+  soundCheckStartMinute: minuteOfDay.nullable().default(null),
+  soundCheckEndMinute: minuteOfDay.nullable().default(null),
+  /** Its risers are miked and patched while the act before plays: none of their lines may wait for the changeover. */
+  prePatch: z.boolean().default(false),
+  /** What is patched early is also line-checked early, on headphones, while the act before plays. */
+  lineCheckAhead: z.boolean().default(false),
   notes: longText.default(''),
 });
 export type Act = z.infer<typeof Act>;
@@ -68,6 +78,10 @@ export const Source = z.strictObject({
   pickUpModel: shortText.default(''),
   phantom: PhantomNeed.default('not said'),
   stand: shortText.default(''),
+  /** Name of the riser it stands on and rolls with; empty: the stage floor. */
+  riser: shortText.default(''),
+  /** Name of a line that stays on stage over several acts, as of a shared kit; empty: this act's own line. */
+  sharedLine: shortText.default(''),
   place: shortText.default(''),
   xM: metres.nullable().default(null),
   yM: metres.nullable().default(null),
@@ -143,6 +157,8 @@ export const Copy = z.strictObject({
   purpose: Purpose,
   /** False: this copy is not to be made, whatever the rule says. */
   wanted: z.boolean().default(true),
+  /** An unlocked channel was proposed by a planner and taken; a locked one is the engineer's. */
+  locked: z.boolean().default(true),
   channel: z.number().int().min(1).max(1024).nullable().default(null),
   trimDb: z.number().min(-60).max(60).default(0),
   polarityInverted: z.boolean().default(false),

@@ -27,6 +27,7 @@ export const references: readonly Reference[] = [
   owner('outputs', 'rigId', 'rigs'),
   link('outputs', 'boxId', 'boxes'),
   owner('devices', 'rigId', 'rigs'),
+  owner('stockItems', 'rigId', 'rigs'),
   owner('cueOutputs', 'rigId', 'rigs'),
   link('cueOutputs', 'outputId', 'outputs'),
   link('cueOutputs', 'secondOutputId', 'outputs'),

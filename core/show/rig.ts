@@ -33,6 +33,10 @@ export const Rig = z.strictObject({
   stageWidthM: z.number().positive().max(200).default(12),
   stageDepthM: z.number().positive().max(200).default(8),
   airTemperatureC: z.number().min(-40).max(60).default(20),
+  /** Sockets in reach of the lead vocal that no playing act may fill, so that a spare can go in at any time. */
+  spareVocalLines: z.number().int().min(0).max(8).default(1),
+  /** The day plan lays channels out in the usual order of a channel list wherever that costs no move. */
+  channelsInUsualOrder: z.boolean().default(true),
 });
 export type Rig = z.infer<typeof Rig>;
 
@@ -121,3 +125,22 @@ export const CueOutput = z.strictObject({
   distanceFromStageM: z.number().min(0).max(200).nullable().default(null),
 });
 export type CueOutput = z.infer<typeof CueOutput>;
+
+/** What the house has a number of, and what it takes to give one out and have it ready again. */
+export const stockKinds = ['in-ear pack', 'wedge', 'fill', 'mic', 'di', 'stand'] as const;
+export const StockItem = z.strictObject({
+  id: Id,
+  rigId: Id,
+  order: orderNumber.default(0),
+  kind: z.enum(stockKinds),
+  /** The words by which sources ask for it (their pick-up or stand); empty: any of its kind. */
+  name: shortText.default(''),
+  count: z.number().int().min(0).max(10_000),
+  /** Minutes before the set in which it is handed out or put up. */
+  handOutMinutes: z.number().min(0).max(600).default(5),
+  /** Minutes after the set until it is back and checked. */
+  returnMinutes: z.number().min(0).max(600).default(5),
+  /** Minutes it then needs for batteries or charging, wiping and labelling. */
+  chargeMinutes: z.number().min(0).max(600).default(0),
+});
+export type StockItem = z.infer<typeof StockItem>;

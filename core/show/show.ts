@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Act, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
 import { Answer, RiderRecord } from './rider-record.ts';
-import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket } from './rig.ts';
+import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket, StockItem } from './rig.ts';
 
 /**
  * The tables of a show, parents before children: the order in which rows can be written one by one.
@@ -14,6 +14,7 @@ export const rowSchemas = {
   buses: Bus,
   outputs: Output,
   devices: Device,
+  stockItems: StockItem,
   cueOutputs: CueOutput,
   days: Day,
   acts: Act,
