@@ -1,4 +1,5 @@
-import type { Act, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
+import type { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
+import type { RiderRecord } from './rider-record.ts';
 import type { Box, Bus, CueOutput, Device, Id, Output, Rig, Socket } from './rig.ts';
 import type { Show } from './show.ts';
 
@@ -19,7 +20,10 @@ export type ActSheet = {
   listeners: Listener[];
   wishes: Wish[];
   copies: Copy[];
+  alternates: Alternate[];
   decisions: Decision[];
+  /** The riders that the act came from, the oldest first. */
+  riders: RiderRecord[];
 };
 
 const byOrder = (a: { order: number }, b: { order: number }) => a.order - b.order;
@@ -62,7 +66,9 @@ export function actSheet(show: Show, actId: Id): ActSheet | null {
     listeners: [...show.listeners.values()].filter((row) => mixIds.has(row.mixId)),
     wishes: [...show.wishes.values()].filter((row) => mixIds.has(row.mixId)).sort(byOrder),
     copies: [...show.copies.values()].filter((row) => sourceIds.has(row.sourceId)),
+    alternates: [...show.alternates.values()].filter((row) => sourceIds.has(row.sourceId)).sort(byOrder),
     decisions: ofAct(show.decisions),
+    riders: ofAct(show.riders).sort(byOrder),
   };
 }
 

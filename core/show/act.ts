@@ -1,12 +1,15 @@
 import { z } from 'zod';
-import { Id, longText, metres, orderNumber, shortText } from './rig.ts';
+import { calendarDay, Id, longText, metres, orderNumber, shortText } from './rig.ts';
 import { SourceGroup, SourceKind } from './source-kinds.ts';
 import {
   ActState,
+  AlternateKind,
   Amount,
   Audience,
   DeviceKind,
   Format,
+  GainOwner,
+  MicPattern,
   PhantomNeed,
   PickUp,
   Purpose,
@@ -19,10 +22,7 @@ export const Day = z.strictObject({
   order: orderNumber.default(0),
   name: shortText.min(1),
   /** Calendar day as YYYY-MM-DD, or empty where it is not fixed. */
-  date: z
-    .string()
-    .regex(/^(\d{4}-\d{2}-\d{2})?$/)
-    .default(''),
+  date: calendarDay.default(''),
   /** People on stage who can plug, carry and hand out during a changeover; the desk is not one of them. */
   crewSize: z.number().int().min(0).max(50).default(3),
   /** Minutes of a changeover where the times of the acts do not say it. */
@@ -47,6 +47,14 @@ export const Act = z.strictObject({
   prePatch: z.boolean().default(false),
   /** What is patched early is also line-checked early, on headphones, while the act before plays. */
   lineCheckAhead: z.boolean().default(false),
+  /** Who brings the splitter for a desk of the band's own; null: nobody has been named. */
+  splitBy: z.enum(['band', 'house']).nullable().default(null),
+  /** Which side of the splitter gives 48 V: one side only, ever. null: not settled. */
+  splitPhantomBy: z.enum(['band', 'house']).nullable().default(null),
+  /** A guest engineer brings a file for the house desk. */
+  ownDeskFile: z.boolean().default(false),
+  /** The outputs of that file were mapped to the house's wedges and packs, and looked at. */
+  deskFileMapped: z.boolean().default(false),
   notes: longText.default(''),
 });
 export type Act = z.infer<typeof Act>;
@@ -57,6 +65,8 @@ export const Performer = z.strictObject({
   order: orderNumber.default(0),
   name: shortText.min(1),
   role: shortText.default(''),
+  /** Plays to a click and is lost without it. */
+  needsClick: z.boolean().default(false),
   place: shortText.default(''),
   xM: metres.nullable().default(null),
   yM: metres.nullable().default(null),
@@ -77,6 +87,30 @@ export const Source = z.strictObject({
   pickUp: PickUp.nullable().default(null),
   pickUpModel: shortText.default(''),
   phantom: PhantomNeed.default('not said'),
+  /** Microphone: output for 1 Pa (94 dB SPL), in mV. */
+  sensitivityMvPerPa: z.number().positive().max(1000).nullable().default(null),
+  /** Microphone: level expected at it, in dB SPL. */
+  expectedDbSpl: z.number().min(0).max(180).nullable().default(null),
+  /** DI, line or wireless receiver: level expected at the socket, in dBu. */
+  expectedDbu: z.number().min(-100).max(40).nullable().default(null),
+  /** Delay before the socket in milliseconds, as of a digital wireless link; null: none known. */
+  pickUpLatencyMs: z.number().min(0).max(500).nullable().default(null),
+  frequencyMhz: z.number().positive().max(100_000).nullable().default(null),
+  pattern: MicPattern.nullable().default(null),
+  /** Where its front points, seen from above: 0 is upstage, 90 is stage left. */
+  aimDeg: z.number().min(-360).max(360).nullable().default(null),
+  /** How far its front is raised above level. */
+  tiltDeg: z.number().min(-90).max(90).nullable().default(null),
+  heightM: z.number().min(0).max(30).nullable().default(null),
+  /** Preamp gain as it stands, in dB; null: not set yet. */
+  gainDb: z.number().min(-60).max(100).nullable().default(null),
+  /** Preamp gain at which the copies' trims were set, in dB; null: the gain has not moved since. */
+  trimmedAtGainDb: z.number().min(-60).max(100).nullable().default(null),
+  /** null: the rig's owner. */
+  gainOwner: GainOwner.nullable().default(null),
+  /** Not a line from the stage: this mix, or this cue output, comes back to the desk as a source. */
+  returnsMixId: Id.nullable().default(null),
+  returnsCueOutputId: Id.nullable().default(null),
   stand: shortText.default(''),
   /** Name of the riser it stands on and rolls with; empty: the stage floor. */
   riser: shortText.default(''),
@@ -111,6 +145,8 @@ export const Mix = z.strictObject({
   place: shortText.default(''),
   xM: metres.nullable().default(null),
   yM: metres.nullable().default(null),
+  /** Where the front of its wedge or fill points, seen from above: 0 is upstage, 90 is stage left. */
+  aimDeg: z.number().min(-360).max(360).nullable().default(null),
   notes: longText.default(''),
 });
 export type Mix = z.infer<typeof Mix>;
@@ -164,8 +200,23 @@ export const Copy = z.strictObject({
   polarityInverted: z.boolean().default(false),
   /** Delay of this channel's processing in milliseconds. */
   latencyMs: z.number().min(0).max(2000).default(0),
+  /** Whether the desk sends this channel to the main mix; null: as its purpose says (FOH yes, monitors no). */
+  inMainMix: z.boolean().nullable().default(null),
 });
 export type Copy = z.infer<typeof Copy>;
+
+/** A second feed of a source. While `inUse`, every copy of the source is fed from it. */
+export const Alternate = z.strictObject({
+  id: Id,
+  sourceId: Id,
+  order: orderNumber.default(0),
+  kind: AlternateKind,
+  name: shortText.default(''),
+  /** The socket of a spare line; null for what does not come through a socket. */
+  socketId: Id.nullable().default(null),
+  inUse: z.boolean().default(false),
+});
+export type Alternate = z.infer<typeof Alternate>;
 
 const decisionBase = {
   id: Id,
@@ -198,6 +249,14 @@ export const Decision = z.discriminatedUnion('about', [
     mixId: Id,
     sourceId: Id,
     levelDb: z.number().min(-120).max(20),
+  }),
+  /** What feeds an effect of the house: a copy of `sourceId` goes to the effect that `returnSourceId` returns. */
+  z.strictObject({
+    ...decisionBase,
+    about: z.literal('effect send'),
+    sourceId: Id,
+    returnSourceId: Id,
+    purpose: Purpose,
   }),
 ]);
 export type Decision = z.infer<typeof Decision>;

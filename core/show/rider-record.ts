@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Grid } from '../rider/grid.ts';
-import { Id, shortText } from './rig.ts';
+import { calendarDay, Id, shortText } from './rig.ts';
 
 /** A rider as it came, kept whole. What it means is read again from it and the answers, never stored. */
 export const RiderRecord = z.strictObject({
@@ -10,6 +10,9 @@ export const RiderRecord = z.strictObject({
   fileName: shortText,
   /** ISO 8601 time of the import. */
   receivedAt: z.string().max(40),
+  /** The day the rider says it was written, and the last day it says it holds, as YYYY-MM-DD; empty: not said. */
+  writtenOn: calendarDay.default(''),
+  validUntil: calendarDay.default(''),
   grid: Grid,
 });
 export type RiderRecord = z.infer<typeof RiderRecord>;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { DeviceKind, Format, OutputPlace } from './words.ts';
+import { DeviceKind, Format, GainOwner, LimiterPlace, OutputPlace } from './words.ts';
 
 /** Ids are opaque; whoever creates a row brings one, for core has no randomness. */
 export const Id = z.string().min(1).max(100);
@@ -7,6 +7,8 @@ export type Id = z.infer<typeof Id>;
 
 export const shortText = z.string().max(200);
 export const longText = z.string().max(20_000);
+/** YYYY-MM-DD, or empty where it is not known. */
+export const calendarDay = z.string().regex(/^(\d{4}-\d{2}-\d{2})?$/);
 export const orderNumber = z.number().int().min(0).max(100_000);
 /** Metres on the stage plot: x grows to stage left (house right), y grows upstage from the front edge. */
 export const metres = z.number().min(-500).max(500);
@@ -25,6 +27,14 @@ export const Rig = z.strictObject({
   trimMaxDb: z.number().min(0).max(60).default(18),
   gainMinDb: z.number().min(-30).max(100).default(0),
   gainMaxDb: z.number().min(-30).max(100).default(60),
+  /** Input level in dBu that reads 0 dBFS at 0 dB gain; 18 is the alignment of EBU R68. */
+  fullScaleDbu: z.number().min(-20).max(40).default(18),
+  /** Who sets the shared gains where a source does not say it; null: nobody has been named. */
+  gainOwner: GainOwner.nullable().default(null),
+  /** From socket to output through the desk, in milliseconds; null: not known. */
+  deskLatencyMs: z.number().min(0).max(500).nullable().default(null),
+  /** The engineer's talk microphone goes to the mix that is being checked. */
+  talkToCheckedMix: z.boolean().default(true),
   /** Start levels of the words of a wish; nothing may start above unity. */
   lotsDb: z.number().min(-60).max(0).default(0),
   someDb: z.number().min(-60).max(0).default(-6),
@@ -102,6 +112,13 @@ export const Device = z.strictObject({
   /** From the device to the ear, in metres; null for in-ears. */
   listeningDistanceM: z.number().positive().max(200).nullable().default(null),
   frequencyMhz: z.number().positive().max(100_000).nullable().default(null),
+  /** Its own delay in milliseconds, as of a digital wireless link; null: not known. */
+  latencyMs: z.number().min(0).max(500).nullable().default(null),
+  /** In-ears: where the limiter sits; null: nobody has looked. */
+  limiter: LimiterPlace.nullable().default(null),
+  /** The output it is wired to, so that it keeps it from act to act; a stereo device has a second one. */
+  outputId: Id.nullable().default(null),
+  secondOutputId: Id.nullable().default(null),
   /** A device of the engineer, never handed to a performer. */
   forCue: z.boolean().default(false),
   reservedFor: shortText.nullable().default(null),
@@ -121,6 +138,8 @@ export const CueOutput = z.strictObject({
   /** The bus the cue takes, where the desk has no cue bus of its own. */
   busId: Id.nullable().default(null),
   deviceId: Id.nullable().default(null),
+  /** Before the processing of the mix bus the engineer does not hear what the performer gets. */
+  takenFrom: z.enum(['after bus processing', 'before bus processing']).default('after bus processing'),
   /** From the stage's middle to the engineer, in metres; gives the delay that aligns a cue wedge. */
   distanceFromStageM: z.number().min(0).max(200).nullable().default(null),
 });

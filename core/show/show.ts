@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Act, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
+import { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
 import { Answer, RiderRecord } from './rider-record.ts';
 import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket, StockItem } from './rig.ts';
 
@@ -24,6 +24,7 @@ export const rowSchemas = {
   listeners: Listener,
   wishes: Wish,
   copies: Copy,
+  alternates: Alternate,
   decisions: Decision,
   riders: RiderRecord,
   answers: Answer,

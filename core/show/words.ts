@@ -49,6 +49,33 @@ export const taps = ['pre-fader', 'post-fader'] as const;
 export const Tap = z.enum(taps);
 export type Tap = z.infer<typeof Tap>;
 
+/** Who sets the preamp gain that all copies of a source share; the other desk side works with trim only. */
+export const gainOwners = ['front of house', 'monitors'] as const;
+export const GainOwner = z.enum(gainOwners);
+export type GainOwner = z.infer<typeof GainOwner>;
+
+/** Directional patterns of a microphone, of first order. */
+export const micPatterns = [
+  'omnidirectional',
+  'subcardioid',
+  'cardioid',
+  'supercardioid',
+  'hypercardioid',
+  'figure of eight',
+] as const;
+export const MicPattern = z.enum(micPatterns);
+export type MicPattern = z.infer<typeof MicPattern>;
+
+/** A second feed of a source, to be heard in its place: what it is. */
+export const alternateKinds = ['recorded track', 'spare line', 'second desk'] as const;
+export const AlternateKind = z.enum(alternateKinds);
+export type AlternateKind = z.infer<typeof AlternateKind>;
+
+/** Where the limiter of an ear path sits. One on the desk is no substitute: radio noise comes after it. */
+export const limiterPlaces = ['in the receiver', 'on the desk only', 'none'] as const;
+export const LimiterPlace = z.enum(limiterPlaces);
+export type LimiterPlace = z.infer<typeof LimiterPlace>;
+
 /** Where an output leaves the rig. */
 export const outputPlaces = ['desk', 'stage box', 'network', 'record'] as const;
 export const OutputPlace = z.enum(outputPlaces);
