@@ -1,0 +1,62 @@
+import iconv from 'iconv-lite';
+
+export type Decoded = { text: string; encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252' };
+
+/**
+ * Bytes to text, by byte order mark first (WHATWG Encoding Standard), then by what the bytes can be: UTF-16 shows
+ * in the zero bytes of its Latin letters, UTF-8 in its strict pattern, and what is left is the single-byte
+ * encoding of office programs, windows-1252. null: no text, but noise.
+ * The text comes in Unicode form NFC and without control characters, so that "Flöte" is one word however typed.
+ */
+export function decodeText(bytes: Uint8Array): Decoded | null {
+  const encoding = encodingOf(bytes);
+  // iconv-lite removes the byte order mark. Node 20's own windows-1252 is wrong for the bytes 80 to 9F.
+  const raw = iconv.decode(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), encoding);
+  if (isNoise(raw)) return null;
+  return { text: cleanText(raw), encoding };
+}
+
+/** NFC, without byte order marks and control characters; tab and line breaks stay. */
+export function cleanText(raw: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to take out
+  return raw.normalize('NFC').replace(/[\u0000-\u0008\u000e-\u001f\u007f-\u0084\u0086-\u009f\ufeff]/g, '');
+}
+
+function encodingOf(bytes: Uint8Array): Decoded['encoding'] {
+  const [first, second, third] = bytes;
+  if (first === 0xef && second === 0xbb && third === 0xbf) return 'utf-8';
+  if (first === 0xff && second === 0xfe) return 'utf-16le';
+  if (first === 0xfe && second === 0xff) return 'utf-16be';
+  return wideByZeros(bytes) ?? (isUtf8(bytes) ? 'utf-8' : 'windows-1252');
+}
+
+/** In UTF-16 every second byte of Latin text is zero; which one tells the order. Other text has no zero byte. */
+function wideByZeros(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
+  const sample = bytes.subarray(0, 4096);
+  const zeros = [0, 0];
+  sample.forEach((byte, place) => {
+    if (byte === 0) zeros[place % 2] = (zeros[place % 2] ?? 0) + 1;
+  });
+  const [even = 0, odd = 0] = zeros;
+  const enough = sample.length / 5;
+  if (odd > enough && even < odd / 10) return 'utf-16le';
+  if (even > enough && odd < even / 10) return 'utf-16be';
+  return null;
+}
+
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Text has hardly any control characters; bytes of another kind have many. */
+function isNoise(text: string): boolean {
+  const sample = text.slice(0, 65_536);
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: counted because text has none of them
+  const odd = sample.match(/[\u0000-\u0008\u000e-\u001f\u007f\ufffd]/g)?.length ?? 0;
+  return odd > 2 && odd > sample.length / 100;
+}

@@ -1,0 +1,108 @@
+import { Worker } from 'node:worker_threads';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import type { Grid } from '../../core/rider/grid.ts';
+import { limits } from './limits.ts';
+
+/**
+ * Turns the bytes of a rider into a grid of text. Never throws for a bad file: the answer is a problem that says
+ * what is wrong and what to ask for. The file is read in a worker with a limit on time and memory, so that no file
+ * can stop or swell the program. `signal` stops the reading; the answer is then a problem with the code `stopped`.
+ */
+export async function gridFromFile(
+  fileName: string,
+  bytes: Uint8Array,
+  signal?: AbortSignal,
+): Promise<Outcome<Grid>> {
+  const name = fileName.slice(0, 400);
+  if (signal?.aborted) return stopped(name);
+  if (bytes.byteLength > limits.fileBytes) return tooLarge(name, bytes.byteLength);
+  const worker = takeWorker();
+  return new Promise((resolve) => {
+    const finish = (outcome: Outcome<Grid>, reusable: boolean) => {
+      clearTimeout(timer);
+      signal?.removeEventListener('abort', stop);
+      worker.off('message', answered).off('error', broke);
+      if (reusable) keepWorker(worker);
+      else void worker.terminate();
+      resolve(outcome);
+    };
+    const stop = () => finish(stopped(name), false);
+    const timer = setTimeout(() => finish(tooSlow(name), false), limits.readingMs);
+    signal?.addEventListener('abort', stop);
+    const answered = (outcome: Outcome<Grid>) => finish(outcome, true);
+    const broke = (error: Error) => finish(failed(name, error), false);
+    worker.on('message', answered).on('error', broke);
+    worker.postMessage({ fileName: name, bytes });
+  });
+}
+
+/** The worker beside this file: TypeScript where Node runs the source, JavaScript in a bundle. */
+const workerFile = new URL(
+  import.meta.url.endsWith('.ts') ? './grid-worker.ts' : './grid-worker.js',
+  import.meta.url,
+);
+
+let idle: { worker: Worker; timer: NodeJS.Timeout } | null = null;
+
+/** The worker that waits, so that the next file needs no start, or a new one. */
+function takeWorker(): Worker {
+  if (!idle)
+    return new Worker(workerFile, { resourceLimits: { maxOldGenerationSizeMb: limits.workerHeapMb } });
+  const { worker, timer } = idle;
+  clearTimeout(timer);
+  idle = null;
+  worker.ref();
+  return worker;
+}
+
+/** Keeps one worker for a while; it holds up neither the end of the program nor its memory for long. */
+function keepWorker(worker: Worker): void {
+  if (idle) {
+    void worker.terminate();
+    return;
+  }
+  worker.unref();
+  const timer = setTimeout(() => {
+    idle = null;
+    void worker.terminate();
+  }, limits.idleWorkerMs);
+  timer.unref();
+  idle = { worker, timer };
+}
+
+function stopped(name: string) {
+  return refuse(
+    'stopped',
+    `Reading “${name}” was stopped; nothing has changed.`,
+    'Bring it in again when you like.',
+  );
+}
+
+function tooLarge(name: string, byteLength: number) {
+  const megabytes = Math.round(byteLength / 1024 / 1024);
+  const limit = limits.fileBytes / 1024 / 1024;
+  return refuse(
+    'file too large',
+    `“${name}” has ${megabytes} MB; riders of up to ${limit} MB are read.`,
+    'Check that this is the rider. If it is, ask for it without pictures, or save only the pages with the lists.',
+  );
+}
+
+function tooSlow(name: string) {
+  return refuse(
+    'unreadable file',
+    `“${name}” could not be read within ${limits.readingMs / 1000} seconds and was given up; nothing has changed.`,
+    'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.',
+  );
+}
+
+function failed(name: string, error: Error & { code?: string }) {
+  const memory = error.code === 'ERR_WORKER_OUT_OF_MEMORY';
+  return refuse(
+    'unreadable file',
+    memory
+      ? `“${name}” needs more memory to read than any rider should and was given up; nothing has changed.`
+      : `“${name}” could not be read: it is damaged or written in an unusual way (${error.message.slice(0, 200)}).`,
+    'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.',
+  );
+}

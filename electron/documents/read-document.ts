@@ -1,0 +1,81 @@
+import type { Outcome } from '../../core/contract/problem.ts';
+import type { Grid } from '../../core/rider/grid.ts';
+import { decodeText } from './decode-text.ts';
+import { type FileForm, formOfBytes } from './form-of-bytes.ts';
+import { limits } from './limits.ts';
+import { type Archive, openArchive } from './open-archive.ts';
+import { refusedArchives, refusedForms, someArchive } from './refused-forms.ts';
+import { findDelimiter, rowsFromDelimited } from './rows-from-delimited.ts';
+import { rowsFromText } from './rows-from-text.ts';
+import { tooMuch, Unreadable } from './unreadable.ts';
+import { readWorkbook, workbookParts } from './workbook/read-workbook.ts';
+
+/** Bytes of a file to a grid of text, or the reason why not. Run it in the worker: the file is a stranger's. */
+export async function readDocument(fileName: string, bytes: Uint8Array): Promise<Outcome<Grid>> {
+  try {
+    const grid = await readForm(fileName, bytes);
+    checkSize(fileName, grid);
+    if (grid.sheets.every((sheet) => sheet.rows.every((row) => row.every((cell) => cell.trim() === ''))))
+      throw refusal(fileName, 'empty');
+    return { ok: true, value: grid };
+  } catch (error) {
+    if (error instanceof Unreadable) return { ok: false, problem: error.problem };
+    throw error;
+  }
+}
+
+async function readForm(fileName: string, bytes: Uint8Array): Promise<Grid> {
+  const form = formOfBytes(bytes);
+  if (form === 'zip') return readArchive(fileName, bytes);
+  if (form === 'text') return readText(fileName, bytes);
+  throw refusal(fileName, form);
+}
+
+function readText(fileName: string, bytes: Uint8Array): Grid {
+  const decoded = decodeText(bytes);
+  if (!decoded) throw refusal(fileName, 'noise');
+  const delimiter = findDelimiter(decoded.text);
+  if (!delimiter) return oneSheet(fileName, 'text', rowsFromText(decoded.text));
+  return oneSheet(fileName, delimiter === '\t' ? 'tsv' : 'csv', rowsFromDelimited(decoded.text, delimiter));
+}
+
+function oneSheet(name: string, form: Grid['form'], rows: string[][]): Grid {
+  return { name, form, sheets: [{ name: '', rows }] };
+}
+
+function readArchive(fileName: string, bytes: Uint8Array): Grid {
+  const archive = openArchive(fileName, bytes, (name) => workbookParts.test(name));
+  if (archive.names.includes('xl/workbook.xml')) return readWorkbook(fileName, archive);
+  throw archiveRefusal(fileName, archive);
+}
+
+function archiveRefusal(fileName: string, archive: Archive): Unreadable {
+  const known = refusedArchives.find(({ part }) => archive.names.some((name) => part.test(name)));
+  const { is, todo } = known ?? someArchive;
+  return new Unreadable(`“${fileName}” ${is}.`, todo);
+}
+
+function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'zip'>): Unreadable {
+  const { is, todo } = refusedForms[form];
+  return new Unreadable(`“${fileName}” ${is}.`, todo);
+}
+
+function checkSize(fileName: string, grid: Grid): void {
+  const { rows, columns, cells, cellCharacters } = limits;
+  let filled = 0;
+  for (const sheet of grid.sheets) {
+    if (sheet.rows.length > rows) throw tooMuch(`“${fileName}” has more than ${rows} lines.`);
+    sheet.rows.forEach((row, place) => {
+      if (row.length > columns)
+        throw tooMuch(
+          `“${fileName}” has ${row.length} cells in line ${place + 1}; up to ${columns} are read.`,
+        );
+      if (row.some((cell) => cell.length > cellCharacters))
+        throw tooMuch(
+          `“${fileName}” has a text of more than ${cellCharacters} characters in line ${place + 1}.`,
+        );
+      filled += row.length;
+    });
+  }
+  if (filled > cells) throw tooMuch(`“${fileName}” has more than ${cells} cells.`);
+}

@@ -1,0 +1,15 @@
+/** The part of saxen that is used here; the package brings no types. */
+declare module 'saxen' {
+  type Attributes = Record<string, string>;
+  type Decode = (text: string) => string;
+
+  export class Parser {
+    on(event: 'openTag', then: (name: string, attributes: () => Attributes, decode: Decode) => void): this;
+    on(event: 'closeTag', then: (name: string) => void): this;
+    on(event: 'text', then: (text: string, decode: Decode) => void): this;
+    on(event: 'cdata', then: (text: string) => void): this;
+    on(event: 'error', then: (error: Error) => void): this;
+    on(event: 'warn', then: (error: Error) => void): this;
+    parse(xml: string): void;
+  }
+}
