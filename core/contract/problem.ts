@@ -7,6 +7,7 @@ export const Problem = z.strictObject({
     'file too large',
     'not a show',
     'newer show',
+    'show in use',
     'damaged show',
     'cannot write',
     'broken reference',

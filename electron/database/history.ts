@@ -1,0 +1,135 @@
+import type { Database } from 'better-sqlite3';
+import type { Standing } from '../../core/contract/contract.ts';
+import type { Id } from '../../core/show/rig.ts';
+import { type TableName, tableNames } from '../../core/show/show.ts';
+import { type Column, columnsOf } from './columns.ts';
+import { quoteName } from './rows.ts';
+
+/** More steps than anyone takes back in a day; older ones are forgotten. */
+const mostSteps = 5000;
+
+export type Step = { number: number; label: string };
+
+/** A row that an undone or redone step wrote or removed. */
+export type Touched = { table: TableName; rowId: Id };
+
+/**
+ * Undo by inverse statements that triggers record (the technique of sqlite.org/undoredo.html, with a step for each
+ * change instead of one for each pause). The triggers are made for every table at opening and live only as long as
+ * the connection, so a new table or column is covered without anybody thinking of it. All methods run inside the
+ * caller's transaction.
+ */
+export class History {
+  readonly #database: Database;
+
+  constructor(database: Database) {
+    this.#database = database;
+    // Where there is no row, nothing is recorded: that is how the first show comes in.
+    database.exec('CREATE TEMP TABLE "recording" ("step" INTEGER NOT NULL)');
+    for (const table of tableNames) database.exec(triggersOf(table, columnsOf[table]));
+  }
+
+  standing(): Standing {
+    const revision = this.#database.prepare('SELECT "revision" FROM "standing"').pluck().get() as number;
+    return {
+      revision,
+      undo: this.nextUndo()?.label ?? null,
+      redo: this.nextRedo()?.label ?? null,
+    };
+  }
+
+  nextUndo(): Step | null {
+    return this.#step('SELECT "number", "label" FROM "steps" WHERE NOT "undone" ORDER BY "number" DESC');
+  }
+
+  nextRedo(): Step | null {
+    return this.#step('SELECT "number", "label" FROM "steps" WHERE "undone" ORDER BY "number"');
+  }
+
+  /** Does a new step: what was undone is forgotten, and a step that changed no row leaves no trace. */
+  record(label: string, madeAt: string, work: () => void): void {
+    const { lastInsertRowid } = this.#database
+      .prepare('INSERT INTO "steps" ("label", "madeAt") VALUES (?, ?)')
+      .run(label, madeAt);
+    const step = Number(lastInsertRowid);
+    this.#recordInto(step, work);
+    const changed = this.#database.prepare('SELECT 1 FROM "inverses" WHERE "step" = ?').get(step);
+    if (changed === undefined) {
+      this.#database.prepare('DELETE FROM "steps" WHERE "number" = ?').run(step);
+      return;
+    }
+    this.#database
+      .prepare('DELETE FROM "steps" WHERE ("undone" AND "number" < ?) OR "number" <= ?')
+      .run(step, step - mostSteps);
+    this.#countWrite();
+  }
+
+  /** Takes a step back, or does it again, by its inverses; what they do is recorded as the way back. */
+  turn(step: Step, to: 'undone' | 'done'): Touched[] {
+    const inverses = this.#database
+      .prepare('SELECT "table", "rowId", "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC')
+      .all(step.number) as (Touched & { statement: string })[];
+    this.#database.prepare('DELETE FROM "inverses" WHERE "step" = ?').run(step.number);
+    this.#recordInto(step.number, () => {
+      for (const { statement } of inverses) this.#database.exec(statement);
+    });
+    this.#database
+      .prepare('UPDATE "steps" SET "undone" = ? WHERE "number" = ?')
+      .run(to === 'undone' ? 1 : 0, step.number);
+    this.#countWrite();
+    return inverses.map(({ table, rowId }) => ({ table, rowId }));
+  }
+
+  #step(sql: string): Step | null {
+    return (this.#database.prepare(`${sql} LIMIT 1`).get() as Step | undefined) ?? null;
+  }
+
+  #recordInto(step: number, work: () => void): void {
+    this.#database.prepare('INSERT INTO "recording" ("step") VALUES (?)').run(step);
+    work();
+    this.#database.prepare('DELETE FROM "recording"').run();
+  }
+
+  #countWrite(): void {
+    this.#database.prepare('UPDATE "standing" SET "revision" = "revision" + 1').run();
+  }
+}
+
+function triggersOf(table: TableName, columns: readonly Column[]): string {
+  const name = quoteName(table);
+  const put = `'DELETE FROM ${name} WHERE "place" = ' || NEW."place"`;
+  const change = `'UPDATE ${name} SET "place" = "place"' || ${columns.map(restoreIfChanged).join(' || ')}
+    || ' WHERE "place" = ' || OLD."place"`;
+  const columnList = columns.map((column) => `, ${quoteName(column.name)}`).join('');
+  const values = columns.map((column) => `', ' || ${oldLiteral(column)}`).join(' || ');
+  const remove = `'INSERT INTO ${name} ("place"${columnList}) VALUES (' || OLD."place" || ${values} || ')'`;
+  const isChange = columns.map(isChanged).join(' OR ');
+  return `
+    CREATE TEMP TRIGGER ${quoteName(`${table} put`)} AFTER INSERT ON main.${name}
+      BEGIN ${recordInverse(table, 'NEW', put)}; END;
+    CREATE TEMP TRIGGER ${quoteName(`${table} changed`)} AFTER UPDATE ON main.${name} WHEN ${isChange}
+      BEGIN ${recordInverse(table, 'OLD', change)}; END;
+    CREATE TEMP TRIGGER ${quoteName(`${table} removed`)} AFTER DELETE ON main.${name}
+      BEGIN ${recordInverse(table, 'OLD', remove)}; END;`;
+}
+
+function recordInverse(table: TableName, row: 'OLD' | 'NEW', statement: string): string {
+  return `INSERT INTO "inverses" ("step", "table", "rowId", "statement")
+    SELECT "step", '${table}', ${row}."id", ${statement} FROM "recording"`;
+}
+
+function isChanged({ name }: Column): string {
+  return `OLD.${quoteName(name)} IS NOT NEW.${quoteName(name)}`;
+}
+
+function restoreIfChanged(column: Column): string {
+  return `CASE WHEN ${isChanged(column)} THEN ', ${quoteName(column.name)} = ' || ${oldLiteral(column)} ELSE '' END`;
+}
+
+/** SQL that makes the literal of an old value. `quote` ends a text at its first NUL, so such a text goes as bytes. */
+function oldLiteral({ name, kind }: Column): string {
+  const value = `OLD.${quoteName(name)}`;
+  if (kind !== 'text') return `quote(${value})`;
+  return `CASE WHEN instr(${value}, char(0)) THEN 'CAST(' || quote(CAST(${value} AS BLOB)) || ' AS TEXT)'
+    ELSE quote(${value}) END`;
+}

@@ -1,0 +1,49 @@
+import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { migrations } from './migrations/migrations.ts';
+
+/** "Fold" in ASCII, at byte 68 of every show file: how the file says what it is. */
+export const applicationId = 0x466f6c64;
+export const newestVersion = migrations.length;
+
+/** How many migrations the file has had. */
+export function versionOf(database: Database): number {
+  return Number(database.pragma('user_version', { simple: true }));
+}
+
+/**
+ * Brings a file to the newest version, or leaves it wholly as it was: every step and every version mark are in one
+ * transaction. `finish` runs in it, after the last step. Throws what SQLite throws.
+ */
+export function migrate(database: Database, finish: () => void): void {
+  // A step that builds a table anew would, with foreign keys on, take everything that hangs on it along.
+  database.pragma('foreign_keys = OFF');
+  database
+    .transaction(() => {
+      const from = versionOf(database);
+      for (const [index, { statements }] of migrations.entries()) {
+        if (index < from) continue;
+        database.exec(statements);
+        database.pragma(`user_version = ${index + 1}`);
+      }
+      // A recorded inverse names the tables and columns of its own version and may not run on another.
+      if (from > 0 && from < newestVersion) database.exec('DELETE FROM "inverses"; DELETE FROM "steps";');
+      database.pragma(`application_id = ${applicationId}`);
+      finish();
+      const broken = database.pragma('foreign_key_check') as unknown[];
+      if (broken.length > 0) throw new Error(`After the migration ${broken.length} references name nothing.`);
+    })
+    .immediate();
+  database.pragma('foreign_keys = ON');
+}
+
+/** Writes a whole copy of an open file beside it, durably and under its name only once it is complete. */
+export function copyBeside(database: Database, copyPath: string): void {
+  const unfinished = `${copyPath}.unfinished`;
+  rmSync(unfinished, { force: true });
+  database.prepare('VACUUM INTO ?').run(unfinished);
+  const file = openSync(unfinished, 'r+');
+  fsyncSync(file);
+  closeSync(file);
+  renameSync(unfinished, copyPath);
+}

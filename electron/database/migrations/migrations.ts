@@ -1,0 +1,11 @@
+import { showTables } from './001-show-tables.ts';
+import { history } from './002-history.ts';
+
+/**
+ * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
+ * the end: a step that has been released is never edited, for files that had it will not have it again.
+ */
+export const migrations: readonly { name: string; statements: string }[] = [
+  { name: 'show tables', statements: showTables },
+  { name: 'history', statements: history },
+];

@@ -1,0 +1,120 @@
+import { closeSync, openSync, readSync } from 'node:fs';
+import { basename } from 'node:path';
+import Database from 'better-sqlite3';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import type { Rows } from '../../core/show/show.ts';
+import { tableNames } from '../../core/show/show.ts';
+import { applicationId, copyBeside, migrate, newestVersion, versionOf } from './migrate.ts';
+import { ShowRows } from './rows.ts';
+import { ShowDatabase } from './show-database.ts';
+import { damagedShow, problemOf } from './trouble.ts';
+
+type Settings = {
+  /** What a file holds that was not there before; without it, nothing. Not a step that undo could take back. */
+  firstRows?: () => Partial<Rows>;
+  now?: () => Date;
+};
+
+/**
+ * Opens a show file for this process alone, makes it where there is none, and brings an older one to the newest
+ * version after putting a copy beside it. Refused, and left untouched: `not a show`, `newer show`,
+ * `damaged show`, `show in use`; `cannot write` where the disk does not let it.
+ */
+export function openShow(path: string, settings: Settings = {}): Outcome<ShowDatabase> {
+  const now = settings.now ?? (() => new Date());
+  let database: Database.Database | undefined;
+  try {
+    if (isForeign(path)) return notAShow(path);
+    database = new Database(path, { timeout: 300 });
+    const refused = takeAlone(database, path);
+    if (refused) {
+      database.close();
+      return refused;
+    }
+    prepare(database, path, now(), settings.firstRows);
+    const show = new ShowDatabase(path, database, now);
+    show.read();
+    return { ok: true, value: show };
+  } catch (error) {
+    database?.close();
+    const problem = problemOf(error, path);
+    if (!problem) throw error;
+    return { ok: false, problem };
+  }
+}
+
+const sqliteMagic = 'SQLite format 3\0';
+
+/** Whether there is a file with anything but SQLite in it. Looked at first, so that SQLite never touches it. */
+function isForeign(path: string): boolean {
+  let file: number;
+  try {
+    file = openSync(path, 'r');
+  } catch {
+    return false;
+  }
+  try {
+    const head = Buffer.alloc(sqliteMagic.length);
+    const length = readSync(file, head, 0, head.length, 0);
+    return length > 0 && head.toString('latin1') !== sqliteMagic;
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Locks the file and looks at what it is before anything is written; answers why it cannot be taken, or null. */
+function takeAlone(database: Database.Database, path: string): Outcome<never> | null {
+  database.pragma('locking_mode = EXCLUSIVE');
+  database.exec('BEGIN EXCLUSIVE; COMMIT');
+  const version = versionOf(database);
+  const tables = database.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
+  const id = database.pragma('application_id', { simple: true });
+  const isNew = version === 0 && tables === 0 && id === 0;
+  if (!isNew && id !== applicationId) return notAShow(path);
+  if (version > newestVersion)
+    return refuse(
+      'newer show',
+      `The show "${basename(path)}" was written by a newer version of this program.`,
+      'Start the newer version, or go on from a copy that this one wrote. This file was left as it is.',
+    );
+  const found = database.pragma('quick_check(1)', { simple: true });
+  return found === 'ok' ? null : { ok: false, problem: damagedShow(path, String(found)) };
+}
+
+function prepare(
+  database: Database.Database,
+  path: string,
+  now: Date,
+  firstRows: Settings['firstRows'],
+): void {
+  database.pragma('journal_mode = WAL');
+  // Not the default in WAL mode: without it, power loss may take back what was already said to be saved.
+  database.pragma('synchronous = FULL');
+  database.pragma('fullfsync = ON');
+  database.pragma('foreign_keys = ON');
+  const version = versionOf(database);
+  if (version === newestVersion) return;
+  if (version > 0) copyBeside(database, copyPathOf(path, version, now));
+  migrate(database, () => {
+    if (version === 0 && firstRows) putAll(database, firstRows());
+  });
+}
+
+function putAll(database: Database.Database, rows: Partial<Rows>): void {
+  const put = tableNames.flatMap((table) => (rows[table] ?? []).map((row) => ({ table, row })));
+  new ShowRows(database).write({ put: put as Parameters<ShowRows['write']>[0]['put'], remove: [] });
+}
+
+/** "festival.foldbook" of version 1 keeps its copy in "festival.version-1.2026-05-01T09-30-00.foldbook". */
+function copyPathOf(path: string, version: number, now: Date): string {
+  const stamp = now.toISOString().slice(0, 19).replaceAll(':', '-');
+  return path.replace(/(\.[^./\\]*)?$/, `.version-${version}.${stamp}$1`);
+}
+
+function notAShow(path: string): Outcome<never> {
+  return refuse(
+    'not a show',
+    `"${basename(path)}" is not a show of this program.`,
+    'Choose another file. This one was left as it is.',
+  );
+}

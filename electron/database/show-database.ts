@@ -1,0 +1,113 @@
+import Database from 'better-sqlite3';
+import type { Changed, Standing } from '../../core/contract/contract.ts';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { applyChange, findBrokenReferences } from '../../core/show/apply-change.ts';
+import { Change } from '../../core/show/change.ts';
+import type { Show } from '../../core/show/show.ts';
+import { History, type Step, type Touched } from './history.ts';
+import { ShowRows } from './rows.ts';
+import { problemOf } from './trouble.ts';
+
+/**
+ * An open show. Every write is one durable transaction: when it answers, the change is on the disk. Answers are
+ * outcomes; what is thrown is a bug. Everything is synchronous, for a transaction must not wait for anything.
+ */
+export class ShowDatabase {
+  readonly path: string;
+  readonly #database: Database.Database;
+  readonly #rows: ShowRows;
+  readonly #history: History;
+  readonly #now: () => Date;
+
+  /** For `openShow`: the database is at the newest version and is this object's alone from here on. */
+  constructor(path: string, database: Database.Database, now: () => Date) {
+    this.path = path;
+    this.#database = database;
+    this.#rows = new ShowRows(database);
+    this.#history = new History(database);
+    this.#now = now;
+  }
+
+  read(): Show {
+    return this.#rows.readAll();
+  }
+
+  standing(): Standing {
+    return this.#history.standing();
+  }
+
+  /** Writes a change, or nothing of it. `broken reference` where a row names one that would not be there. */
+  change(change: Change): Outcome<Standing> {
+    const checked = Change.parse(change);
+    const madeAt = this.#now().toISOString();
+    return this.#write(
+      () => {
+        this.#history.record(checked.label, madeAt, () => this.#rows.write(checked));
+        return this.standing();
+      },
+      () => this.#brokenReference(checked),
+    );
+  }
+
+  /** Takes the newest step back. Answers the change that a window must make to stand where the show now stands. */
+  undo(): Outcome<Changed> {
+    const step = this.#history.nextUndo();
+    if (!step) return refuse('nothing to undo', 'There is nothing to undo.', 'Go on working.');
+    return this.#turn(step, 'undone');
+  }
+
+  redo(): Outcome<Changed> {
+    const step = this.#history.nextRedo();
+    if (!step) return refuse('nothing to undo', 'There is nothing to do again.', 'Go on working.');
+    return this.#turn(step, 'done');
+  }
+
+  /** Ends the work on the file and brings all of it into the one file. */
+  close(): void {
+    this.#database.close();
+  }
+
+  #turn(step: Step, to: 'undone' | 'done'): Outcome<Changed> {
+    return this.#write(() => {
+      const touched = this.#history.turn(step, to);
+      return { change: this.#changeTo(step.label, touched), standing: this.standing() };
+    });
+  }
+
+  /** What became of the touched rows, as a change that brings them about. */
+  #changeTo(label: string, touched: readonly Touched[]): Change {
+    const change: Change = { label, put: [], remove: [] };
+    const once = new Map(touched.map((it) => [`${it.table} ${it.rowId}`, it]));
+    for (const { table, rowId } of once.values()) {
+      const row = this.#rows.read(table, rowId);
+      if (row) change.put.push({ table, row } as Change['put'][number]);
+      else change.remove.push({ table, id: rowId });
+    }
+    return change;
+  }
+
+  #write<T>(work: () => T, onBrokenReference?: () => Outcome<never>): Outcome<T> {
+    try {
+      return { ok: true, value: this.#database.transaction(work).immediate() };
+    } catch (error) {
+      if (onBrokenReference && isBrokenReference(error)) return onBrokenReference();
+      const problem = problemOf(error, this.path);
+      if (!problem) throw error;
+      return { ok: false, problem };
+    }
+  }
+
+  #brokenReference(change: Change): Outcome<never> {
+    const broken = findBrokenReferences(applyChange(this.read(), change))[0];
+    const where = broken ? ` (${broken.field} of a row of ${broken.table})` : '';
+    return refuse(
+      'broken reference',
+      `"${change.label}" was not done: it refers to something that is no longer in the show${where}.`,
+      'Look at the show as it is now and do it again. Nothing was changed.',
+    );
+  }
+}
+
+function isBrokenReference(error: unknown): boolean {
+  return error instanceof Database.SqliteError && error.code === 'SQLITE_CONSTRAINT_FOREIGNKEY';
+}

@@ -1,0 +1,91 @@
+import { basename } from 'node:path';
+import Database from 'better-sqlite3';
+import { ZodError } from 'zod';
+import type { Problem } from '../../core/contract/problem.ts';
+
+type Words = { code: Problem['code']; what: (file: string) => string; todo: string };
+
+const keepWorking = 'What was saved before is still there.';
+
+/** What SQLite's result codes mean to the engineer. The longest code that fits goes first. */
+const meanings: readonly [code: string, words: Words][] = [
+  [
+    'SQLITE_BUSY',
+    {
+      code: 'show in use',
+      what: (file) => `The show "${file}" is already open in another window or program.`,
+      todo: 'Go on in the one that has it open, or close that one and start again.',
+    },
+  ],
+  [
+    'SQLITE_FULL',
+    {
+      code: 'cannot write',
+      what: (file) => `The disk that holds "${file}" is full, so nothing was written.`,
+      todo: `Make room on that disk, then do it again. ${keepWorking}`,
+    },
+  ],
+  [
+    'SQLITE_READONLY',
+    {
+      code: 'cannot write',
+      what: (file) => `The show "${file}" may only be read, so nothing was written.`,
+      todo: `Allow writing to the file and its folder, or copy it to a folder of your own. ${keepWorking}`,
+    },
+  ],
+  [
+    'SQLITE_CANTOPEN',
+    {
+      code: 'cannot write',
+      what: (file) => `The show "${file}" cannot be opened for writing.`,
+      todo: 'Look whether its folder is there and may be written to, then start again.',
+    },
+  ],
+  [
+    'SQLITE_IOERR',
+    {
+      code: 'cannot write',
+      what: (file) => `The disk that holds "${file}" gave an error, so nothing was written.`,
+      todo: `Copy the show to another disk and go on there. ${keepWorking}`,
+    },
+  ],
+  [
+    'SQLITE_NOTADB',
+    {
+      code: 'not a show',
+      what: (file) => `"${file}" is not a show of this program.`,
+      todo: 'Choose another file. This one was left as it is.',
+    },
+  ],
+  ['SQLITE_CORRUPT', damaged('its pages do not fit together')],
+];
+
+function damaged(why: string): Words {
+  return {
+    code: 'damaged show',
+    what: (file) => `The show "${file}" is damaged: ${why}.`,
+    todo: 'Go on from the newest copy of it. This file was left as it is.',
+  };
+}
+
+const inWords = (words: Words, path: string): Problem => ({
+  code: words.code,
+  what: words.what(basename(path)),
+  todo: words.todo,
+});
+
+/** The problem of a damaged file, with what was found wrong in it. */
+export function damagedShow(path: string, why: string): Problem {
+  return inWords(damaged(why), path);
+}
+
+/** The trouble that an error of SQLite, or a stored row that is none, stands for; null where it is a bug of ours. */
+export function problemOf(error: unknown, path: string): Problem | null {
+  if (error instanceof ZodError) {
+    const issue = error.issues[0];
+    return damagedShow(path, `a row in it is not valid (${issue?.path.join('.')}: ${issue?.message})`);
+  }
+  if (!(error instanceof Database.SqliteError)) return null;
+  const words = meanings.find(([code]) => error.code.startsWith(code))?.[1];
+  return words ? inWords(words, path) : null;
+}
