@@ -1,6 +1,8 @@
 import iconv from 'iconv-lite';
 
-export type Decoded = { text: string; encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252' };
+type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'utf-32le' | 'utf-32be' | 'windows-1252';
+
+export type Decoded = { text: string; encoding: Encoding };
 
 /**
  * Bytes to text, by byte order mark first (WHATWG Encoding Standard), then by what the bytes can be: UTF-16 shows
@@ -22,11 +24,18 @@ export function cleanText(raw: string): string {
   return raw.normalize('NFC').replace(/[\u0000-\u0008\u000e-\u001f\u007f-\u0084\u0086-\u009f\ufeff]/g, '');
 }
 
-function encodingOf(bytes: Uint8Array): Decoded['encoding'] {
-  const [first, second, third] = bytes;
-  if (first === 0xef && second === 0xbb && third === 0xbf) return 'utf-8';
-  if (first === 0xff && second === 0xfe) return 'utf-16le';
-  if (first === 0xfe && second === 0xff) return 'utf-16be';
+/** Byte order marks, the longer ones first: that of UTF-32 begins with that of UTF-16. */
+const marks: readonly [Encoding, readonly number[]][] = [
+  ['utf-32le', [0xff, 0xfe, 0x00, 0x00]],
+  ['utf-32be', [0x00, 0x00, 0xfe, 0xff]],
+  ['utf-8', [0xef, 0xbb, 0xbf]],
+  ['utf-16le', [0xff, 0xfe]],
+  ['utf-16be', [0xfe, 0xff]],
+];
+
+function encodingOf(bytes: Uint8Array): Encoding {
+  const marked = marks.find(([, mark]) => mark.every((byte, place) => bytes[place] === byte));
+  if (marked) return marked[0];
   return wideByZeros(bytes) ?? (isUtf8(bytes) ? 'utf-8' : 'windows-1252');
 }
 

@@ -1,5 +1,5 @@
 import type { Outcome } from '../../core/contract/problem.ts';
-import type { Grid } from '../../core/rider/grid.ts';
+import type { Grid, Sheet } from '../../core/rider/grid.ts';
 import { decodeText } from './decode-text.ts';
 import { type FileForm, formOfBytes } from './form-of-bytes.ts';
 import { limits } from './limits.ts';
@@ -15,8 +15,7 @@ export async function readDocument(fileName: string, bytes: Uint8Array): Promise
   try {
     const grid = await readForm(fileName, bytes);
     checkSize(fileName, grid);
-    if (grid.sheets.every((sheet) => sheet.rows.every((row) => row.every((cell) => cell.trim() === ''))))
-      throw refusal(fileName, 'empty');
+    if (!grid.sheets.some(holdsWords)) throw refusal(fileName, 'empty');
     return { ok: true, value: grid };
   } catch (error) {
     if (error instanceof Unreadable) return { ok: false, problem: error.problem };
@@ -58,6 +57,11 @@ function archiveRefusal(fileName: string, archive: Archive): Unreadable {
 function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'zip'>): Unreadable {
   const { is, todo } = refusedForms[form];
   return new Unreadable(`“${fileName}” ${is}.`, todo);
+}
+
+/** A sheet of nothing but blanks and delimiters says nothing. */
+function holdsWords(sheet: Sheet): boolean {
+  return sheet.rows.some((row) => row.some((cell) => /[\p{L}\p{N}]/u.test(cell)));
 }
 
 function checkSize(fileName: string, grid: Grid): void {

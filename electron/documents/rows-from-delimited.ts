@@ -30,7 +30,7 @@ export function rowsFromDelimited(text: string, delimiter: Delimiter): string[][
     ? parse(body, delimiter, '\u0000').data
     : quoted.data;
   // The text ends with a line break, and after it is no row.
-  if (rows.length > 1 && rows.at(-1)?.every((cell) => cell === '')) rows.pop();
+  if (rows.length > 1 && rows.at(-1)?.length === 1 && rows.at(-1)?.[0] === '') rows.pop();
   return delimiter === '|' ? rows.map(withoutFrame) : rows;
 }
 

@@ -40,19 +40,21 @@ function rowsOfBlock(lines: string[]): string[][] {
 function cutterOf(lines: string[]): (line: string) => string[] {
   const bySpaces = (line: string) => line.trim().split(gap);
   const starts = columnStarts(lines);
-  const usual = median(lines.map((line) => bySpaces(line).length));
-  if (starts.length < usual) return bySpaces;
+  const byColumns = (line: string) =>
+    trimEnd(starts.map((start, place) => line.slice(start, starts[place + 1]).trim()));
+  // A gap left inside a cell shows that the lines do not stand in common columns.
+  const aligned = starts.length > 1 && !lines.some((line) => byColumns(line).some((cell) => gap.test(cell)));
+  if (!aligned) return bySpaces;
   return (line) => {
     // A line that runs across the columns, such as a heading inside the block, is not cut through its words.
     const crosses = starts.some((start) => start > 0 && /\S/.test(line[start - 1] ?? ' '));
-    if (crosses) return bySpaces(line);
-    return trimEnd(starts.map((start, place) => line.slice(start, starts[place + 1]).trim()));
+    return crosses ? bySpaces(line) : byColumns(line);
   };
 }
 
 /**
  * Where columns begin: after a character column that is blank in every line, and that at least half of the lines
- * set off with a second blank ("14 Lead vocal" below "1  Kick in" is still two columns).
+ * set off with a second blank or that ends a column of numbers ("14 Lead vocal" is two columns all the same).
  */
 function columnStarts(lines: string[]): number[] {
   const width = Math.max(...lines.map((line) => line.length));
@@ -61,15 +63,14 @@ function columnStarts(lines: string[]): number[] {
   let gutter = true;
   for (let at = 0; at < width; at += 1) {
     const blank = lines.every((line) => isBlankAt(line, at));
-    const setOff = lines.filter((line) => isBlankAt(line, at - 1) && isBlankAt(line, at - 2)).length;
-    if (!blank && gutter && (starts.length === 0 || setOff * 2 >= lines.length)) starts.push(at);
+    if (!blank && gutter) {
+      const setOff = lines.filter((line) => isBlankAt(line, at - 1) && isBlankAt(line, at - 2)).length;
+      const numbers = lines.every((line) => /^[\d.:)#]*$/.test(line.slice(starts.at(-1) ?? 0, at).trim()));
+      if (starts.length === 0 || setOff * 2 >= lines.length || numbers) starts.push(at);
+    }
     gutter = blank;
   }
   return starts;
-}
-
-function median(numbers: number[]): number {
-  return numbers.sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
 }
 
 function trimEnd(cells: string[]): string[] {
