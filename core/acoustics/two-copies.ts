@@ -1,4 +1,12 @@
-import { combRipple, firstNotchHz, notchesHz, type Polarity } from './comb-filter.ts';
+import {
+  type Comb,
+  type CombRipple,
+  combLevelDb,
+  combRipple,
+  combSpacingHz,
+  notchesHz,
+  type Polarity,
+} from './comb-filter.ts';
 import { requireLevel, requireNotNegative } from './range.ts';
 
 /**
@@ -21,19 +29,19 @@ export type CopyInMix = { levelDb: number; latencyMs: number; polarityInverted: 
 export type TwoCopiesEffect = {
   /** Level at low frequencies, and everywhere when the copies arrive together; -Infinity: the source is gone. */
   sumDb: number;
-  /** Highest level at any frequency: feedback margin is lost by as much. */
+  /** Highest level within hearing: feedback margin is lost by as much. */
   peakDb: number;
-  /** Lowest level at any frequency. */
+  /** Lowest level within hearing. */
   dipDb: number;
   /** How much later one copy arrives than the other. */
   latencyDifferenceMs: number;
   /** The lowest notch above 0 Hz within hearing; null where there is none. */
   firstNotchHz: number | null;
-  /** The lowest three notches within hearing. */
+  /** The lowest three notches, as far as they are within hearing. */
   notchesHz: number[];
 };
 
-/** Upper end of hearing in hertz; a notch above it is not heard. Source: ISO 226 ends at 12.5, common practice 20 kHz. */
+/** Upper end of hearing in hertz: common practice. A notch above it is not heard. */
 const highestHeardHz = 20_000;
 
 /** The effect of both copies in one mix. A copy at -Infinity does nothing to the other. */
@@ -41,19 +49,27 @@ export function twoCopiesEffect(first: CopyInMix, second: CopyInMix): TwoCopiesE
   requireLevel({ firstLevelDb: first.levelDb, secondLevelDb: second.levelDb });
   requireNotNegative({ firstLatencyMs: first.latencyMs, secondLatencyMs: second.latencyMs });
   const oneIsOff = first.levelDb === -Infinity || second.levelDb === -Infinity;
-  const levelDifferenceDb = oneIsOff ? Infinity : first.levelDb - second.levelDb;
-  const polarity = first.polarityInverted === second.polarityInverted ? 'same' : 'opposite';
   const latencyDifferenceMs = Math.abs(first.latencyMs - second.latencyMs);
-  const sumDb = sumOfTwoCopiesDb(levelDifferenceDb, polarity);
-  const heardNotchHz = oneIsOff ? null : firstNotchHz(latencyDifferenceMs, polarity);
-  const together = heardNotchHz === null || heardNotchHz > highestHeardHz;
-  return {
-    sumDb,
-    ...(together ? { peakDb: sumDb, dipDb: sumDb } : combRipple(levelDifferenceDb)),
-    latencyDifferenceMs,
-    firstNotchHz: together ? null : heardNotchHz,
-    notchesHz: together
-      ? []
-      : notchesHz(latencyDifferenceMs, 3, polarity).filter((notchHz) => notchHz <= highestHeardHz),
+  const comb: Comb = {
+    delayMs: latencyDifferenceMs,
+    levelDifferenceDb: oneIsOff ? Infinity : first.levelDb - second.levelDb,
+    polarity: first.polarityInverted === second.polarityInverted ? 'same' : 'opposite',
   };
+  const notches = oneIsOff ? [] : notchesHz(latencyDifferenceMs, 3, comb.polarity);
+  const heardNotchesHz = notches.filter((notchHz) => notchHz <= highestHeardHz);
+  return {
+    sumDb: sumOfTwoCopiesDb(comb.levelDifferenceDb, comb.polarity),
+    ...rippleWithinHearing(comb),
+    latencyDifferenceMs,
+    firstNotchHz: heardNotchesHz[0] ?? null,
+    notchesHz: heardNotchesHz,
+  };
+}
+
+/** Up to half the spacing the level only rises or only falls, so the ends of hearing are the extremes. */
+function rippleWithinHearing(comb: Comb): CombRipple {
+  const spacingHz = combSpacingHz(comb.delayMs);
+  if (spacingHz !== null && spacingHz / 2 <= highestHeardHz) return combRipple(comb.levelDifferenceDb);
+  const ends = [combLevelDb(comb, 0), combLevelDb(comb, highestHeardHz)];
+  return { peakDb: Math.max(...ends), dipDb: Math.min(...ends) };
 }

@@ -12,6 +12,9 @@ import { type Check, checkReference, decimals, num, nums } from '../../helpers/r
 const each = (what: string, got: number[], want: number[], within: number): Check[] =>
   want.map((value, at) => ({ what: `${what} ${at + 1}`, got: got[at], want: value, within }));
 
+/** The inverse of the speed of ISO 9613-1. */
+const temperatureAtFeetPerS = (speed: number): number => 293.15 * ((speed * 0.3048) / 343.2) ** 2 - 273.15;
+
 checkReference('comb-filter', {
   'comb-frequencies': (row) => {
     const late = num(row.in, 'delay_ms');
@@ -36,7 +39,7 @@ checkReference('comb-filter', {
       ...each('peak', peaksHz(late, 3), nums(row.out, 'peaks_Hz'), 0),
     ];
   },
-  // The handbook's 1130 ft/s is the speed at about 21.6 C; 9 ft, 0.113 ft and 1.35 in follow from it.
+  // The handbook takes 1130 ft/s, the speed at about 22 C.
   'printed-path': (row) => {
     if ('path_m' in row.in) {
       const got = delayMs(num(row.in, 'path_m'), 20);
@@ -45,11 +48,11 @@ checkReference('comb-filter', {
         { what: 'ms by the formula', got, want: row.exact, within: decimals(4) },
       ];
     }
-    const feet = distanceM(num(row.in, 'delay_ms'), 22.07) / 0.3048;
+    const feet = distanceM(num(row.in, 'delay_ms'), temperatureAtFeetPerS(num(row.in, 'ft_per_s'))) / 0.3048;
     const inFeet = 'path_ft' in row.out;
     const got = inFeet ? feet : feet * 12;
     return [
-      { what: 'path by the formula', got, want: row.exact, within: 0.001 * num(row, 'exact') },
+      { what: 'path by the formula', got, want: row.exact, within: 1e-9 },
       {
         what: 'path as printed',
         got,
