@@ -97,12 +97,12 @@ export class History {
 
 function triggersOf(table: TableName, columns: readonly Column[]): string {
   const name = quoteName(table);
-  const put = `'DELETE FROM ${name} WHERE "place" = ' || NEW."place"`;
-  const change = `'UPDATE ${name} SET "place" = "place"' || ${columns.map(restoreIfChanged).join(' || ')}
-    || ' WHERE "place" = ' || OLD."place"`;
+  const put = `'DELETE FROM ${name} WHERE "putOrder" = ' || NEW."putOrder"`;
+  const change = `'UPDATE ${name} SET "putOrder" = "putOrder"' || ${columns.map(restoreIfChanged).join(' || ')}
+    || ' WHERE "putOrder" = ' || OLD."putOrder"`;
   const columnList = columns.map((column) => `, ${quoteName(column.name)}`).join('');
   const values = columns.map((column) => `', ' || ${oldLiteral(column)}`).join(' || ');
-  const remove = `'INSERT INTO ${name} ("place"${columnList}) VALUES (' || OLD."place" || ${values} || ')'`;
+  const remove = `'INSERT INTO ${name} ("putOrder"${columnList}) VALUES (' || OLD."putOrder" || ${values} || ')'`;
   const isChange = columns.map(isChanged).join(' OR ');
   return `
     CREATE TEMP TRIGGER ${quoteName(`${table} put`)} AFTER INSERT ON main.${name}

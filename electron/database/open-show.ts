@@ -1,4 +1,4 @@
-import { closeSync, openSync, readSync } from 'node:fs';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
@@ -47,19 +47,12 @@ const sqliteMagic = 'SQLite format 3\0';
 
 /** Whether there is a file with anything but SQLite in it. Looked at first, so that SQLite never touches it. */
 function isForeign(path: string): boolean {
-  let file: number;
-  try {
-    file = openSync(path, 'r');
-  } catch {
-    return false;
-  }
-  try {
-    const head = Buffer.alloc(sqliteMagic.length);
-    const length = readSync(file, head, 0, head.length, 0);
-    return length > 0 && head.toString('latin1') !== sqliteMagic;
-  } finally {
-    closeSync(file);
-  }
+  if (!statSync(path, { throwIfNoEntry: false })?.isFile()) return false;
+  const head = Buffer.alloc(sqliteMagic.length);
+  const file = openSync(path, 'r');
+  const length = readSync(file, head, 0, head.length, 0);
+  closeSync(file);
+  return length > 0 && head.toString('latin1') !== sqliteMagic;
 }
 
 /** Locks the file and looks at what it is before anything is written; answers why it cannot be taken, or null. */

@@ -67,7 +67,7 @@ function prepareTable(database: Database, table: TableName): TableStatements {
        ON CONFLICT ("id") DO UPDATE SET ${updates}`,
     ),
     remove: database.prepare(`DELETE FROM ${name} WHERE "id" = ?`),
-    all: database.prepare(`SELECT ${list} FROM ${name} ORDER BY "place"`),
+    all: database.prepare(`SELECT ${list} FROM ${name} ORDER BY "putOrder"`),
     one: database.prepare(`SELECT ${list} FROM ${name} WHERE "id" = ?`),
   };
 }

@@ -1,5 +1,4 @@
 import { basename } from 'node:path';
-import Database from 'better-sqlite3';
 import { ZodError } from 'zod';
 import type { Problem } from '../../core/contract/problem.ts';
 
@@ -7,7 +6,13 @@ type Words = { code: Problem['code']; what: (file: string) => string; todo: stri
 
 const keepWorking = 'What was saved before is still there.';
 
-/** What SQLite's result codes mean to the engineer. The longest code that fits goes first. */
+const notOpened: Words = {
+  code: 'cannot write',
+  what: (file) => `The show "${file}" cannot be opened for reading and writing.`,
+  todo: 'Look whether its folder is there and whether you may write to both, then start again.',
+};
+
+/** What the result codes of SQLite and of the file system mean to the engineer. */
 const meanings: readonly [code: string, words: Words][] = [
   [
     'SQLITE_BUSY',
@@ -33,14 +38,9 @@ const meanings: readonly [code: string, words: Words][] = [
       todo: `Allow writing to the file and its folder, or copy it to a folder of your own. ${keepWorking}`,
     },
   ],
-  [
-    'SQLITE_CANTOPEN',
-    {
-      code: 'cannot write',
-      what: (file) => `The show "${file}" cannot be opened for writing.`,
-      todo: 'Look whether its folder is there and may be written to, then start again.',
-    },
-  ],
+  ['SQLITE_CANTOPEN', notOpened],
+  ['EACCES', notOpened],
+  ['EPERM', notOpened],
   [
     'SQLITE_IOERR',
     {
@@ -85,7 +85,8 @@ export function problemOf(error: unknown, path: string): Problem | null {
     const issue = error.issues[0];
     return damagedShow(path, `a row in it is not valid (${issue?.path.join('.')}: ${issue?.message})`);
   }
-  if (!(error instanceof Database.SqliteError)) return null;
-  const words = meanings.find(([code]) => error.code.startsWith(code))?.[1];
+  if (!(error instanceof Error) || !('code' in error)) return null;
+  const code = String(error.code);
+  const words = meanings.find(([start]) => code.startsWith(start))?.[1];
   return words ? inWords(words, path) : null;
 }

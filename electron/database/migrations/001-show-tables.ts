@@ -1,12 +1,12 @@
 /**
- * The tables of the show's own rows. `place` is the order in which rows were put and stays theirs for life (a
+ * The tables of the show's own rows. `putOrder` is the order in which rows were put and stays theirs for life (a
  * rowid without a name may be renumbered by VACUUM). References are checked at the end of a transaction, so that
  * a change may put its rows in any order; what goes with a row, or only loses its link, is said here as in
  * core/show/references.ts, and a test holds the two equal.
  */
 export const showTables = `
 CREATE TABLE "rigs" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "name" TEXT NOT NULL,
   "deskName" TEXT NOT NULL,
@@ -32,7 +32,7 @@ CREATE TABLE "rigs" (
 ) STRICT;
 
 CREATE TABLE "boxes" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -46,7 +46,7 @@ CREATE TABLE "boxes" (
 CREATE INDEX "boxes by rigId" ON "boxes" ("rigId");
 
 CREATE TABLE "sockets" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "boxId" TEXT NOT NULL
     REFERENCES "boxes" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -56,7 +56,7 @@ CREATE TABLE "sockets" (
 CREATE INDEX "sockets by boxId" ON "sockets" ("boxId");
 
 CREATE TABLE "buses" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -66,7 +66,7 @@ CREATE TABLE "buses" (
 CREATE INDEX "buses by rigId" ON "buses" ("rigId");
 
 CREATE TABLE "outputs" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -83,7 +83,7 @@ CREATE INDEX "outputs by rigId" ON "outputs" ("rigId");
 CREATE INDEX "outputs by boxId" ON "outputs" ("boxId");
 
 CREATE TABLE "devices" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -110,7 +110,7 @@ CREATE INDEX "devices by outputId" ON "devices" ("outputId");
 CREATE INDEX "devices by secondOutputId" ON "devices" ("secondOutputId");
 
 CREATE TABLE "stockItems" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -125,7 +125,7 @@ CREATE TABLE "stockItems" (
 CREATE INDEX "stockItems by rigId" ON "stockItems" ("rigId");
 
 CREATE TABLE "cueOutputs" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -150,7 +150,7 @@ CREATE INDEX "cueOutputs by busId" ON "cueOutputs" ("busId");
 CREATE INDEX "cueOutputs by deviceId" ON "cueOutputs" ("deviceId");
 
 CREATE TABLE "days" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "rigId" TEXT NOT NULL
     REFERENCES "rigs" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -163,7 +163,7 @@ CREATE TABLE "days" (
 CREATE INDEX "days by rigId" ON "days" ("rigId");
 
 CREATE TABLE "acts" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "dayId" TEXT NOT NULL
     REFERENCES "days" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -185,7 +185,7 @@ CREATE TABLE "acts" (
 CREATE INDEX "acts by dayId" ON "acts" ("dayId");
 
 CREATE TABLE "performers" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "actId" TEXT NOT NULL
     REFERENCES "acts" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -200,7 +200,7 @@ CREATE TABLE "performers" (
 CREATE INDEX "performers by actId" ON "performers" ("actId");
 
 CREATE TABLE "sources" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "actId" TEXT NOT NULL
     REFERENCES "acts" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -249,7 +249,7 @@ CREATE INDEX "sources by returnsMixId" ON "sources" ("returnsMixId");
 CREATE INDEX "sources by returnsCueOutputId" ON "sources" ("returnsCueOutputId");
 
 CREATE TABLE "mixes" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "actId" TEXT NOT NULL
     REFERENCES "acts" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -269,7 +269,7 @@ CREATE TABLE "mixes" (
 CREATE INDEX "mixes by actId" ON "mixes" ("actId");
 
 CREATE TABLE "listeners" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "mixId" TEXT NOT NULL
     REFERENCES "mixes" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -280,7 +280,7 @@ CREATE INDEX "listeners by mixId" ON "listeners" ("mixId");
 CREATE INDEX "listeners by performerId" ON "listeners" ("performerId");
 
 CREATE TABLE "wishes" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "mixId" TEXT NOT NULL
     REFERENCES "mixes" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -300,7 +300,7 @@ CREATE INDEX "wishes by sourceId" ON "wishes" ("sourceId");
 CREATE INDEX "wishes by sameAsMixId" ON "wishes" ("sameAsMixId");
 
 CREATE TABLE "copies" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "sourceId" TEXT NOT NULL
     REFERENCES "sources" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -316,7 +316,7 @@ CREATE TABLE "copies" (
 CREATE INDEX "copies by sourceId" ON "copies" ("sourceId");
 
 CREATE TABLE "alternates" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "sourceId" TEXT NOT NULL
     REFERENCES "sources" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -331,7 +331,7 @@ CREATE INDEX "alternates by sourceId" ON "alternates" ("sourceId");
 CREATE INDEX "alternates by socketId" ON "alternates" ("socketId");
 
 CREATE TABLE "decisions" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "actId" TEXT NOT NULL
     REFERENCES "acts" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -369,7 +369,7 @@ CREATE INDEX "decisions by deviceId" ON "decisions" ("deviceId");
 CREATE INDEX "decisions by cueOutputId" ON "decisions" ("cueOutputId");
 
 CREATE TABLE "riders" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "actId" TEXT NOT NULL
     REFERENCES "acts" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,
@@ -383,7 +383,7 @@ CREATE TABLE "riders" (
 CREATE INDEX "riders by actId" ON "riders" ("actId");
 
 CREATE TABLE "answers" (
-  "place" INTEGER PRIMARY KEY,
+  "putOrder" INTEGER PRIMARY KEY,
   "id" TEXT NOT NULL UNIQUE,
   "riderId" TEXT NOT NULL
     REFERENCES "riders" ("id") ON DELETE CASCADE DEFERRABLE INITIALLY DEFERRED,

@@ -1,0 +1,106 @@
+import { randomBytes, timingSafeEqual } from 'node:crypto';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { Duplex } from 'node:stream';
+import { WebSocketServer } from 'ws';
+import { socketPath, tokenFromProtocols } from '../../core/contract/bridge.ts';
+import type { Service } from '../service/service.ts';
+import { largestFrameBytes } from '../service/service.ts';
+import { OneTimeEntries } from './one-time-entries.ts';
+import type { PageFile } from './page-files.ts';
+import { pageHeaders } from './page-headers.ts';
+import { serveSocket } from './serve-socket.ts';
+
+export type LocalHost = {
+  /** The address to open in a browser of this machine; its fragment is the token. */
+  address: string;
+  /**
+   * An address that works once, within half a minute, and leads to `address`: for a command line, which other
+   * users of the machine can read.
+   */
+  entryAddress(): string;
+  close(): Promise<void>;
+};
+
+const mostConnections = 64;
+const mostSockets = 16;
+
+/** Serves the page and its calls on a free port of the loopback interface, and nowhere else. */
+export async function startLocalHost(
+  service: Service,
+  files: ReadonlyMap<string, PageFile>,
+): Promise<LocalHost> {
+  const token = randomBytes(24).toString('base64url');
+  const entries = new OneTimeEntries();
+  const server = createServer({ requestTimeout: 10_000, headersTimeout: 5_000, keepAliveTimeout: 5_000 });
+  server.maxConnections = mostConnections;
+  const port = await listen(server);
+  const host = `127.0.0.1:${port}`;
+
+  server.on('request', (request, response) => {
+    if (request.headers.host !== host) return answerPlain(response, 403, 'Wrong host.');
+    if (request.method !== 'GET' && request.method !== 'HEAD') return answerPlain(response, 405, 'Only GET.');
+    if (entries.use(request.url ?? '')) return redirect(response, `http://${host}/#${token}`);
+    const file = files.get(request.url ?? '');
+    if (!file) return answerPlain(response, 404, 'There is nothing here.');
+    response.writeHead(200, pageHeaders(file.type, `ws://${host}`));
+    response.end(request.method === 'HEAD' ? undefined : file.bytes);
+  });
+
+  const sockets = new WebSocketServer({
+    noServer: true,
+    clientTracking: true,
+    maxPayload: largestFrameBytes,
+    perMessageDeflate: false,
+    handleProtocols: (offered) => [...offered][0] ?? false,
+  });
+  server.on('upgrade', (request: IncomingMessage, stream: Duplex, head: Buffer) => {
+    if (mayConnect(request, host, token) && sockets.clients.size < mostSockets)
+      sockets.handleUpgrade(request, stream, head, (socket) => serveSocket(socket, service));
+    else stream.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\nContent-Length: 0\r\n\r\n');
+  });
+
+  return {
+    address: `http://${host}/#${token}`,
+    entryAddress: () => `http://${host}${entries.make()}`,
+    close: async () => {
+      for (const socket of sockets.clients) socket.terminate();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+}
+
+function listen(server: Server): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(0, '127.0.0.1', () => resolve((server.address() as AddressInfo).port));
+  });
+}
+
+/**
+ * Only a page of this host with this start's token. The Host keeps out pages that lead a name of theirs to the
+ * loopback address, the Origin other pages in the same browser, the token other programs and users.
+ */
+function mayConnect({ url, headers }: IncomingMessage, host: string, token: string): boolean {
+  const offered = (headers['sec-websocket-protocol'] ?? '').split(',').map((it) => it.trim());
+  const given = Buffer.from(tokenFromProtocols(offered) ?? '');
+  const wanted = Buffer.from(token);
+  return (
+    url === socketPath &&
+    headers.host === host &&
+    headers.origin === `http://${host}` &&
+    given.length === wanted.length &&
+    timingSafeEqual(given, wanted)
+  );
+}
+
+function answerPlain(response: ServerResponse, status: number, text: string): void {
+  response.writeHead(status, { ...pageHeaders('text/plain; charset=utf-8', null), connection: 'close' });
+  response.end(text);
+}
+
+function redirect(response: ServerResponse, address: string): void {
+  response.writeHead(303, { ...pageHeaders('text/plain; charset=utf-8', null), location: address });
+  response.end();
+}

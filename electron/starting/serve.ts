@@ -1,0 +1,105 @@
+import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { type LocalHost, startLocalHost } from '../local-host/local-host.ts';
+import { readPageFiles } from '../local-host/page-files.ts';
+import type { Service } from '../service/service.ts';
+import { pageFolder } from './build-window.ts';
+import { sandboxArguments } from './find-browser.ts';
+import { openService } from './open-service.ts';
+
+/** How long no window may be connected before the program that was only there for it ends. */
+const withoutWindowMs = 2_000;
+
+/**
+ * Serves the show on this machine until it is told to stop: with a browser, as a window, until that is closed;
+ * without, at an address that is printed after the reason `why`. Answers the exit code.
+ */
+export async function serve(
+  root: string,
+  folder: string,
+  { browser, why }: { browser: string | null; why: string },
+): Promise<number> {
+  const opened = openService(root, folder, 'browser');
+  if (!opened.ok) {
+    console.error(`${opened.problem.what}\n${opened.problem.todo}`);
+    return 1;
+  }
+  const { service, close } = opened.value;
+  const host = await startLocalHost(service, readPageFiles(pageFolder(root)));
+  const stopped = untilSignal();
+  try {
+    const shown = browser !== null && (await showWindow(browser, folder, host, service, stopped.signal));
+    if (!shown && !stopped.signal.aborted) {
+      const reason = browser === null ? why : 'The browser did not open a window.';
+      console.log(`${reason} Open this address on this machine: ${host.address}`);
+      await new Promise((resolve) => stopped.signal.addEventListener('abort', resolve));
+    }
+  } finally {
+    await host.close();
+    close();
+  }
+  return 0;
+}
+
+function untilSignal(): AbortController {
+  const stopped = new AbortController();
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => stopped.abort());
+  return stopped;
+}
+
+/** Shows the page in a window of its own and waits until it is closed. False where none came up. */
+async function showWindow(
+  browser: string,
+  folder: string,
+  host: LocalHost,
+  service: Service,
+  stop: AbortSignal,
+): Promise<boolean> {
+  const window = spawn(
+    browser,
+    [
+      `--app=${host.entryAddress()}`,
+      `--user-data-dir=${join(folder, 'window')}`,
+      '--window-size=1360,860',
+      '--no-first-run',
+      '--no-default-browser-check',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      ...sandboxArguments(),
+    ],
+    { stdio: 'ignore' },
+  );
+  let running = true;
+  window.on('error', () => {
+    running = false;
+  });
+  window.on('close', () => {
+    running = false;
+  });
+  console.log('Foldbook is open in its window. Close the window, or press Ctrl+C here, to end it.');
+  const shown = await untilClosed(() => running, service, stop);
+  window.kill();
+  return shown;
+}
+
+/**
+ * Waits for the end of the window. A browser that is running already takes the window over and its new process
+ * ends at once; one that stays running (as programs do on a Mac) may have no window left. So the connection counts.
+ */
+async function untilClosed(isRunning: () => boolean, service: Service, stop: AbortSignal): Promise<boolean> {
+  let seen = false;
+  let lastSeenMs = Date.now();
+  while (!stop.aborted) {
+    if (service.windowCount > 0) {
+      seen = true;
+      lastSeenMs = Date.now();
+    }
+    const awayMs = Date.now() - lastSeenMs;
+    const mayEnd = !isRunning() || (seen && process.platform === 'darwin');
+    if (mayEnd && awayMs > withoutWindowMs) return seen;
+    await wait(200, undefined, { signal: stop }).catch(() => undefined);
+  }
+  return seen;
+}
