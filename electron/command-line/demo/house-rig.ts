@@ -100,7 +100,7 @@ type DevicePlan = Omit<z.input<typeof Device>, 'id' | 'rigId' | 'order'>;
 const wedgeFigures = { sensitivityDbSpl: 98, powerW: 250, listeningDistanceM: 1.8 } as const;
 const fillFigures = { sensitivityDbSpl: 101, powerW: 600, listeningDistanceM: 4 } as const;
 /** Level at the ear with the pack at half; the frequencies are the licence holder's business and stay empty. */
-const packFigures = { sensitivityDbSpl: 95, latencyMs: 0, limiter: 'pack' } as const;
+const packFigures = { sensitivityDbSpl: 95, latencyMs: 0, limiter: 'in the receiver' } as const;
 
 const wedge = (number: number, output: string): DevicePlan => ({
   name: `Wedge ${number}`,
