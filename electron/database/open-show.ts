@@ -1,5 +1,5 @@
-import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { basename } from 'node:path';
+import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Rows } from '../../core/show/show.ts';
@@ -7,7 +7,7 @@ import { tableNames } from '../../core/show/show.ts';
 import { applicationId, copyBeside, migrate, newestVersion, versionOf } from './migrate.ts';
 import { ShowRows } from './rows.ts';
 import { ShowDatabase } from './show-database.ts';
-import { damagedShow, problemOf } from './trouble.ts';
+import { damagedShow, notOpened, problemOf } from './trouble.ts';
 
 type Settings = {
   /** What a file holds that was not there before; without it, nothing. Not a step that undo could take back. */
@@ -24,6 +24,7 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
   const now = settings.now ?? (() => new Date());
   let database: Database.Database | undefined;
   try {
+    if (!existsSync(dirname(path))) return { ok: false, problem: notOpened(path) };
     if (isForeign(path)) return notAShow(path);
     database = new Database(path, { timeout: 300 });
     const refused = takeAlone(database, path);

@@ -6,7 +6,7 @@ type Words = { code: Problem['code']; what: (file: string) => string; todo: stri
 
 const keepWorking = 'What was saved before is still there.';
 
-const notOpened: Words = {
+const notOpenedWords: Words = {
   code: 'cannot write',
   what: (file) => `The show "${file}" cannot be opened for reading and writing.`,
   todo: 'Look whether its folder is there and whether you may write to both, then start again.',
@@ -38,9 +38,9 @@ const meanings: readonly [code: string, words: Words][] = [
       todo: `Allow writing to the file and its folder, or copy it to a folder of your own. ${keepWorking}`,
     },
   ],
-  ['SQLITE_CANTOPEN', notOpened],
-  ['EACCES', notOpened],
-  ['EPERM', notOpened],
+  ['SQLITE_CANTOPEN', notOpenedWords],
+  ['EACCES', notOpenedWords],
+  ['EPERM', notOpenedWords],
   [
     'SQLITE_IOERR',
     {
@@ -73,6 +73,11 @@ const inWords = (words: Words, path: string): Problem => ({
   what: words.what(basename(path)),
   todo: words.todo,
 });
+
+/** The problem of a file that cannot even be opened. */
+export function notOpened(path: string): Problem {
+  return inWords(notOpenedWords, path);
+}
 
 /** The problem of a damaged file, with what was found wrong in it. */
 export function damagedShow(path: string, why: string): Problem {
