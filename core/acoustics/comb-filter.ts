@@ -1,6 +1,6 @@
 import { amplitudeOfDb, dbOfAmplitude, dbOfRemainder } from './decibel.ts';
 import { amplitudeOfTwo } from './level-sums.ts';
-import { requireCount, requireFinite, requireNotNegative } from './range.ts';
+import { requireBetween, requireNotNegative } from './range.ts';
 
 /**
  * Comb filter: two copies of one signal, one of them late. Levels are relative to the louder copy alone.
@@ -28,16 +28,19 @@ export function peaksHz(delayMs: number, count: number, polarity: Polarity = 'sa
   return multiplesOfSpacing(delayMs, count, polarity === 'same' ? 1 : 0.5);
 }
 
+/** A picosecond: less is the rounding of a subtraction, not a delay. */
+const shortestDelayMs = 1e-9;
+/** Notches that anybody would list: hearing ends long before. */
+const mostAsked = 10_000;
+
 /** Distance between notches, in hertz: 1/t. null without a delay. */
 export function combSpacingHz(delayMs: number): number | null {
   requireNotNegative({ delayMs });
-  const spacingHz = 1000 / delayMs;
-  // A delay too short for its reciprocal to be a number is no delay.
-  return Number.isFinite(spacingHz) ? spacingHz : null;
+  return delayMs < shortestDelayMs ? null : 1000 / delayMs;
 }
 
 function multiplesOfSpacing(delayMs: number, count: number, first: number): number[] {
-  requireCount({ count });
+  requireBetween(1, mostAsked, { count });
   const spacingHz = combSpacingHz(delayMs);
   return spacingHz === null ? [] : Array.from({ length: count }, (_, step) => (first + step) * spacingHz);
 }
@@ -72,9 +75,8 @@ export function combLevelDb({ delayMs, levelDifferenceDb, polarity }: Comb, freq
   const copy = amplitudeOfCopy(levelDifferenceDb);
   // Only the part of a turn counts: the cosine of a huge angle has lost its digits.
   const turns = ((delayMs / 1000) * frequencyHz) % 1;
-  requireFinite({ turns });
-  const cosine = Math.cos(2 * Math.PI * turns);
-  return dbOfRemainder(amplitudeOfTwo(copy, polarity === 'same' ? cosine : -cosine));
+  const halfPhase = Math.PI * turns;
+  return dbOfRemainder(amplitudeOfTwo(copy, polarity === 'same' ? Math.cos(halfPhase) : Math.sin(halfPhase)));
 }
 
 function amplitudeOfCopy(levelDifferenceDb: number): number {

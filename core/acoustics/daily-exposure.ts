@@ -1,5 +1,5 @@
-import { dbOfPower } from './decibel.ts';
-import { type ExposureSegment, requireSoundLevel } from './exposure-dose.ts';
+import { dbOfPower, powerOfDb } from './decibel.ts';
+import { type ExposureSegment, requireHours, requireSoundLevel } from './exposure-dose.ts';
 import { pascalsOfDbSpl } from './level-units.ts';
 import { requireLevel, requireNotNegative } from './range.ts';
 
@@ -10,7 +10,7 @@ const squareOfReferencePressure = pascalsOfDbSpl(0) ** 2;
 export function soundExposurePa2h(segments: readonly ExposureSegment[]): number {
   return segments.reduce((sumPa2h, { levelDba, hours }) => {
     requireSoundLevel(levelDba);
-    requireNotNegative({ hours });
+    requireHours(hours);
     return sumPa2h + hours * pascalsOfDbSpl(levelDba) ** 2;
   }, 0);
 }
@@ -24,7 +24,7 @@ export function lex8hOfExposureDba(exposurePa2h: number): number {
 /** The sound exposure that makes a daily exposure level, in pascals squared times hours. */
 export function exposureOfLex8hPa2h(lexDba: number): number {
   requireSoundLevel(lexDba);
-  return referenceHours * pascalsOfDbSpl(lexDba) ** 2;
+  return referenceHours * squareOfReferencePressure * powerOfDb(lexDba);
 }
 
 /** Daily exposure level L_EX,8h of a day's segments, in dBA; -Infinity for none. Source: ISO 1999. */
@@ -48,7 +48,7 @@ const roundingDb = 1e-9;
 
 /** The values that a day reaches by its level, or by its highest peak where one is known; the lowest first. */
 export function euValuesReached(lexDba: number, peakDbc: number | null = null): EuExposureValue[] {
-  requireLevel({ lexDba });
+  requireSoundLevel(lexDba);
   if (peakDbc !== null) requireLevel({ peakDbc });
   const peak = peakDbc ?? -Infinity;
   return euExposureValues

@@ -46,13 +46,17 @@ export const exposureCriteria = {
   },
 } as const satisfies Record<string, ExposureCriterion>;
 
-/** Above this no sound in air is a level of anything: 20 kPa, the levels of blasts. */
+/** 20 kPa: the sound of a blast. */
 const loudestDba = 180;
+const hoursOfYear = 8784;
 
-/** A level that is silence, or between 0 and 180 dBA. */
+/** Silence, or a level up to 180 dBA. */
 export function requireSoundLevel(levelDba: number): void {
-  requireLevel({ levelDba });
-  if (levelDba !== -Infinity) requireBetween(0, loudestDba, { levelDba });
+  requireBetween(-Infinity, loudestDba, { levelDba });
+}
+
+export function requireHours(hours: number): void {
+  requireBetween(0, hoursOfYear, { hours });
 }
 
 /**
@@ -60,6 +64,7 @@ export function requireSoundLevel(levelDba: number): void {
  * level, so that it sets no time. NIOSH prints 18 min 59 s at 99 dBA where its formula gives 18 min 54 s.
  */
 export function permittedHours(levelDba: number, criterion: ExposureCriterion): number | null {
+  requireLevel({ levelDba });
   requireSoundLevel(levelDba);
   if (levelDba === -Infinity || levelDba < criterion.countedFromDba) return null;
   return criterionHours / 2 ** ((levelDba - criterion.criterionLevelDba) / criterion.exchangeRateDb);
@@ -68,7 +73,7 @@ export function permittedHours(levelDba: number, criterion: ExposureCriterion): 
 /** Dose of a day's segments, in percent of the criterion; 0 for none. Doses of parts of a day add. */
 export function dosePercent(segments: readonly ExposureSegment[], criterion: ExposureCriterion): number {
   return segments.reduce((sumPercent, { levelDba, hours }) => {
-    requireNotNegative({ hours });
+    requireHours(hours);
     const permitted = permittedHours(levelDba, criterion);
     return permitted === null ? sumPercent : sumPercent + (100 * hours) / permitted;
   }, 0);

@@ -1,3 +1,4 @@
+import { degrees, radians } from './angle.ts';
 import { requireFinite } from './range.ts';
 
 /**
@@ -32,7 +33,7 @@ export function offAxisDegrees(from: Point, looking: Direction, to: Point): numb
 /** The smaller angle between two bearings, 0 to 180. */
 export function bearingDifferenceDegrees(firstDegrees: number, secondDegrees: number): number {
   requireFinite({ firstDegrees, secondDegrees });
-  const turn = wholeTurn(firstDegrees - secondDegrees);
+  const turn = wholeTurn(wholeTurn(firstDegrees) - wholeTurn(secondDegrees));
   return Math.min(turn, 360 - turn);
 }
 
@@ -68,6 +69,3 @@ function wholeTurn(angleDegrees: number): number {
   const rest = angleDegrees % 360;
   return rest < 0 ? rest + 360 : rest + 0;
 }
-
-const degrees = (radians: number): number => (radians * 180) / Math.PI;
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;

@@ -1,5 +1,6 @@
+import { radians } from './angle.ts';
 import { amplitudeOfDb, dbOfAmplitude, dbOfPower, dbOfRemainder, powerOfDb } from './decibel.ts';
-import { requireBetween, requireFinite, requireLevel } from './range.ts';
+import { isLevel, requireCount, requireFinite, requireLevel } from './range.ts';
 
 /**
  * Level of sources that have nothing to do with each other (voices, instruments), in dB: powers add.
@@ -26,7 +27,8 @@ function sumDb(
 ): number {
   let loudestDb = -Infinity;
   for (const levelDb of levelsDb) {
-    requireLevel({ levelDb });
+    // This runs for every feed of every mix: the named check only where it will throw.
+    if (!isLevel(levelDb)) requireLevel({ levelDb });
     loudestDb = Math.max(loudestDb, levelDb);
   }
   if (loudestDb === -Infinity) return -Infinity;
@@ -45,12 +47,15 @@ export function coherentSumOfTwoDb(firstDb: number, secondDb: number, phaseDegre
   const loudestDb = Math.max(firstDb, secondDb);
   if (loudestDb === -Infinity) return -Infinity;
   const quieter = amplitudeOfDb(Math.min(firstDb, secondDb) - loudestDb);
-  return loudestDb + dbOfRemainder(amplitudeOfTwo(quieter, Math.cos((phaseDegrees * Math.PI) / 180)));
+  return loudestDb + dbOfRemainder(amplitudeOfTwo(quieter, Math.cos(radians(phaseDegrees) / 2)));
 }
 
-/** Amplitude of a tone of 1 with a copy of it, from the copy's amplitude and the cosine of the phase between. */
-export function amplitudeOfTwo(copy: number, cosineOfPhase: number): number {
-  return Math.sqrt(Math.max(0, 1 + copy * copy + 2 * copy * cosineOfPhase));
+/**
+ * Amplitude of a tone of 1 with a copy of it, from the copy's amplitude and the cosine of half the phase between:
+ * the law of cosines, in the form that keeps its digits where the two nearly cancel.
+ */
+export function amplitudeOfTwo(copy: number, cosineOfHalfPhase: number): number {
+  return Math.hypot(1 - copy, 2 * Math.sqrt(copy) * cosineOfHalfPhase);
 }
 
 /**
@@ -65,6 +70,6 @@ export function incoherentRestDb(totalDb: number, oneDb: number): number | null 
 
 /** What `count` equal sources are louder than one of them, in dB. Source: as for the sums. */
 export function equalSourcesDb(count: number): { incoherentDb: number; coherentDb: number } {
-  requireBetween(1, Number.MAX_SAFE_INTEGER, { count });
+  requireCount({ count });
   return { incoherentDb: dbOfPower(count), coherentDb: dbOfAmplitude(count) };
 }

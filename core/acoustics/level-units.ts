@@ -1,5 +1,5 @@
 import { amplitudeOfDb, dbOfAmplitude } from './decibel.ts';
-import { requireFinite, requireLevel, requireNotNegative, requirePositive } from './range.ts';
+import { requireDecibels, requireLevel, requireNotNegative, requirePositive } from './range.ts';
 
 /**
  * Levels in the units of data sheets. Volts are r.m.s.; 0 volts, pascals or millivolts are -Infinity in dB.
@@ -76,12 +76,12 @@ export const dbuAtFullScale = {
 
 export function dbuOfDbfs(levelDbfs: number, fullScaleDbu: number): number {
   requireLevel({ levelDbfs });
-  requireFinite({ fullScaleDbu });
+  requireDecibels({ fullScaleDbu });
   return levelDbfs + fullScaleDbu;
 }
 
 export function dbfsOfDbu(levelDbu: number, fullScaleDbu: number): number {
   requireLevel({ levelDbu });
-  requireFinite({ fullScaleDbu });
+  requireDecibels({ fullScaleDbu });
   return levelDbu - fullScaleDbu;
 }

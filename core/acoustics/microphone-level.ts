@@ -1,5 +1,5 @@
 import { dbuOfDbfs, dbuOfDbv, dbvPerPascal } from './level-units.ts';
-import { requireFinite, requireLevel } from './range.ts';
+import { requireDecibels, requireLevel } from './range.ts';
 
 /** Sensitivities are stated at 94 dB SPL, which data sheets take for 1 Pa (exactly it is 93.98). */
 const dbSplOfSensitivity = 94;
@@ -26,7 +26,7 @@ export type GainTarget = {
  */
 export function gainNeededDb(sourceDbu: number, { targetDbfs, fullScaleDbu }: GainTarget): number | null {
   requireLevel({ sourceDbu });
-  requireFinite({ targetDbfs });
+  requireDecibels({ targetDbfs });
   return sourceDbu === -Infinity ? null : dbuOfDbfs(targetDbfs, fullScaleDbu) - sourceDbu;
 }
 
@@ -39,6 +39,6 @@ export function levelAtFullScaleDbSpl(
   gainDb: number,
   fullScaleDbu: number,
 ): number {
-  requireFinite({ gainDb, fullScaleDbu });
+  requireDecibels({ gainDb, fullScaleDbu });
   return fullScaleDbu - gainDb - microphoneOutputDbu(sensitivityMvPerPa, 0);
 }

@@ -1,3 +1,4 @@
+import { degrees, radians } from './angle.ts';
 import { dbOfPower, dbOfRemainder } from './decibel.ts';
 import { requireBetween, requireFinite } from './range.ts';
 
@@ -69,6 +70,3 @@ export function directivityIndexDb(coefficient: number): number {
 function requireCoefficient(coefficient: number): void {
   requireBetween(0, 1, { coefficient });
 }
-
-const degrees = (radians: number): number => (radians * 180) / Math.PI;
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;

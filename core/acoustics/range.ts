@@ -5,9 +5,15 @@
  *   what a user types long before it comes here): it throws a RangeError whose sentence names the argument.
  * - `null` is the answer to a sane question that has none: the null angle of an omni, the direction to the
  *   point one stands on, a formula outside the range it was published for.
- * - `-Infinity` is the level of silence, going in and coming out. No NaN and no +Infinity ever comes out.
+ * - `-Infinity` is the level of silence, going in and coming out. No NaN and no +Infinity ever comes out: the
+ *   ranges below are far wider than anything on a stage, and narrow enough that no formula here overflows.
  */
 
+const highestDb = 1000;
+const largest = 1e18;
+const smallest = 1e-18;
+
+/** Arguments are passed as `{ distanceM }`, so that the sentence of the error can name them. */
 type Named = Record<string, number>;
 
 function requireEach(named: Named, holds: (value: number) => boolean, wanted: string): void {
@@ -15,22 +21,34 @@ function requireEach(named: Named, holds: (value: number) => boolean, wanted: st
     if (!holds(value)) throw new RangeError(`${name} must be ${wanted}, but is ${value}.`);
 }
 
-/** Passed as `{ distanceM }`, so that the sentence of the error can name the argument. */
 export function requirePositive(named: Named): void {
-  requireEach(named, (value) => value > 0 && value < Infinity, 'a finite number above 0');
+  requireEach(named, (value) => value >= smallest && value <= largest, 'a number above 0');
 }
 
 export function requireNotNegative(named: Named): void {
-  requireEach(named, (value) => value >= 0 && value < Infinity, 'a finite number, 0 or more');
+  requireEach(named, (value) => value >= 0 && value <= largest, 'a number, 0 or more');
 }
 
 export function requireFinite(named: Named): void {
   requireEach(named, Number.isFinite, 'a finite number');
 }
 
-/** A level in dB: a finite number, or -Infinity for silence. */
+/** True for a finite number of decibels and for -Infinity, silence. */
+export function isLevel(value: number): boolean {
+  return isDecibels(value) || value === -Infinity;
+}
+
 export function requireLevel(named: Named): void {
-  requireEach(named, (value) => value < Infinity, 'a level in dB, finite or -Infinity for silence');
+  requireEach(named, isLevel, `a level from -${highestDb} to ${highestDb} dB, or -Infinity for silence`);
+}
+
+function isDecibels(value: number): boolean {
+  return value >= -highestDb && value <= highestDb;
+}
+
+/** A difference or a reference in dB, which silence cannot be. */
+export function requireDecibels(named: Named): void {
+  requireEach(named, isDecibels, `from -${highestDb} to ${highestDb} dB`);
 }
 
 export function requireBetween(lowest: number, highest: number, named: Named): void {

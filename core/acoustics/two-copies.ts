@@ -57,9 +57,10 @@ export function twoCopiesEffect(first: CopyInMix, second: CopyInMix): TwoCopiesE
   };
   const notches = oneIsOff ? [] : notchesHz(latencyDifferenceMs, 3, comb.polarity);
   const heardNotchesHz = notches.filter((notchHz) => notchHz <= highestHeardHz);
+  const sumDb = sumOfTwoCopiesDb(comb.levelDifferenceDb, comb.polarity);
   return {
-    sumDb: sumOfTwoCopiesDb(comb.levelDifferenceDb, comb.polarity),
-    ...rippleWithinHearing(comb),
+    sumDb,
+    ...rippleWithinHearing(comb, sumDb),
     latencyDifferenceMs,
     firstNotchHz: heardNotchesHz[0] ?? null,
     notchesHz: heardNotchesHz,
@@ -67,9 +68,10 @@ export function twoCopiesEffect(first: CopyInMix, second: CopyInMix): TwoCopiesE
 }
 
 /** Up to half the spacing the level only rises or only falls, so the ends of hearing are the extremes. */
-function rippleWithinHearing(comb: Comb): CombRipple {
+function rippleWithinHearing(comb: Comb, sumDb: number): CombRipple {
   const spacingHz = combSpacingHz(comb.delayMs);
-  if (spacingHz !== null && spacingHz / 2 <= highestHeardHz) return combRipple(comb.levelDifferenceDb);
-  const ends = [combLevelDb(comb, 0), combLevelDb(comb, highestHeardHz)];
-  return { peakDb: Math.max(...ends), dipDb: Math.min(...ends) };
+  if (spacingHz === null) return { peakDb: sumDb, dipDb: sumDb };
+  if (spacingHz / 2 <= highestHeardHz) return combRipple(comb.levelDifferenceDb);
+  const highestDb = combLevelDb(comb, highestHeardHz);
+  return { peakDb: Math.max(sumDb, highestDb), dipDb: Math.min(sumDb, highestDb) };
 }

@@ -32,7 +32,7 @@ describe("an engineer's day", () => {
   test('shows which part it comes from', () => {
     expect(day.parts.map(({ what }) => what)).toEqual(engineersDay.map(({ what }) => what));
     expect(day.parts.reduce((sum, { sharePercent }) => sum + sharePercent, 0)).toBeCloseTo(100, 9);
-    // 1.5 h at 100 dBA are 0.6 Pa2h times ten of the day's 8.7314.
+    // 1.5 h at 100 dBA are 6 of the day's 8.7314 Pa2h.
     expect(day.parts[2]?.sharePercent).toBeCloseTo((100 * 6) / 8.7314, 2);
   });
 

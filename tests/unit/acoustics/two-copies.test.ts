@@ -65,6 +65,6 @@ describe('two copies of one source in one mix', () => {
   });
 
   test('a copy at no level at all is a bug of the caller, and is named', () => {
-    expect(() => twoCopiesEffect(copy(Number.NaN), copy(0))).toThrow(/firstLevelDb must be a level in dB/);
+    expect(() => twoCopiesEffect(copy(Number.NaN), copy(0))).toThrow(/firstLevelDb must be a level from/);
   });
 });
