@@ -82,6 +82,8 @@ export type Derived = {
   plan: Plan;
   /** One row for each source in sheet order, one feed for each mix in sheet order. */
   feeds: Feed[][];
+  /** Second copies that the engineer put into a mix; each is a finding too. */
+  secondFeeds: Feed[];
   levels: MixLevel[];
   cues: Cue[];
   /** The most serious first. */

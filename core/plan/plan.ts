@@ -1,5 +1,5 @@
 import type { Id } from '../show/rig.ts';
-import type { Purpose } from '../show/words.ts';
+import type { Format, Purpose } from '../show/words.ts';
 
 /** Who a part of a plan comes from: the engineer decided it, or the program proposes it. */
 export type DecidedBy = 'engineer' | 'proposal';
@@ -29,6 +29,8 @@ export type PlannedPatch = {
 /** The way of one mix to its devices. Stereo mixes have two buses and two outputs, left first. */
 export type PlannedMix = {
   mixId: Id;
+  /** As the mix says, or as planned where it does not say. */
+  format: Format;
   busIds: Id[];
   busBy: DecidedBy;
   outputIds: Id[];
@@ -38,10 +40,14 @@ export type PlannedMix = {
   why: string;
 };
 
+/** A source that the doubling order names, and that got no copy for monitors because the desk is full. */
+export type PassedOver = { sourceId: Id; why: string };
+
 /** Copies, channels, sockets, buses, outputs and devices of one act, complete: what was decided, and what the
  * program proposes for the rest. Each list is in the order of the sheet it was made from. */
 export type Plan = {
   copies: PlannedCopy[];
   patches: PlannedPatch[];
   mixes: PlannedMix[];
+  passedOver: PassedOver[];
 };

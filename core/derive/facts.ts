@@ -1,0 +1,64 @@
+import type { DecisionIndex } from '../plan/decided.ts';
+import type { Plan, PlannedMix } from '../plan/plan.ts';
+import type { Mix, Source } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Device, Id, Output, Socket } from '../show/rig.ts';
+import type { CopiesOfSource } from './copies-of-source.ts';
+import type { Cue, Feed, MixLevel } from './derived.ts';
+import type { CellDecisions } from './feed-decisions.ts';
+import type { SheetIndex } from './sheet-index.ts';
+import type { ResolvedWishes } from './wishes.ts';
+
+/** Everything that is known of an act once it is planned and derived: what findings and paths are read from. */
+export type ActFacts = {
+  sheet: ActSheet;
+  index: SheetIndex;
+  decided: DecisionIndex;
+  plan: Plan;
+  wishes: ResolvedWishes;
+  cells: CellDecisions;
+  copies: readonly CopiesOfSource[];
+  /** Row of each source, feed of each mix, as in `Derived`. */
+  feeds: Feed[][];
+  secondFeeds: Feed[];
+  levels: MixLevel[];
+  cues: Cue[];
+  deviceById: ReadonlyMap<Id, Device>;
+  outputById: ReadonlyMap<Id, Output>;
+  socketById: ReadonlyMap<Id, Socket>;
+};
+
+export function byId<T extends { id: Id }>(rows: readonly T[]): Map<Id, T> {
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
+export function sourceOf(facts: ActFacts, id: Id): Source | undefined {
+  return facts.sheet.sources[facts.index.sourceAt.get(id) ?? -1];
+}
+
+export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
+  return facts.sheet.mixes[facts.index.mixAt.get(id) ?? -1];
+}
+
+/** Each mix with its plan, in sheet order. */
+export function plannedMixes(facts: ActFacts): { mix: Mix; planned: PlannedMix; mixAt: number }[] {
+  return facts.sheet.mixes.flatMap((mix, mixAt) => {
+    const planned = facts.plan.mixes[mixAt];
+    return planned ? [{ mix, planned, mixAt }] : [];
+  });
+}
+
+/** What a mix hears: the feeds that flow, in source order. */
+export function feedsOfMix(facts: ActFacts, mixAt: number): Feed[] {
+  const flowing: Feed[] = [];
+  for (const row of facts.feeds) {
+    const feed = row[mixAt];
+    if (feed && feed.levelDb !== null) flowing.push(feed);
+  }
+  return flowing;
+}
+
+/** Whether anything but in-ears carries a mix. A device that nobody has named yet counts as a wedge. */
+export function isLoudspeakerMix(mix: Mix): boolean {
+  return mix.deviceKind !== 'in-ear';
+}

@@ -1,0 +1,164 @@
+import type { Plan } from '../plan/plan.ts';
+import type { Mix } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Purpose, Tap } from '../show/words.ts';
+import { type CopiesOfSource, copiesOfSources, purposeOfDevice } from './copies-of-source.ts';
+import type { Feed, FeedStep } from './derived.ts';
+import { type CellDecisions, indexCellDecisions } from './feed-decisions.ts';
+import type { SheetIndex } from './sheet-index.ts';
+import { cellState, type ResolvedWishes } from './wishes.ts';
+
+/** Nothing starts above unity, whoever asks for it. */
+export const unityDb = 0;
+
+/**
+ * Which copy of every source feeds every mix, at what start level and by which step of the rule: one row for each
+ * source, one feed for each mix, both in sheet order.
+ */
+export function deriveFeeds(
+  sheet: ActSheet,
+  index: SheetIndex,
+  plan: Plan,
+  wishes: ResolvedWishes,
+): { feeds: Feed[][]; secondFeeds: Feed[]; copies: CopiesOfSource[]; cells: CellDecisions } {
+  const copies = copiesOfSources(sheet, index, plan);
+  const cells = indexCellDecisions(sheet, index);
+  const { mixes, sources } = sheet;
+  const feeds: Feed[][] = [];
+  for (let sourceAt = 0; sourceAt < sources.length; sourceAt++) {
+    const row: Feed[] = [];
+    const ofSource = copies[sourceAt];
+    const source = sources[sourceAt];
+    if (!ofSource || !source) continue;
+    for (let mixAt = 0; mixAt < mixes.length; mixAt++) {
+      const mix = mixes[mixAt];
+      if (!mix) continue;
+      const cell = mixAt * wishes.sourceCount + sourceAt;
+      const chosen = cells.purpose.get(cell) ?? null;
+      const { step, purpose, why } = settle(mix, ofSource, wishes.state[cell] ?? 0, chosen);
+      const wishAt = wishes.wishAt[cell] ?? -1;
+      const levelDecidedDb = cells.levelDb.get(cell);
+      const tapDecided = cells.tap.get(cell);
+      const levelDb = levelDecidedDb ?? wishes.levelDb[cell] ?? 0;
+      row.push({
+        mixId: mix.id,
+        sourceId: source.id,
+        purpose,
+        channel: purpose === null ? null : ofSource[purpose],
+        levelDb: purpose === null ? null : Math.min(levelDb, unityDb),
+        tap: tapDecided ?? 'pre-fader',
+        step,
+        why,
+        amount: wishes.amount[cell] ?? null,
+        wishId: wishAt < 0 ? null : (sheet.wishes[wishAt]?.id ?? null),
+        decided:
+          purpose !== null &&
+          (step === 'chosen by the engineer' || levelDecidedDb !== undefined || tapDecided !== undefined),
+      });
+    }
+    feeds.push(row);
+  }
+  return { feeds, secondFeeds: secondFeeds(feeds, copies, cells), copies, cells };
+}
+
+type Settled = { step: FeedStep; purpose: Purpose | null; why: string };
+
+const settled = (step: FeedStep, purpose: Purpose | null, why: string): Settled => ({ step, purpose, why });
+
+/** Every outcome of the rule, made once: a matrix of thousands of cells says one of these. */
+const outcome = {
+  noWish: settled('no wish', null, 'This mix has no wish for the source.'),
+  none: settled('no wish', null, 'The wish says none of it.'),
+  switchedOff: settled('no wish', null, 'This mix asks for something else only.'),
+  fohOnly: settled(
+    'no wish',
+    null,
+    'The source is for front of house only, and this mix does not ask for it by name.',
+  ),
+  elsewhere: settled(
+    'mixed elsewhere',
+    null,
+    'This mix is made on another desk; this desk sends it nothing.',
+  ),
+  inEars: settled(
+    'copy for this kind of device',
+    'in-ears',
+    'This mix is heard in-ear, and there is a copy for in-ears.',
+  ),
+  wedges: settled(
+    'copy for this kind of device',
+    'wedges',
+    'This mix is heard from a wedge or fill, and there is a copy for wedges.',
+  ),
+  monitors: settled('monitor copy', 'monitors', 'There is a copy for monitors.'),
+  foh: settled('foh channel', 'foh', 'There is no copy for monitors, so the FOH channel feeds it.'),
+  noChannel: settled(
+    'not through this desk',
+    null,
+    'The source has no channel on this desk that could feed this mix.',
+  ),
+};
+
+const chosenOutcome: Record<Purpose, Settled> = {
+  foh: settled('chosen by the engineer', 'foh', 'The engineer chose the FOH channel for this mix.'),
+  monitors: settled(
+    'chosen by the engineer',
+    'monitors',
+    'The engineer chose the copy for monitors for this mix.',
+  ),
+  wedges: settled('chosen by the engineer', 'wedges', 'The engineer chose the copy for wedges for this mix.'),
+  'in-ears': settled(
+    'chosen by the engineer',
+    'in-ears',
+    'The engineer chose the copy for in-ears for this mix.',
+  ),
+  parallel: settled(
+    'chosen by the engineer',
+    'parallel',
+    'The engineer chose the parallel channel for this mix.',
+  ),
+};
+
+const offOutcome: readonly (Settled | null)[] = [
+  outcome.noWish,
+  null,
+  outcome.none,
+  outcome.switchedOff,
+  outcome.fohOnly,
+];
+
+/** The rule, in its order: the first that applies. */
+function settle(mix: Mix, copies: CopiesOfSource, state: number, chosen: Purpose | null): Settled {
+  if (state !== cellState.wanted) return offOutcome[state] ?? outcome.noWish;
+  if (mix.mixedAt === 'elsewhere') return outcome.elsewhere;
+  if (chosen !== null && copies[chosen] !== null) return chosenOutcome[chosen];
+  const made = purposeOfDevice(mix.deviceKind);
+  if (made === 'in-ears' && copies['in-ears'] !== null) return outcome.inEars;
+  if (made === 'wedges' && copies.wedges !== null) return outcome.wedges;
+  if (copies.monitors !== null) return outcome.monitors;
+  return copies.foh === null ? outcome.noChannel : outcome.foh;
+}
+
+/** Copies that the engineer put into a mix beside the one that feeds it already, at the same start level. */
+function secondFeeds(
+  feeds: readonly Feed[][],
+  copies: readonly CopiesOfSource[],
+  cells: CellDecisions,
+): Feed[] {
+  return cells.second.flatMap(({ decision, mixAt, sourceAt }) => {
+    const feed = feeds[sourceAt]?.[mixAt];
+    const channel = copies[sourceAt]?.[decision.purpose] ?? null;
+    if (!feed || feed.purpose === null || feed.purpose === decision.purpose || channel === null) return [];
+    const why = 'The engineer put a second copy into this mix.';
+    const tap: Tap = feed.tap;
+    return {
+      ...feed,
+      purpose: decision.purpose,
+      channel,
+      tap,
+      step: 'chosen by the engineer',
+      why,
+      decided: true,
+    };
+  });
+}

@@ -1,0 +1,299 @@
+import { twoCopiesEffect } from '../../acoustics/two-copies.ts';
+import { unitsOfSources } from '../../plan/doubling-order.ts';
+import type { Copy, Source } from '../../show/act.ts';
+import type { Id } from '../../show/rig.ts';
+import { type Purpose, purposes } from '../../show/words.ts';
+import type { Feed } from '../derived.ts';
+import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
+import type { Case, FindingRule } from './rule.ts';
+import { aboutSource, copyName, decibels, listed, number, quoted } from './say.ts';
+
+/** Faults of channels and copies. */
+export const copyFindings: readonly FindingRule[] = [
+  {
+    code: 'two-copies-in-one-mix',
+    severity: 'must fix',
+    needs: 'a second copy put into a mix; trims, latencies and polarities of both copies',
+    cause: '{mix} gets {source} twice, from {first} and {second}: {effect}.',
+    remedy: 'Take one of the two copies out of {mix}.',
+    find: (facts) => facts.secondFeeds.map((second) => twoCopies(facts, second)),
+  },
+  {
+    code: 'monitor-copy-in-main-mix',
+    severity: 'must fix',
+    needs: 'which channels the desk sends to the main mix',
+    cause:
+      '{copy} of {source} goes to the main mix, so the audience hears it twice and a move for the stage is a move for the hall.',
+    remedy: 'Take {copy} of {source} out of the main mix.',
+    find: (facts) =>
+      facts.sheet.copies
+        .filter((copy) => copy.wanted && copy.inMainMix === true && isForStage(copy.purpose))
+        .flatMap((copy) => caseOfCopy(facts, copy)),
+  },
+  {
+    code: 'foh-copy-beside-monitor-copy',
+    severity: 'look again',
+    needs: 'the copies of a source and the one chosen for a mix',
+    cause:
+      '{mix} takes {source} from the FOH channel although there is a copy for the stage, so every FOH setting is heard there.',
+    remedy: 'Let the rule choose the copy, or keep the FOH channel if {mix} wants the sound of the hall.',
+    find: (facts) =>
+      facts.feeds.flatMap((row, sourceAt) => {
+        const copies = facts.copies[sourceAt];
+        if (copies?.monitors == null) return [];
+        return row.filter((feed) => feed.purpose === 'foh').map((feed) => caseOfFeed(facts, feed));
+      }),
+  },
+  {
+    code: 'parallel-copy-in-mix',
+    severity: 'know this',
+    needs: 'the copy chosen for a mix',
+    cause: '{mix} takes {source} from the parallel channel, which the FOH engineer shapes for effect.',
+    remedy: 'Check that {mix} is meant to hear the parallel sound.',
+    find: (facts) =>
+      facts.feeds.flatMap((row, sourceAt) =>
+        facts.copies[sourceAt]?.parallel == null
+          ? []
+          : row.filter((feed) => feed.purpose === 'parallel').map((feed) => caseOfFeed(facts, feed)),
+      ),
+  },
+  {
+    code: 'chosen-copy-missing',
+    severity: 'look again',
+    needs: 'the copy chosen for a mix, and the copies there are',
+    cause: 'For {source} in {mix} {copy} was chosen, but there is no such channel, so {instead} feeds it.',
+    remedy: 'Make that copy, or choose another one.',
+    find: (facts) =>
+      facts.sheet.decisions.flatMap((decision) => {
+        if (decision.about !== 'feed') return [];
+        const feed = feedAt(facts, decision.mixId, decision.sourceId);
+        const has = facts.copies[facts.index.sourceAt.get(decision.sourceId) ?? -1]?.[decision.purpose];
+        if (!feed || has !== null || feed.step === 'no wish' || feed.step === 'mixed elsewhere') return [];
+        const instead = feed.purpose === null ? 'nothing' : copyName(feed.purpose);
+        const { say, about } = caseOfFeed(facts, feed);
+        return [{ say: { ...say, copy: copyName(decision.purpose), instead }, about }];
+      }),
+  },
+  {
+    code: 'source-without-channel',
+    severity: 'must fix',
+    needs: 'the channels of the desk and those the act needs',
+    cause: '{source} has no channel for {copy}: the act needs {needed} channels, the desk has {there}.',
+    remedy: 'Drop a source or a copy, or mark what is not to be heard here.',
+    find: (facts) =>
+      facts.plan.copies
+        .filter((copy) => copy.channel === null)
+        .flatMap((copy) => {
+          const source = sourceOf(facts, copy.sourceId);
+          const needed = facts.plan.copies.length;
+          const there = facts.sheet.rig.channelCount;
+          if (!source) return [];
+          return [
+            {
+              say: { source: quoted(source), copy: copyName(copy.purpose), needed, there },
+              about: [aboutSource(source)],
+            },
+          ];
+        }),
+  },
+  {
+    code: 'channel-used-twice',
+    severity: 'must fix',
+    needs: 'the channels decided for copies',
+    cause: 'Channel {channel} is given to {sources}: only one of them can be on it.',
+    remedy: 'Give one of them another channel.',
+    find: (facts) =>
+      [...sourcesByChannel(facts)]
+        .filter(([, users]) => users.length > 1)
+        .map(([channel, users]) => ({
+          say: { channel, sources: listed(users) },
+          about: [{ of: 'channel', channel } as const, ...users.map(aboutSource)],
+        })),
+  },
+  {
+    code: 'channel-beyond-desk',
+    severity: 'must fix',
+    needs: 'the channels of the desk',
+    cause: '{source} is on channel {channel}, but the desk ends at {there}.',
+    remedy: 'Give it a channel that the desk has.',
+    find: (facts) =>
+      facts.plan.copies.flatMap(({ sourceId, channel }) => {
+        const source = sourceOf(facts, sourceId);
+        const there = facts.sheet.rig.channelCount;
+        if (!source || channel === null || channel <= there) return [];
+        return [
+          {
+            say: { source: quoted(source), channel, there },
+            about: [{ of: 'channel', channel }, aboutSource(source)],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'no-room-for-monitor-copies',
+    severity: 'know this',
+    needs: 'the channels left when every source has its own',
+    cause:
+      '{sources} would gain from a copy for monitors, but no channel is left: FOH settings will be heard on stage.',
+    remedy: 'Free channels, or agree with FOH to go easy on those sources.',
+    find: (facts) => {
+      const sources = facts.plan.passedOver.flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? []);
+      return sources.length === 0
+        ? []
+        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'phase-pair-doubled-alone',
+    severity: 'look again',
+    needs: 'the copies of microphones that belong together',
+    cause:
+      '{doubled} has a copy for monitors, but {alone}, which belongs with it, has none: mixes hear the two through different processing.',
+    remedy: 'Double all of them, or none.',
+    find: (facts) =>
+      unitsWithSeveral(facts).flatMap((unit) => {
+        const has = (source: Source) =>
+          facts.copies[facts.index.sourceAt.get(source.id) ?? -1]?.monitors != null ||
+          source.audience !== 'front of house and monitors';
+        const doubled = unit.filter(
+          (source) => has(source) && source.audience === 'front of house and monitors',
+        );
+        const alone = unit.filter((source) => !has(source));
+        if (doubled.length === 0 || alone.length === 0) return [];
+        return [{ say: { doubled: listed(doubled), alone: listed(alone) }, about: unit.map(aboutSource) }];
+      }),
+  },
+  {
+    code: 'phase-pair-copies-differ',
+    severity: 'look again',
+    needs: 'polarity and latency of the copies of microphones that belong together',
+    cause:
+      '{sources} stand to each other otherwise in {copy} than at FOH ({difference}), so they add up differently on stage.',
+    remedy: 'Give both copies the same polarity and the same delay as at FOH.',
+    find: (facts) => unitsWithSeveral(facts).flatMap((unit) => unequalCopies(facts, unit)),
+  },
+  {
+    code: 'copy-feeds-no-mix',
+    severity: 'know this',
+    needs: 'the copies made for a kind of device, and the mixes',
+    cause: '{copy} of {source} takes channel {channel}, but no mix is fed from it.',
+    remedy: 'Give the channel back, or choose this copy for a mix.',
+    find: (facts) =>
+      facts.plan.copies.flatMap((copy) => {
+        if (copy.channel === null || (copy.purpose !== 'wedges' && copy.purpose !== 'in-ears')) return [];
+        const source = sourceOf(facts, copy.sourceId);
+        const row = facts.feeds[facts.index.sourceAt.get(copy.sourceId) ?? -1];
+        if (!source || row?.some((feed) => feed.purpose === copy.purpose)) return [];
+        return [
+          {
+            say: { source: quoted(source), copy: copyName(copy.purpose), channel: copy.channel },
+            about: [aboutSource(source), { of: 'channel', channel: copy.channel }],
+          },
+        ];
+      }),
+  },
+];
+
+function isForStage(purpose: Purpose): boolean {
+  return purpose === 'monitors' || purpose === 'wedges' || purpose === 'in-ears';
+}
+
+function feedAt(facts: ActFacts, mixId: Id, sourceId: Id): Feed | undefined {
+  return facts.feeds[facts.index.sourceAt.get(sourceId) ?? -1]?.[facts.index.mixAt.get(mixId) ?? -1];
+}
+
+function caseOfFeed(facts: ActFacts, { mixId, sourceId }: Feed): Case {
+  return {
+    say: { mix: quoted(mixOf(facts, mixId)), source: quoted(sourceOf(facts, sourceId)) },
+    about: [{ of: 'feed', mixId, sourceId }],
+  };
+}
+
+function caseOfCopy(facts: ActFacts, copy: Copy): Case[] {
+  const source = sourceOf(facts, copy.sourceId);
+  if (!source) return [];
+  return [{ say: { source: quoted(source), copy: copyName(copy.purpose) }, about: [aboutSource(source)] }];
+}
+
+function sourcesByChannel(facts: ActFacts): Map<number, Source[]> {
+  const users = new Map<number, Source[]>();
+  for (const { sourceId, channel } of facts.plan.copies) {
+    const source = sourceOf(facts, sourceId);
+    if (channel === null || !source) continue;
+    const there = users.get(channel);
+    if (there) there.push(source);
+    else users.set(channel, [source]);
+  }
+  return users;
+}
+
+function copyRow(facts: ActFacts, sourceId: Id, purpose: Purpose): Copy | undefined {
+  return facts.sheet.copies.find((copy) => copy.sourceId === sourceId && copy.purpose === purpose);
+}
+
+/** What two copies do to each other, in words: sum, and where they comb the first notches. */
+function twoCopies(facts: ActFacts, second: Feed): Case {
+  const first = feedAt(facts, second.mixId, second.sourceId);
+  const heard = (feed: Feed | undefined) => {
+    const row = feed?.purpose ? copyRow(facts, feed.sourceId, feed.purpose) : undefined;
+    return {
+      levelDb: (feed?.levelDb ?? -Infinity) + (row?.trimDb ?? 0),
+      latencyMs: row?.latencyMs ?? 0,
+      polarityInverted: row?.polarityInverted ?? false,
+    };
+  };
+  const { sumDb, firstNotchHz, latencyDifferenceMs } = twoCopiesEffect(heard(first), heard(second));
+  const sum =
+    sumDb === -Infinity ? 'they cancel each other' : `together they are ${decibels(sumDb)} against one`;
+  const effect =
+    firstNotchHz === null
+      ? sum
+      : `${number(latencyDifferenceMs, 2)} ms apart they comb, the first notch at ${number(firstNotchHz, 0)} Hz`;
+  const { say, about } = caseOfFeed(facts, second);
+  return {
+    say: {
+      ...say,
+      first: copyName(first?.purpose ?? 'foh'),
+      second: copyName(second.purpose ?? 'foh'),
+      effect,
+    },
+    about,
+  };
+}
+
+function unitsWithSeveral(facts: ActFacts): Source[][] {
+  return [...new Set(unitsOfSources(facts.sheet.sources).values())].filter((unit) => unit.length > 1);
+}
+
+/** Polarity and latency between the microphones of a unit, compared between FOH and each copy for the stage. */
+function unequalCopies(facts: ActFacts, unit: readonly Source[]): Case[] {
+  const [first, ...others] = unit;
+  if (!first) return [];
+  return purposes.filter(isForStage).flatMap((purpose) =>
+    others.flatMap((other) => {
+      const hasBoth = [first, other].every(
+        ({ id }) => facts.copies[facts.index.sourceAt.get(id) ?? -1]?.[purpose] != null,
+      );
+      if (!hasBoth) return [];
+      const between = (of: Purpose) => {
+        const a = copyRow(facts, first.id, of);
+        const b = copyRow(facts, other.id, of);
+        return {
+          inverted: (a?.polarityInverted ?? false) !== (b?.polarityInverted ?? false),
+          lateMs: (b?.latencyMs ?? 0) - (a?.latencyMs ?? 0),
+        };
+      };
+      const atFoh = between('foh');
+      const here = between(purpose);
+      const lateMs = here.lateMs - atFoh.lateMs;
+      if (atFoh.inverted === here.inverted && lateMs === 0) return [];
+      const difference = atFoh.inverted === here.inverted ? `${number(lateMs, 2)} ms` : 'opposite polarity';
+      return [
+        {
+          say: { sources: listed([first, other]), copy: copyName(purpose), difference },
+          about: [first, other].map(aboutSource),
+        },
+      ];
+    }),
+  );
+}

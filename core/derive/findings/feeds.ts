@@ -1,0 +1,326 @@
+import type { Mix, Source } from '../../show/act.ts';
+import type { Feed } from '../derived.ts';
+import { type ActFacts, feedsOfMix, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
+import { cellState } from '../wishes.ts';
+import type { Case, FindingRule } from './rule.ts';
+import { aboutMix, aboutSource, decibels, listed, quoted } from './say.ts';
+
+/** Faults of what mixes take of sources. */
+export const feedFindings: readonly FindingRule[] = [
+  {
+    code: 'source-cannot-be-heard',
+    severity: 'must fix',
+    needs: 'the wishes, and the channels of every source',
+    cause: '{mixes} ask for {source}, but it has no channel on this desk that could feed them.',
+    remedy: 'Give {source} a channel, or tell the band that it will not be in the monitors.',
+    find: (facts) =>
+      bySource(
+        facts,
+        (feed) => feed.step === 'not through this desk',
+        (source, mixes) => ({
+          say: { source: quoted(source), mixes: listed(mixes) },
+          about: [aboutSource(source), ...feedSubjects(source, mixes)],
+        }),
+      ),
+  },
+  {
+    code: 'source-nobody-hears',
+    severity: 'look again',
+    needs: 'where every source is to be heard, and all feeds',
+    cause: '{source} is in no mix and not at front of house: nobody hears it.',
+    remedy: 'Put it into a mix, or mark it as not to be heard here.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, sourceAt) => {
+        if (source.audience === 'not here' || facts.copies[sourceAt]?.foh != null) return [];
+        if (source.kind === 'talkback' || facts.feeds[sourceAt]?.some(flowsOrIsAsked)) return [];
+        if (facts.sheet.decisions.some((it) => it.about === 'effect send' && it.sourceId === source.id))
+          return [];
+        return [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+      }),
+  },
+  {
+    code: 'post-fader-from-foh',
+    severity: 'look again',
+    needs: 'the tap of every feed and the copy it comes from',
+    cause:
+      '{mix} takes {source} after the fader of the FOH channel, so every move of that fader moves the mix.',
+    remedy: 'Set the send to pre-fader, or feed {mix} from a copy for monitors.',
+    find: (facts) => {
+      if (facts.cells.tap.size === 0) return [];
+      return facts.feeds.flatMap((row) =>
+        row
+          .filter(
+            (feed) => feed.tap === 'post-fader' && (feed.purpose === 'foh' || feed.purpose === 'parallel'),
+          )
+          .map((feed) => ({
+            say: { mix: quoted(mixOf(facts, feed.mixId)), source: quoted(sourceOf(facts, feed.sourceId)) },
+            about: [{ of: 'feed', mixId: feed.mixId, sourceId: feed.sourceId } as const],
+          })),
+      );
+    },
+  },
+  {
+    code: 'taps-mixed',
+    severity: 'know this',
+    needs: 'the tap of every feed',
+    cause:
+      '{mix} takes some copies for the stage before the fader and some after: {post} will follow their faders, the rest will not.',
+    remedy: 'Use one tap for all copies of a mix, and leave the faders at 0.',
+    find: (facts) => {
+      if (facts.cells.tap.size === 0) return [];
+      return facts.sheet.mixes.flatMap((mix, mixAt) => {
+        const feeds = feedsOfMix(facts, mixAt).filter((feed) => feed.purpose !== 'foh');
+        const post = feeds.filter((feed) => feed.tap === 'post-fader');
+        if (post.length === 0 || post.length === feeds.length) return [];
+        const sources = post.flatMap((feed) => sourceOf(facts, feed.sourceId) ?? []);
+        return [{ say: { mix: quoted(mix), post: listed(sources) }, about: [aboutMix(mix)] }];
+      });
+    },
+  },
+  {
+    code: 'foh-only-source-in-mix',
+    severity: 'look again',
+    needs: 'where every source is to be heard, and the wishes',
+    cause: '{source} is for front of house only, but {mixes} ask for it by name and get the FOH channel.',
+    remedy: 'Take the wish out, or let the source be heard in the monitors too.',
+    find: (facts) =>
+      bySource(
+        facts,
+        (feed) => feed.levelDb !== null,
+        (source, mixes) => ({
+          say: { source: quoted(source), mixes: listed(mixes) },
+          about: [aboutSource(source), ...feedSubjects(source, mixes)],
+        }),
+        (source) => source.audience === 'front of house only',
+      ),
+  },
+  {
+    code: 'level-above-unity',
+    severity: 'know this',
+    needs: 'levels in wishes and decisions',
+    cause: '{mix} asks for {source} at {level}; it starts at 0 dB, because nothing starts above unity.',
+    remedy: 'Raise it by ear once the performer is there.',
+    find: (facts) => levelsAboveUnity(facts),
+  },
+  {
+    code: 'only-with-others',
+    severity: 'look again',
+    needs: 'the wishes of a mix',
+    cause: '{mix} asks for some sources only, and also for {others}; these are off.',
+    remedy: 'Ask which is meant, and drop the "only" or the other wishes.',
+    find: (facts) =>
+      facts.sheet.mixes.flatMap((mix, mixAt) => {
+        const others = switchedOffByName(facts, mixAt);
+        return others.length === 0
+          ? []
+          : [{ say: { mix: quoted(mix), others: listed(others) }, about: [aboutMix(mix)] }];
+      }),
+  },
+  {
+    code: 'wishes-in-a-circle',
+    severity: 'must fix',
+    needs: 'wishes that name another mix',
+    cause: '{mix} is to be the same as {other}, and {other} leads back to {mix}: neither says what it holds.',
+    remedy: 'Give one of them wishes of its own.',
+    find: (facts) =>
+      facts.wishes.circular.flatMap((wishAt) => {
+        const wish = facts.sheet.wishes[wishAt];
+        const mix = wish && mixOf(facts, wish.mixId);
+        const other = wish?.sameAsMixId ? mixOf(facts, wish.sameAsMixId) : undefined;
+        if (!mix || !other) return [];
+        return [{ say: { mix: quoted(mix), other: quoted(other) }, about: [aboutMix(mix), aboutMix(other)] }];
+      }),
+  },
+  {
+    code: 'wish-of-an-empty-group',
+    severity: 'look again',
+    needs: 'wishes for groups, and the sources',
+    cause: '{mix} asks for {group}, but the act has no such source.',
+    remedy: 'Ask the band what is meant, or take the wish out.',
+    find: (facts) =>
+      facts.sheet.wishes.flatMap((wish, wishAt) => {
+        const mix = wish.group === null || wish.amount === 'none' ? undefined : mixOf(facts, wish.mixId);
+        if (!mix || facts.wishes.emptyGroups.indexOf(wishAt) < 0) return [];
+        return [{ say: { mix: quoted(mix), group: wish.group ?? '' }, about: [aboutMix(mix)] }];
+      }),
+  },
+  {
+    code: 'wishes-not-confirmed',
+    severity: 'know this',
+    needs: 'the state of the act, and which wishes somebody confirmed',
+    cause: 'The act is {state}, but {count} of the wishes of {mix} are as they stood on paper.',
+    remedy: 'Confirm them with the performer; a wish on paper is a draft.',
+    find: (facts) => {
+      const { state } = facts.sheet.act;
+      if (state === 'advancing' || state === 'done') return [];
+      const open = new Map<Mix, number>();
+      for (const wish of facts.sheet.wishes) {
+        const mix = wish.confirmed || wish.words === '' ? undefined : mixOf(facts, wish.mixId);
+        if (mix) open.set(mix, (open.get(mix) ?? 0) + 1);
+      }
+      return [...open].map(([mix, count]) => ({
+        say: { mix: quoted(mix), count, state },
+        about: [aboutMix(mix)],
+      }));
+    },
+  },
+  {
+    code: 'decision-without-wish',
+    severity: 'know this',
+    needs: 'decisions on single feeds, and the wishes',
+    cause: 'Something was decided for {source} in {mix}, but {mix} does not ask for it, so nothing flows.',
+    remedy: 'Add the wish, or take the decision back.',
+    find: (facts) => decisionsWithoutWish(facts),
+  },
+  {
+    code: 'everything-in-a-loudspeaker',
+    severity: 'know this',
+    needs: 'wishes for everything, and what a mix is heard through',
+    cause:
+      '{mix} asks for everything, and it comes out of a loudspeaker on stage: that is mud and little gain before feedback.',
+    remedy: 'Ask the performer for the two or three sources that matter.',
+    find: (facts) =>
+      facts.sheet.wishes.flatMap((wish) => {
+        if (wish.group !== 'everything' || wish.amount === 'none') return [];
+        const mix = mixOf(facts, wish.mixId);
+        if (!mix || mix.deviceKind === null || !isLoudspeakerMix(mix)) return [];
+        return [{ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }];
+      }),
+  },
+  {
+    code: 'mix-starts-lower',
+    severity: 'know this',
+    needs: 'the start levels, the target level and the headroom of the rig',
+    cause: '{mix} would add up to {sum} above one source; it starts {lowered} so that the headroom stays.',
+    remedy: 'Ask for less in this mix: what is turned down makes room for the rest.',
+    find: (facts) =>
+      facts.levels.flatMap((level) => {
+        const mix = mixOf(facts, level.mixId);
+        if (!mix || level.sumDb === null || level.loweredByDb === 0) return [];
+        const lowered = `${decibels(-level.loweredByDb).replace('+', '')} lower`;
+        return [{ say: { mix: quoted(mix), sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] }];
+      }),
+  },
+  {
+    code: 'mix-is-empty',
+    severity: 'look again',
+    needs: 'all feeds',
+    cause: 'Nothing is in {mix} yet.',
+    remedy: 'Ask what {mix} is to hold, or copy the wishes of a similar one.',
+    find: (facts) =>
+      facts.levels.flatMap((level) => {
+        const mix = mixOf(facts, level.mixId);
+        if (!mix || mix.mixedAt === 'elsewhere' || level.sumDb !== null) return [];
+        return [{ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }];
+      }),
+  },
+  {
+    code: 'pair-split-in-mix',
+    severity: 'look again',
+    needs: 'stereo pairs, and all feeds',
+    cause: '{mix} takes {one} but not {other}, the other side of its pair.',
+    remedy: 'Put both sides in, or say that one side is meant.',
+    find: (facts) => pairCases(facts, (one, other) => (one.levelDb === null) !== (other.levelDb === null)),
+  },
+  {
+    code: 'pair-levels-differ',
+    severity: 'know this',
+    needs: 'stereo pairs, and all start levels',
+    cause: '{mix} takes {one} and {other} at different levels, so the pair leans to one side.',
+    remedy: 'Give both sides one level, unless the performer wants it so.',
+    find: (facts) =>
+      pairCases(
+        facts,
+        (one, other) => one.levelDb !== null && other.levelDb !== null && one.levelDb !== other.levelDb,
+      ),
+  },
+];
+
+const flowsOrIsAsked = (feed: Feed) => feed.levelDb !== null || feed.step === 'mixed elsewhere';
+
+/** One case for each source of which some feed is so; with the mixes of those feeds. */
+function bySource(
+  facts: ActFacts,
+  isSo: (feed: Feed) => boolean,
+  caseOf: (source: Source, mixes: Mix[]) => Case,
+  concerns: (source: Source) => boolean = () => true,
+): Case[] {
+  const cases: Case[] = [];
+  facts.sheet.sources.forEach((source, sourceAt) => {
+    if (!concerns(source)) return;
+    const row = facts.feeds[sourceAt] ?? [];
+    if (!row.some(isSo)) return;
+    cases.push(
+      caseOf(
+        source,
+        facts.sheet.mixes.filter((_, mixAt) => row[mixAt] && isSo(row[mixAt])),
+      ),
+    );
+  });
+  return cases;
+}
+
+function feedSubjects(source: Source, mixes: readonly Mix[]) {
+  return mixes.map((mix) => ({ of: 'feed' as const, mixId: mix.id, sourceId: source.id }));
+}
+
+function levelsAboveUnity(facts: ActFacts): Case[] {
+  const { wishes, cells, sheet } = facts;
+  const cases: Case[] = [];
+  for (let cell = 0; cell < wishes.state.length; cell++) {
+    const askedDb = cells.levelDb.get(cell) ?? wishes.levelDb[cell] ?? 0;
+    if (askedDb <= 0 || wishes.state[cell] !== cellState.wanted) continue;
+    const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];
+    const source = sheet.sources[cell % wishes.sourceCount];
+    if (!mix || !source || mix.mixedAt === 'elsewhere') continue;
+    cases.push({
+      say: { mix: quoted(mix), source: quoted(source), level: decibels(askedDb) },
+      about: feedSubjects(source, [mix]),
+    });
+  }
+  return cases;
+}
+
+/** Sources that a mix asks for by name or group, and that an "only" of the same mix switches off. */
+function switchedOffByName(facts: ActFacts, mixAt: number): Source[] {
+  const first = mixAt * facts.wishes.sourceCount;
+  return facts.sheet.sources.filter((_, at) => {
+    if (facts.wishes.state[first + at] !== cellState.switchedOff) return false;
+    const wish = facts.sheet.wishes[facts.wishes.wishAt[first + at] ?? -1];
+    // "Everything" with an "only" says the same thing twice; and another mix's wishes are not this one's words.
+    return wish !== undefined && wish.sameAsMixId === null && wish.group !== 'everything';
+  });
+}
+
+function decisionsWithoutWish(facts: ActFacts): Case[] {
+  const { cells, wishes, sheet } = facts;
+  const decided = new Set([...cells.purpose.keys(), ...cells.levelDb.keys(), ...cells.tap.keys()]);
+  for (const { mixAt, sourceAt } of cells.second) decided.add(mixAt * wishes.sourceCount + sourceAt);
+  return [...decided].flatMap((cell) => {
+    const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];
+    const source = sheet.sources[cell % wishes.sourceCount];
+    if (!mix || !source || wishes.state[cell] === cellState.wanted) return [];
+    return [{ say: { mix: quoted(mix), source: quoted(source) }, about: feedSubjects(source, [mix]) }];
+  });
+}
+
+/** A case for every mix and stereo pair of which the two feeds stand so to each other; each pair once. */
+function pairCases(facts: ActFacts, isSo: (one: Feed, other: Feed) => boolean): Case[] {
+  return facts.sheet.sources.flatMap((source, sourceAt) => {
+    const otherAt = source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
+    const pair = otherAt === undefined || otherAt <= sourceAt ? undefined : facts.sheet.sources[otherAt];
+    if (!pair || otherAt === undefined) return [];
+    return facts.sheet.mixes.flatMap((mix, mixAt) => {
+      const one = facts.feeds[sourceAt]?.[mixAt];
+      const other = facts.feeds[otherAt]?.[mixAt];
+      if (!one || !other || mix.mixedAt === 'elsewhere' || !isSo(one, other)) return [];
+      const [first, second] = one.levelDb === null ? [pair, source] : [source, pair];
+      return [
+        {
+          say: { mix: quoted(mix), one: quoted(first), other: quoted(second) },
+          about: feedSubjects(source, [mix]).concat(feedSubjects(pair, [mix])),
+        },
+      ];
+    });
+  });
+}

@@ -1,0 +1,151 @@
+import { leavesRig } from '../../plan/plan-outputs.ts';
+import type { Output } from '../../show/rig.ts';
+import { plannedMixes } from '../facts.ts';
+import { mixesUsing } from './mixes.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutMix, listed, quoted } from './say.ts';
+
+/** Faults of where mixes leave the rig. */
+export const outputFindings: readonly FindingRule[] = [
+  {
+    code: 'mix-without-output',
+    severity: 'must fix',
+    needs: 'the outputs of the rig and those the act needs',
+    cause: '{mix} leaves nowhere: {needed} outputs are needed, and {there} are free for mixes.',
+    remedy: '{proposal}',
+    find: (facts) => {
+      const planned = plannedMixes(facts).filter(({ mix }) => leavesRig(mix));
+      const widthOf = (format: string) => (format === 'stereo' ? 2 : 1);
+      const needed = planned.reduce((sum, { planned: { format } }) => sum + widthOf(format), 0);
+      const free = new Set(facts.sheet.outputs.filter(isForMixes).map((output) => output.id));
+      for (const cue of facts.sheet.cueOutputs)
+        for (const id of [cue.outputId, cue.secondOutputId]) if (id !== null) free.delete(id);
+      const there = free.size;
+      return planned
+        .filter(({ planned: { format, outputIds } }) => outputIds.length < widthOf(format))
+        .map(({ mix, planned: { format } }) => ({
+          say: { mix: quoted(mix), needed, there, proposal: wayOut(facts.sheet.outputs, format) },
+          about: [aboutMix(mix)],
+        }));
+    },
+  },
+  {
+    code: 'output-used-twice',
+    severity: 'must fix',
+    needs: 'the outputs of all mixes',
+    cause: '{output} carries {mixes}: one of them reaches the wrong ears.',
+    remedy: 'Let one of them leave elsewhere.',
+    find: (facts) =>
+      [...mixesUsing(plannedMixes(facts), ({ planned }) => planned.outputIds)]
+        .filter(([, mixes]) => mixes.length > 1)
+        .map(([id, mixes]) => ({
+          say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
+          about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
+        })),
+  },
+  {
+    code: 'output-is-reserved',
+    severity: 'look again',
+    needs: 'the outputs of all mixes, and what the rig reserves',
+    cause: '{mix} leaves at {output}, which is kept for {use}.',
+    remedy: 'Let the mix leave elsewhere, or free the output.',
+    find: (facts) =>
+      outputCases(
+        facts,
+        (output) => output.reservedFor !== null,
+        (output) => ({ use: output.reservedFor ?? '' }),
+      ),
+  },
+  {
+    code: 'mix-on-a-record-feed',
+    severity: 'look again',
+    needs: 'the outputs of all mixes, and what each output is for',
+    cause: '{mix} leaves at {output}, a record feed, so no performer hears it there.',
+    remedy: 'Give it an output on the desk, a box or the network.',
+    find: (facts) =>
+      outputCases(
+        facts,
+        (output) => output.place === 'record',
+        () => ({}),
+      ),
+  },
+  {
+    code: 'device-on-another-output',
+    severity: 'know this',
+    needs: 'which output every device is wired to',
+    cause: '{device} is wired to {wired}, but {mix} leaves at {output}: somebody has to re-plug it.',
+    remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
+    find: (facts) =>
+      plannedMixes(facts).flatMap(({ mix, planned }) =>
+        planned.deviceIds.flatMap((id) => {
+          const device = facts.deviceById.get(id);
+          const first = planned.outputIds[0];
+          if (!device || device.outputId === null || first === undefined) return [];
+          if (planned.outputIds.includes(device.outputId)) return [];
+          return [
+            {
+              say: {
+                mix: quoted(mix),
+                device: quoted(device),
+                wired: quoted(facts.outputById.get(device.outputId)),
+                output: quoted(facts.outputById.get(first)),
+              },
+              about: [aboutMix(mix), { of: 'device', id } as const, { of: 'output', id: first } as const],
+            },
+          ];
+        }),
+      ),
+  },
+  {
+    code: 'output-carries-the-cue',
+    severity: 'must fix',
+    needs: 'the outputs of all mixes and of the cue',
+    cause: '{output} carries {mix} and the cue: whatever the engineer listens to reaches {mix}.',
+    remedy: 'Give the mix or the cue another output.',
+    find: (facts) => {
+      const cueOutputIds = new Set(
+        facts.sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]),
+      );
+      return outputCases(
+        facts,
+        (output) => cueOutputIds.has(output.id),
+        () => ({}),
+      );
+    },
+  },
+];
+
+function isForMixes(output: Output): boolean {
+  return output.reservedFor === null && output.place !== 'record';
+}
+
+/** What to do where outputs are too few: a record feed that could be given up, or fewer mixes. */
+function wayOut(outputs: readonly Output[], format: string): string {
+  const record = outputs.find((output) => output.place === 'record' && output.reservedFor === null);
+  if (record)
+    return `Let it leave at ${quoted(record)} if the recording can do without, or let two mixes share one output.`;
+  return format === 'stereo'
+    ? 'Make it mono, or let two performers share a mix.'
+    : 'Let two performers share a mix, or bring another box.';
+}
+
+type Said = Record<string, string | number>;
+
+function outputCases(
+  facts: Parameters<FindingRule['find']>[0],
+  isSo: (output: Output) => boolean,
+  sayOf: (output: Output) => Said,
+) {
+  return plannedMixes(facts).flatMap(({ mix, planned }) =>
+    planned.outputIds.flatMap((id) => {
+      const output = facts.outputById.get(id);
+      if (!output || !isSo(output)) return [];
+      return [
+        {
+          say: { mix: quoted(mix), output: quoted(output), ...sayOf(output) },
+          about: [{ of: 'output', id } as const, aboutMix(mix)],
+        },
+      ];
+    }),
+  );
+}

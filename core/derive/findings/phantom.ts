@@ -1,0 +1,110 @@
+import { switchNames } from '../../plan/plan-phantom.ts';
+import type { Source } from '../../show/act.ts';
+import { type ActFacts, sourceOf } from '../facts.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutSource, listed, quoted } from './say.ts';
+
+/** Faults of phantom power. */
+export const phantomFindings: readonly FindingRule[] = [
+  {
+    code: 'phantom-harms',
+    severity: 'must fix',
+    needs: 'which sources 48 V harms, and the switches of their sockets',
+    cause: '{source} must not get 48 V, but the switch of its socket is on.',
+    remedy: 'Switch it off with the outputs muted, or plug {source} where 48 V is off.',
+    find: (facts) =>
+      patched(facts, (source, on) => source.phantom === 'harmful' && on).map((source) => ({
+        say: { source: quoted(source) },
+        about: [aboutSource(source)],
+      })),
+  },
+  {
+    code: 'phantom-missing',
+    severity: 'look again',
+    needs: 'which sources need 48 V, and the switches of their sockets',
+    cause: '{source} needs 48 V, but the switch of its socket is off: it will be silent.',
+    remedy: 'Switch it on with the outputs muted, or plug {source} where 48 V is on.',
+    find: (facts) =>
+      patched(facts, (source, on) => source.phantom === 'needed' && !on).map((source) => ({
+        say: { source: quoted(source) },
+        about: [aboutSource(source)],
+      })),
+  },
+  {
+    code: 'phantom-bank-disagrees',
+    severity: 'must fix',
+    needs: 'which sockets share one 48 V switch',
+    cause: '{needing} needs 48 V and {harmed} must not have it, but both hang on one switch.',
+    remedy: 'Plug one of them into another bank.',
+    find: (facts) =>
+      sourcesBySwitch(facts).flatMap((sources) => {
+        const needing = sources.filter((source) => source.phantom === 'needed');
+        const harmed = sources.filter((source) => source.phantom === 'harmful');
+        if (needing.length === 0 || harmed.length === 0) return [];
+        return [
+          {
+            say: { needing: listed(needing), harmed: listed(harmed) },
+            about: [...needing, ...harmed].map(aboutSource),
+          },
+        ];
+      }),
+  },
+  {
+    code: 'phantom-decided-both-ways',
+    severity: 'look again',
+    needs: 'what was decided on 48 V, and which sockets share one switch',
+    cause:
+      '48 V was decided on for {on} and off for {off}, but both hang on one switch; the plan leaves it off.',
+    remedy: 'Decide it for the switch, or plug one of them into another bank.',
+    find: (facts) =>
+      sourcesBySwitch(facts).flatMap((sources) => {
+        const decidedAs = (on: boolean) =>
+          sources.filter((source) => facts.decided.phantomOfSource.get(source.id)?.value === on);
+        const on = decidedAs(true);
+        const off = decidedAs(false);
+        if (on.length === 0 || off.length === 0) return [];
+        return [{ say: { on: listed(on), off: listed(off) }, about: [...on, ...off].map(aboutSource) }];
+      }),
+  },
+  {
+    code: 'phantom-not-said',
+    severity: 'know this',
+    needs: 'what the rider says on 48 V',
+    cause: 'Nobody has said whether {sources} need 48 V or are harmed by it; the plan leaves it off.',
+    remedy: 'Ask the band: no mark in a rider means unknown, not off.',
+    find: (facts) => {
+      const sources = facts.sheet.sources.filter(
+        (source) =>
+          source.phantom === 'not said' &&
+          (source.pickUp === 'mic' || source.pickUp === 'di') &&
+          source.audience !== 'not here' &&
+          !facts.decided.phantomOfSource.has(source.id),
+      );
+      return sources.length === 0
+        ? []
+        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+];
+
+function patched(facts: ActFacts, isSo: (source: Source, on: boolean) => boolean): Source[] {
+  return facts.plan.patches.flatMap(({ sourceId, socketId, phantomOn }) => {
+    const source = sourceOf(facts, sourceId);
+    return source && socketId !== null && isSo(source, phantomOn) ? [source] : [];
+  });
+}
+
+/** Sources that hang on one switch, in groups of at least two. */
+function sourcesBySwitch(facts: ActFacts): Source[][] {
+  const names = switchNames(facts.sheet);
+  const groups = new Map<string, Source[]>();
+  for (const { sourceId, socketId } of facts.plan.patches) {
+    const source = sourceOf(facts, sourceId);
+    const name = socketId === null ? undefined : names.get(socketId);
+    if (!source || name === undefined) continue;
+    const there = groups.get(name);
+    if (there) there.push(source);
+    else groups.set(name, [source]);
+  }
+  return [...groups.values()].filter((sources) => sources.length > 1);
+}

@@ -1,0 +1,42 @@
+import type { Mix, Source } from '../../show/act.ts';
+import type { Purpose } from '../../show/words.ts';
+import type { Subject } from '../derived.ts';
+
+/** Names in quotes, so that a sentence stays readable whatever a source is called. */
+export function quoted(row: { name: string } | undefined): string {
+  return row ? `"${row.name}"` : 'something that is not in the show';
+}
+
+/** Names as a list: one, two and three, and how many more. */
+export function listed(rows: readonly { name: string }[]): string {
+  const names = rows.slice(0, 3).map(quoted);
+  const more = rows.length - names.length;
+  if (more > 0) return `${names.join(', ')} and ${more} more`;
+  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : (names[0] ?? 'nothing');
+}
+
+const copyNames: Record<Purpose, string> = {
+  foh: 'the FOH channel',
+  monitors: 'the copy for monitors',
+  wedges: 'the copy for wedges',
+  'in-ears': 'the copy for in-ears',
+  parallel: 'the parallel channel',
+};
+
+export function copyName(purpose: Purpose): string {
+  return copyNames[purpose];
+}
+
+/** Levels as the trade says them: one digit, a sign, a true minus never. */
+export function decibels(levelDb: number): string {
+  if (levelDb === -Infinity) return 'nothing';
+  const rounded = Math.round(levelDb * 10) / 10;
+  return `${rounded > 0 ? '+' : ''}${Object.is(rounded, -0) ? 0 : rounded} dB`;
+}
+
+export function number(value: number, digits = 1): string {
+  return String(Math.round(value * 10 ** digits) / 10 ** digits);
+}
+
+export const aboutSource = (source: Source): Subject => ({ of: 'source', id: source.id });
+export const aboutMix = (mix: Mix): Subject => ({ of: 'mix', id: mix.id });

@@ -1,0 +1,168 @@
+import { needsSocket } from '../../plan/plan-sockets.ts';
+import type { Source } from '../../show/act.ts';
+import type { Id } from '../../show/rig.ts';
+import { distanceM, placeOf } from '../../show/stage-place.ts';
+import { type ActFacts, sourceOf } from '../facts.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutSource, listed, number, quoted } from './say.ts';
+
+/** Faults of where sources are plugged. */
+export const socketFindings: readonly FindingRule[] = [
+  {
+    code: 'source-without-socket',
+    severity: 'must fix',
+    needs: 'the sockets of the rig and those the act needs',
+    cause: '{source} has no socket: the act needs {needed}, and {there} are free to use.',
+    remedy: 'Drop a source, mark what is not to be heard here, or bring another box.',
+    find: (facts) => {
+      const needed = facts.sheet.sources.filter(needsSocket).length;
+      const there = facts.sheet.sockets.filter((socket) => socket.reservedFor === null).length;
+      return facts.plan.patches.flatMap(({ sourceId, socketId }) => {
+        const source = sourceOf(facts, sourceId);
+        if (!source || socketId !== null || !needsSocket(source)) return [];
+        return [{ say: { source: quoted(source), needed, there }, about: [aboutSource(source)] }];
+      });
+    },
+  },
+  {
+    code: 'socket-used-twice',
+    severity: 'must fix',
+    needs: 'the sockets of all sources',
+    cause: 'Socket {socket} is given to {sources}: only one of them can be plugged there.',
+    remedy: 'Plug one of them elsewhere.',
+    find: (facts) =>
+      [...sourcesBySocket(facts)]
+        .filter(([, sources]) => sources.length > 1)
+        .map(([id, sources]) => ({
+          say: { socket: socketName(facts, id), sources: listed(sources) },
+          about: [{ of: 'socket', id } as const, ...sources.map(aboutSource)],
+        })),
+  },
+  {
+    code: 'socket-is-reserved',
+    severity: 'look again',
+    needs: 'the sockets of all sources, and what the rig reserves',
+    cause: '{source} is plugged at {socket}, which is kept for {use}.',
+    remedy: 'Plug it elsewhere, or free the socket.',
+    find: (facts) =>
+      [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
+        const use = facts.socketById.get(id)?.reservedFor ?? null;
+        if (use === null) return [];
+        return sources.map((source) => ({
+          say: { source: quoted(source), socket: socketName(facts, id), use },
+          about: [{ of: 'socket', id } as const, aboutSource(source)],
+        }));
+      }),
+  },
+  {
+    code: 'cable-does-not-reach',
+    severity: 'look again',
+    needs: 'where sources and boxes stand, and how far their cables reach',
+    cause: '{source} stands {apart} m from box {box}, and its cables reach {reach} m.',
+    remedy: 'Plug it into a nearer box, move the box, or lay a longer cable.',
+    find: (facts) =>
+      facts.plan.patches.flatMap(({ sourceId, socketId }) => {
+        const source = sourceOf(facts, sourceId);
+        const socket = socketId === null ? undefined : facts.socketById.get(socketId);
+        const box = socket && facts.sheet.boxes.find((it) => it.id === socket.boxId);
+        const from = source && placeOf(source);
+        const to = box && placeOf(box);
+        if (!source || !socket || !from || !to || box.reachM === null) return [];
+        const apartM = distanceM(from, to);
+        if (apartM <= box.reachM) return [];
+        return [
+          {
+            say: {
+              source: quoted(source),
+              box: quoted(box),
+              apart: number(apartM),
+              reach: number(box.reachM),
+            },
+            about: [aboutSource(source), { of: 'socket', id: socket.id } as const],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'pair-sockets-apart',
+    severity: 'know this',
+    needs: 'stereo pairs, and the sockets of all sources',
+    cause: '{one} and {other} are a pair, but not side by side on one box.',
+    remedy: 'Plug them side by side, so that nobody swaps the sides.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) => {
+        const otherAt =
+          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
+        const other = otherAt === undefined || otherAt <= at ? undefined : facts.sheet.sources[otherAt];
+        const a = facts.socketById.get(facts.plan.patches[at]?.socketId ?? '');
+        const b = facts.socketById.get(facts.plan.patches[otherAt ?? -1]?.socketId ?? '');
+        if (!other || !a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
+        return [
+          { say: { one: quoted(source), other: quoted(other) }, about: [source, other].map(aboutSource) },
+        ];
+      }),
+  },
+  {
+    code: 'no-spare-vocal',
+    severity: 'look again',
+    needs: 'the sources of the act',
+    cause: '{lead} has no spare: if the microphone fails, there is nothing ready to take.',
+    remedy: 'Add a spare vocal microphone with the same copies and mixes, muted.',
+    find: (facts) => {
+      const heard = facts.sheet.sources.filter((source) => source.audience !== 'not here');
+      const lead = heard.find((source) => source.kind === 'lead vocal');
+      if (!lead || heard.some((source) => source.kind === 'spare vocal')) return [];
+      return [{ say: { lead: quoted(lead) }, about: [aboutSource(lead)] }];
+    },
+  },
+  {
+    code: 'spare-vocal-unlike-lead',
+    severity: 'look again',
+    needs: 'the copies and feeds of the lead vocal and its spare',
+    cause: '{spare} cannot stand in for {lead}: it lacks {lack}.',
+    remedy: 'Give the spare the same copies and mixes as the lead vocal, muted.',
+    find: (facts) => {
+      const leadAt = facts.sheet.sources.findIndex((source) => source.kind === 'lead vocal');
+      const lead = facts.sheet.sources[leadAt];
+      if (!lead) return [];
+      return facts.sheet.sources.flatMap((spare, spareAt) => {
+        if (spare.kind !== 'spare vocal' || spare.audience === 'not here') return [];
+        const lack = lackOfSpare(facts, leadAt, spareAt);
+        if (lack === null) return [];
+        return [
+          { say: { spare: quoted(spare), lead: quoted(lead), lack }, about: [spare, lead].map(aboutSource) },
+        ];
+      });
+    },
+  },
+];
+
+/** A socket as it is written on the box: A1. */
+export function socketName(facts: ActFacts, id: Id): string {
+  const socket = facts.socketById.get(id);
+  const box = socket && facts.sheet.boxes.find((it) => it.id === socket.boxId);
+  return socket && box ? `${box.name}${socket.number}` : 'that is not in the rig';
+}
+
+function sourcesBySocket(facts: ActFacts): Map<Id, Source[]> {
+  const bySocket = new Map<Id, Source[]>();
+  for (const { sourceId, socketId } of facts.plan.patches) {
+    const source = sourceOf(facts, sourceId);
+    if (!source || socketId === null) continue;
+    const there = bySocket.get(socketId);
+    if (there) there.push(source);
+    else bySocket.set(socketId, [source]);
+  }
+  return bySocket;
+}
+
+function lackOfSpare(facts: ActFacts, leadAt: number, spareAt: number): string | null {
+  const lead = facts.copies[leadAt];
+  const spare = facts.copies[spareAt];
+  if (lead?.monitors != null && spare?.monitors == null) return 'a copy for monitors';
+  const missing = facts.sheet.mixes.filter((_, mixAt) => {
+    const feedOf = (at: number) => facts.feeds[at]?.[mixAt]?.levelDb ?? null;
+    return feedOf(leadAt) !== null && feedOf(spareAt) === null;
+  });
+  return missing.length === 0 ? null : `a place in ${listed(missing)}`;
+}

@@ -1,0 +1,39 @@
+import { dbOfPower, powerOfDb } from '../acoustics/decibel.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Rig } from '../show/rig.ts';
+import type { Feed, MixLevel } from './derived.ts';
+
+/**
+ * What every mix is expected to add up to at its start, and how much lower it starts as a whole so that the rig's
+ * headroom stays. Sources have nothing to do with each other, so powers add; a second copy in a mix is the same
+ * signal and adds amplitude to its first.
+ */
+export function deriveLevels(
+  sheet: ActSheet,
+  feeds: readonly (readonly Feed[])[],
+  secondFeeds: readonly Feed[],
+): MixLevel[] {
+  const power = new Float64Array(sheet.mixes.length);
+  for (const row of feeds)
+    for (let mixAt = 0; mixAt < row.length; mixAt++) {
+      const levelDb = row[mixAt]?.levelDb ?? null;
+      if (levelDb !== null) power[mixAt] = (power[mixAt] ?? 0) + powerOfDb(levelDb);
+    }
+  for (const second of secondFeeds) {
+    const mixAt = sheet.mixes.findIndex((mix) => mix.id === second.mixId);
+    // Two equal copies are 6 dB, four times the power, so the second one adds three times its own.
+    if (mixAt >= 0 && second.levelDb !== null)
+      power[mixAt] = (power[mixAt] ?? 0) + 3 * powerOfDb(second.levelDb);
+  }
+  return sheet.mixes.map((mix, mixAt) => {
+    const sum = power[mixAt] ?? 0;
+    const sumDb = sum > 0 ? dbOfPower(sum) : null;
+    return { mixId: mix.id, sumDb, loweredByDb: sumDb === null ? 0 : loweringDb(sumDb, sheet.rig) };
+  });
+}
+
+/** What a mix of this sum must be lowered by to leave the rig's headroom below full scale; 0 where it fits. */
+export function loweringDb(sumDb: number, rig: Rig): number {
+  const expectedDbfs = rig.targetLevelDbfs + sumDb;
+  return Math.min(0, -rig.headroomDb - expectedDbfs);
+}

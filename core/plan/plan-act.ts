@@ -1,0 +1,55 @@
+import type { ActSheet } from '../show/act-sheet.ts';
+import { indexDecisions } from './decided.ts';
+import { mixFormats } from './mix-format.ts';
+import type { Plan, PlannedMix, PlannedPatch } from './plan.ts';
+import { planBuses } from './plan-buses.ts';
+import { planCopies } from './plan-copies.ts';
+import { planDevices } from './plan-devices.ts';
+import { planOutputs } from './plan-outputs.ts';
+import { planPhantom } from './plan-phantom.ts';
+import { planSockets } from './plan-sockets.ts';
+
+/**
+ * A whole plan for one act by a simple rule: whatever was decided stays, and the rest is filled in order. What
+ * does not fit is null or an empty list, never left out; `deriveAct` turns it into findings.
+ */
+export function planAct(sheet: ActSheet): Plan {
+  const decided = indexDecisions(sheet);
+  const { copies, passedOver } = planCopies(sheet);
+  const sockets = planSockets(sheet, decided.socketOfSource);
+  const phantom = planPhantom(sheet, sockets, decided.phantomOfSource);
+  const formats = mixFormats(sheet);
+  const buses = planBuses(sheet, formats, decided.busesOfMix);
+  const devices = planDevices(sheet, formats, decided.devicesOfMix);
+  const outputs = planOutputs(sheet, formats, devices, decided.outputsOfMix);
+
+  const patches = sheet.sources.map((source): PlannedPatch => {
+    const socket = sockets.get(source.id);
+    const power = phantom.get(source.id);
+    return {
+      sourceId: source.id,
+      socketId: socket?.socketId ?? null,
+      by: socket?.by ?? 'proposal',
+      phantomOn: power?.on ?? false,
+      phantomBy: power?.by ?? 'proposal',
+      why: socket?.why ?? '',
+    };
+  });
+  const mixes = sheet.mixes.map((mix): PlannedMix => {
+    const ofBus = buses.get(mix.id);
+    const ofOutput = outputs.get(mix.id);
+    const ofDevice = devices.get(mix.id);
+    return {
+      mixId: mix.id,
+      format: formats.get(mix.id) ?? 'mono',
+      busIds: ofBus?.busIds ?? [],
+      busBy: ofBus?.by ?? 'proposal',
+      outputIds: ofOutput?.outputIds ?? [],
+      outputBy: ofOutput?.by ?? 'proposal',
+      deviceIds: ofDevice?.deviceIds ?? [],
+      deviceBy: ofDevice?.by ?? 'proposal',
+      why: ofOutput?.why ?? '',
+    };
+  });
+  return { copies, patches, mixes, passedOver };
+}

@@ -1,0 +1,146 @@
+import type { Copy, Source } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Id } from '../show/rig.ts';
+import { type Purpose, purposes } from '../show/words.ts';
+import { doublingUnits } from './doubling-order.ts';
+import { NumbersInUse } from './numbers-in-use.ts';
+import type { PassedOver, PlannedCopy } from './plan.ts';
+
+type RowsOfSource = Partial<Record<Purpose, Copy>>;
+
+/**
+ * The channels of an act: what the engineer decided stays, every source gets the channel that it needs, and
+ * copies for monitors are proposed down the doubling order as long as channels last. Sources keep the order of
+ * the sheet, the sides of a pair lie side by side, copies for monitors follow after all others.
+ */
+export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver: PassedOver[] } {
+  const desk = new NumbersInUse(sheet.rig.channelCount);
+  const rows = copyRows(sheet);
+  const copies = new Map<Id, PlannedCopy[]>(
+    sheet.sources.map((source) => [source.id, neededCopies(source, rows.get(source.id) ?? {})]),
+  );
+  for (const planned of copies.values())
+    for (const { channel } of planned) if (channel !== null) desk.take(channel);
+
+  giveChannels(sheet.sources, desk, (source) => mainCopy(copies.get(source.id)));
+  for (const purpose of purposes)
+    giveChannels(sheet.sources, desk, (source) =>
+      copies.get(source.id)?.find((copy) => copy.purpose === purpose),
+    );
+  const passedOver = proposeMonitorCopies(sheet, rows, copies, desk);
+  giveChannels(sheet.sources, desk, (source) =>
+    copies.get(source.id)?.find((copy) => copy.purpose === 'monitors'),
+  );
+  return {
+    copies: sheet.sources.flatMap((source) => inPurposeOrder(copies.get(source.id) ?? [])),
+    passedOver,
+  };
+}
+
+function copyRows(sheet: ActSheet): Map<Id, RowsOfSource> {
+  const rows = new Map<Id, RowsOfSource>();
+  for (const row of sheet.copies) {
+    const ofSource = rows.get(row.sourceId) ?? {};
+    ofSource[row.purpose] = row;
+    rows.set(row.sourceId, ofSource);
+  }
+  return rows;
+}
+
+/** The copies a source has whatever the desk has room for: by its audience, and by the engineer's rows. */
+function neededCopies(source: Source, rows: RowsOfSource): PlannedCopy[] {
+  const copies: PlannedCopy[] = [];
+  for (const purpose of purposes) {
+    const row = rows[purpose];
+    const why = needOf(source, purpose);
+    if (row ? !row.wanted : why === null) continue;
+    copies.push({
+      sourceId: source.id,
+      purpose,
+      channel: row?.channel ?? null,
+      by: row?.locked ? 'engineer' : 'proposal',
+      why: row?.locked ? 'The engineer decided this copy.' : (why ?? 'A proposed copy that was taken.'),
+    });
+  }
+  return copies;
+}
+
+function needOf(source: Source, purpose: Purpose): string | null {
+  if (purpose === 'foh' && source.audience === 'front of house only') return 'Heard at front of house only.';
+  if (purpose === 'foh' && source.audience === 'front of house and monitors')
+    return 'Every source has a channel for front of house.';
+  if (purpose === 'monitors' && source.audience === 'monitors only')
+    return 'Heard in the monitors only, so this is its one channel.';
+  return null;
+}
+
+function mainCopy(copies: readonly PlannedCopy[] | undefined): PlannedCopy | undefined {
+  return copies?.find((copy) => copy.purpose === 'foh') ?? copies?.[0];
+}
+
+/** Channels in source order for one copy of each source; a pair gets two side by side where there are any. */
+function giveChannels(
+  sources: readonly Source[],
+  desk: NumbersInUse,
+  copyOf: (source: Source) => PlannedCopy | undefined,
+): void {
+  const byId = new Map(sources.map((source) => [source.id, source]));
+  for (const source of sources) {
+    const copy = copyOf(source);
+    if (!copy || copy.channel !== null) continue;
+    const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
+    const other = pair && pair !== source ? copyOf(pair) : undefined;
+    if (other && other.channel === null) {
+      const channels = desk.takeLowestPair();
+      copy.channel = channels?.[0] ?? desk.takeLowest();
+      other.channel = channels?.[1] ?? desk.takeLowest();
+    } else copy.channel = takeBeside(desk, other?.channel ?? null) ?? desk.takeLowest();
+  }
+}
+
+/** The other side of a pair that has its channel already: the one after it, or the one before. */
+function takeBeside(desk: NumbersInUse, channel: number | null): number | null {
+  if (channel === null) return null;
+  for (const beside of [channel + 1, channel - 1])
+    if (desk.isFree(beside)) {
+      desk.take(beside);
+      return beside;
+    }
+  return null;
+}
+
+/** Adds copies for monitors, without channels yet, unit by unit while channels last. */
+function proposeMonitorCopies(
+  sheet: ActSheet,
+  rows: ReadonlyMap<Id, RowsOfSource>,
+  copies: ReadonlyMap<Id, PlannedCopy[]>,
+  desk: NumbersInUse,
+): PassedOver[] {
+  const passedOver: PassedOver[] = [];
+  let free = desk.freeCount();
+  for (const unit of doublingUnits(sheet)) {
+    const open = unit.sources.filter((source) => source.audience === 'front of house and monitors');
+    if (open.some((source) => rows.get(source.id)?.monitors?.wanted === false)) continue;
+    const missing = open.filter(
+      (source) => !copies.get(source.id)?.some((copy) => copy.purpose === 'monitors'),
+    );
+    if (missing.length === 0) continue;
+    if (missing.length > free) {
+      for (const { id } of missing)
+        passedOver.push({
+          sourceId: id,
+          why: `No copy for monitors: the desk has ${free} free channels left.`,
+        });
+      continue;
+    }
+    free -= missing.length;
+    const why = `A copy for monitors: ${unit.why}.`;
+    for (const { id } of missing)
+      copies.get(id)?.push({ sourceId: id, purpose: 'monitors', channel: null, by: 'proposal', why });
+  }
+  return passedOver;
+}
+
+function inPurposeOrder(copies: PlannedCopy[]): PlannedCopy[] {
+  return copies.sort((a, b) => purposes.indexOf(a.purpose) - purposes.indexOf(b.purpose));
+}

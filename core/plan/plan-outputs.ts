@@ -1,0 +1,143 @@
+import type { Mix } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Device, Id, Output } from '../show/rig.ts';
+import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
+import type { Format } from '../show/words.ts';
+import type { Decided } from './decided.ts';
+import type { DecidedBy } from './plan.ts';
+import type { DevicesOfMix } from './plan-devices.ts';
+
+export type OutputsOfMix = { outputIds: Id[]; by: DecidedBy; why: string };
+
+/**
+ * Outputs for every mix that leaves the rig, two for a stereo one: the decided ones; then those that the mix's
+ * devices are wired to, so that a device keeps its output from act to act; then the nearest to where the mix is
+ * heard, or the lowest in order where no place is known. Never a reserved output, never one of the cue's, and
+ * a network output only when those of the desk and the boxes are used up, and never a record feed.
+ */
+export function planOutputs(
+  sheet: ActSheet,
+  formats: ReadonlyMap<Id, Format>,
+  devices: ReadonlyMap<Id, DevicesOfMix>,
+  decided: ReadonlyMap<Id, Decided<Id[]>>,
+): Map<Id, OutputsOfMix> {
+  const open = openOutputs(sheet);
+  const deviceById = new Map(sheet.devices.map((device) => [device.id, device]));
+  const result = new Map<Id, OutputsOfMix>();
+  const give = (mix: Mix, outputs: OutputsOfMix) => {
+    for (const id of outputs.outputIds) open.delete(id);
+    result.set(mix.id, outputs);
+  };
+  const widthOf = (mix: Mix) => (formats.get(mix.id) === 'stereo' ? 2 : 1);
+
+  for (const mix of sheet.mixes) {
+    const settled = settledOutputs(sheet, mix, widthOf(mix), decided.get(mix.id));
+    if (settled) give(mix, settled);
+  }
+  for (const mix of sheet.mixes) {
+    const wired = wiredOutputs(devices.get(mix.id), deviceById, widthOf(mix));
+    const free = wired.length === widthOf(mix) && wired.every((id) => open.has(id));
+    if (!result.has(mix.id) && free)
+      give(mix, { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' });
+  }
+  const boxPlaces = new Map(sheet.boxes.map((box) => [box.id, placeOf(box)]));
+  for (const mix of sheet.mixes) {
+    if (result.has(mix.id)) continue;
+    const place = placeOf(mix);
+    const outputIds = nearestOutputs(open, place, widthOf(mix), boxPlaces);
+    const why = place ? 'The free output nearest to where it is heard.' : 'The lowest free output in order.';
+    give(mix, { outputIds, by: 'proposal', why: outputIds.length > 0 ? why : 'No output is left for it.' });
+  }
+  return result;
+}
+
+/** What leaves no choice: a decision, or a mix that never comes through the house. null: to be planned. */
+function settledOutputs(
+  sheet: ActSheet,
+  mix: Mix,
+  width: number,
+  decision: Decided<Id[]> | undefined,
+): OutputsOfMix | null {
+  if (decision)
+    return {
+      outputIds: withNext(decision.value, width, sheet.outputs),
+      by: decision.by,
+      why:
+        decision.by === 'engineer'
+          ? 'The engineer decided this output.'
+          : 'A proposed output that was taken.',
+    };
+  if (leavesRig(mix)) return null;
+  return { outputIds: [], by: 'proposal', why: 'It does not leave through the house.' };
+}
+
+/** A mix made on the band's own desk for the band's own device never comes through the house's outputs. */
+export function leavesRig(mix: Mix): boolean {
+  return mix.mixedAt === 'house desk' || mix.ownDevice !== true;
+}
+
+/** Outputs that carry the cue; no mix may leave there. */
+export function cueOutputIds(sheet: ActSheet): Set<Id> {
+  return new Set(
+    sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]).filter((id) => id !== null),
+  );
+}
+
+/** What a proposal may use, what is made for mixes first. A record feed is never proposed. */
+const placeRank = { 'stage box': 0, desk: 0, network: 1, record: null } as const;
+
+function openOutputs(sheet: ActSheet): Map<Id, Output> {
+  const cues = cueOutputIds(sheet);
+  return new Map(
+    sheet.outputs
+      .filter(
+        (output) => output.reservedFor === null && !cues.has(output.id) && placeRank[output.place] !== null,
+      )
+      .map((output) => [output.id, output]),
+  );
+}
+
+function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, Device>, width: number): Id[] {
+  const rows = (devices?.deviceIds ?? []).flatMap((id) => byId.get(id) ?? []);
+  const wired = rows
+    .flatMap((device) => [device.outputId, device.secondOutputId])
+    .filter((id) => id !== null);
+  return [...new Set(wired)].slice(0, width);
+}
+
+/** One decided output of a stereo mix stands for itself and the next number of the same place and box. */
+function withNext(outputIds: readonly Id[], width: number, outputs: readonly Output[]): Id[] {
+  const first = outputs.find((output) => output.id === outputIds[0]);
+  if (width === 1 || outputIds.length > 1 || !first) return [...outputIds];
+  const next = outputs.find((output) => isNextTo(first, output));
+  return next ? [first.id, next.id] : [first.id];
+}
+
+function isNextTo(output: Output, next: Output): boolean {
+  return next.place === output.place && next.boxId === output.boxId && next.number === output.number + 1;
+}
+
+function nearestOutputs(
+  open: ReadonlyMap<Id, Output>,
+  place: StagePlace | null,
+  width: number,
+  boxPlaces: ReadonlyMap<Id, StagePlace | null>,
+): Id[] {
+  const outputs = [...open.values()];
+  const inOrder = outputs
+    .map((output, order) => {
+      const there = placeOf(output) ?? (output.boxId === null ? null : (boxPlaces.get(output.boxId) ?? null));
+      const apartM = place && there ? distanceM(place, there) : place ? Number.MAX_VALUE : 0;
+      return { output, order, rank: placeRank[output.place] ?? 0, apartM };
+    })
+    .sort((a, b) => a.rank - b.rank || a.apartM - b.apartM || a.order - b.order)
+    .map(({ output }) => output);
+  const first = inOrder[0];
+  if (width === 1) return first ? [first.id] : [];
+  for (const left of inOrder) {
+    const right = outputs.find((output) => isNextTo(left, output));
+    if (right) return [left.id, right.id];
+  }
+  // Two that are not neighbours still carry a stereo mix; one alone does not.
+  return inOrder.length >= 2 ? inOrder.slice(0, 2).map((output) => output.id) : [];
+}

@@ -1,0 +1,169 @@
+import type { Source } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Box, Id, Socket } from '../show/rig.ts';
+import { distanceM, placeOf } from '../show/stage-place.ts';
+import type { Decided } from './decided.ts';
+import type { DecidedBy } from './plan.ts';
+
+export type SocketOfSource = { socketId: Id | null; by: DecidedBy; why: string };
+
+/** One box with what is still free in it. */
+type OpenBox = {
+  box: Box;
+  /** In order of their numbers. */
+  sockets: Socket[];
+  /** Per phantom bank: whether a source there needs 48 V, or must not have it. */
+  banks: Map<number, 'needed' | 'harmful'>;
+};
+
+/**
+ * A socket for every source that comes from the stage: the decided ones first, then in sheet order the lowest
+ * free socket of the nearest box whose cables reach it. Where a place is not known, boxes go in their order. No
+ * socket is used that is reserved, or whose phantom bank serves a source that must not have what this one needs.
+ */
+export function planSockets(sheet: ActSheet, decided: ReadonlyMap<Id, Decided<Id>>): Map<Id, SocketOfSource> {
+  const stage = new OpenStage(sheet);
+  const result = new Map<Id, SocketOfSource>();
+  for (const source of sheet.sources) {
+    const decision = decided.get(source.id);
+    if (!decision) continue;
+    stage.takeDecided(source, decision.value);
+    const why =
+      decision.by === 'engineer' ? 'The engineer decided this socket.' : 'A proposed socket that was taken.';
+    result.set(source.id, { socketId: decision.value, by: decision.by, why });
+  }
+  const byId = new Map(sheet.sources.map((source) => [source.id, source]));
+  for (const source of sheet.sources) {
+    if (result.has(source.id)) continue;
+    if (!needsSocket(source)) {
+      result.set(source.id, { socketId: null, by: 'proposal', why: whyNoSocket(source) });
+      continue;
+    }
+    const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
+    const pairWaits = pair && pair !== source && !result.has(pair.id) && needsSocket(pair);
+    const found = stage.takeFor(source, pairWaits ? pair : null);
+    result.set(source.id, found.first);
+    if (pairWaits) result.set(pair.id, found.second);
+  }
+  return result;
+}
+
+/** Whether a source comes from the stage through a socket; an effect or a mix that comes back does not. */
+export function needsSocket(source: Source): boolean {
+  if (source.audience === 'not here') return false;
+  if (source.returnsMixId !== null || source.returnsCueOutputId !== null) return false;
+  return source.kind !== 'effect return' || source.pickUp !== null;
+}
+
+function whyNoSocket(source: Source): string {
+  return source.audience === 'not here'
+    ? 'Not to be heard through this desk, so it needs no socket.'
+    : 'It comes back inside the desk, so it needs no socket.';
+}
+
+const noSocketLeft: SocketOfSource = {
+  socketId: null,
+  by: 'proposal',
+  why: 'No socket is left for it.',
+};
+
+class OpenStage {
+  readonly #boxes: OpenBox[];
+  readonly #boxOfSocket = new Map<Id, { open: OpenBox; socket: Socket }>();
+
+  constructor(sheet: ActSheet) {
+    this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], banks: new Map() }));
+    const byId = new Map(this.#boxes.map((open) => [open.box.id, open]));
+    for (const socket of sheet.sockets) {
+      const open = byId.get(socket.boxId);
+      if (!open) continue;
+      this.#boxOfSocket.set(socket.id, { open, socket });
+      if (socket.reservedFor === null) open.sockets.push(socket);
+    }
+  }
+
+  takeDecided(source: Source, socketId: Id): void {
+    const found = this.#boxOfSocket.get(socketId);
+    if (found) take(found.open, found.socket, source);
+  }
+
+  /** The lowest socket for a source, and the one beside it for the other side of a pair where there is one. */
+  takeFor(source: Source, pair: Source | null): { first: SocketOfSource; second: SocketOfSource } {
+    const boxes = this.#inOrderOfNearness(source);
+    if (pair)
+      for (const { open, why } of boxes) {
+        const first = open.sockets.find(
+          (socket, at) =>
+            suits(open, socket, source) && isNext(socket, open.sockets[at + 1]) && suitsNext(open, at, pair),
+        );
+        const second = first && open.sockets[open.sockets.indexOf(first) + 1];
+        if (!first || !second) continue;
+        take(open, first, source);
+        take(open, second, pair);
+        return {
+          first: { socketId: first.id, by: 'proposal', why },
+          second: { socketId: second.id, by: 'proposal', why: 'Beside the other side of its pair.' },
+        };
+      }
+    return {
+      first: this.#takeOne(source, boxes),
+      second: pair ? this.takeFor(pair, null).first : noSocketLeft,
+    };
+  }
+
+  #takeOne(source: Source, boxes: readonly { open: OpenBox; why: string }[]): SocketOfSource {
+    for (const { open, why } of boxes) {
+      const socket = open.sockets.find((it) => suits(open, it, source));
+      if (!socket) continue;
+      take(open, socket, source);
+      return { socketId: socket.id, by: 'proposal', why };
+    }
+    return noSocketLeft;
+  }
+
+  /** Boxes in reach, the nearest first; then those without a place; last those whose cables do not reach. */
+  #inOrderOfNearness(source: Source): { open: OpenBox; why: string }[] {
+    const place = placeOf(source);
+    return this.#boxes
+      .map((open, order) => {
+        const there = placeOf(open.box);
+        if (!place || !there)
+          return { open, order, rank: 1, apartM: 0, why: 'The lowest free socket in order.' };
+        const apartM = distanceM(place, there);
+        const reaches = open.box.reachM === null || apartM <= open.box.reachM;
+        const why = reaches
+          ? 'The nearest box with a free socket.'
+          : 'The nearest box with a free socket, but its cables do not reach.';
+        return { open, order, rank: reaches ? 0 : 2, apartM, why };
+      })
+      .sort((a, b) => a.rank - b.rank || a.apartM - b.apartM || a.order - b.order);
+  }
+}
+
+function bankOf(box: Box, socket: Socket): number {
+  return Math.floor((socket.number - 1) / box.phantomBankSize);
+}
+
+function suits(open: OpenBox, socket: Socket, source: Source): boolean {
+  const state = open.banks.get(bankOf(open.box, socket));
+  if (source.phantom === 'needed') return state !== 'harmful';
+  return source.phantom !== 'harmful' || state !== 'needed';
+}
+
+function isNext(socket: Socket, next: Socket | undefined): boolean {
+  return next !== undefined && next.number === socket.number + 1;
+}
+
+function suitsNext(open: OpenBox, at: number, source: Source): boolean {
+  const next = open.sockets[at + 1];
+  return next !== undefined && suits(open, next, source);
+}
+
+function take(open: OpenBox, socket: Socket, source: Source): void {
+  const at = open.sockets.indexOf(socket);
+  if (at >= 0) open.sockets.splice(at, 1);
+  if (source.phantom !== 'needed' && source.phantom !== 'harmful') return;
+  const bank = bankOf(open.box, socket);
+  // Once harmful, a bank stays harmful: nothing that needs 48 V is added to it.
+  if (open.banks.get(bank) !== 'harmful') open.banks.set(bank, source.phantom);
+}
