@@ -1,0 +1,97 @@
+import type { Id } from '../../core/show/rig.ts';
+import type { Show } from '../../core/show/show.ts';
+import { type BindingId, handledBindings } from '../keys/bindings.ts';
+import { mixNumber, socketName, whoHears } from '../parts/names.ts';
+import { actOnScreen } from '../state/derive-cache.ts';
+import type { View } from '../state/view-store.ts';
+import { words } from '../wording/words.ts';
+
+/** Something that can be found by its name, and what choosing it does. */
+export type Findable = {
+  key: string;
+  kind: keyof typeof words.find.kinds;
+  name: string;
+  /** Where it belongs, for example its act. */
+  place: string;
+  leads: { look: Partial<View> } | { run: BindingId };
+};
+
+/** Everything with a name in the show, the open act first, and the program's actions. */
+export function findables(show: Show, actIds: readonly Id[]): Findable[] {
+  const actions = handledBindings
+    .filter(({ id }) => id !== 'find')
+    .map(
+      ({ id, text, keys }): Findable => ({
+        key: `action ${id}`,
+        kind: 'action',
+        name: text,
+        place: (keys[0] ?? '').replaceAll('+', ' '),
+        leads: { run: id },
+      }),
+    );
+  return [...actIds.flatMap((actId) => ofAct(show, actId)), ...actions];
+}
+
+function ofAct(show: Show, actId: Id): Findable[] {
+  const open = actOnScreen(show, actId);
+  if (!open) return [];
+  const { sheet, derived } = open;
+  const place = sheet.act.name;
+  const toMixes = (part: Partial<View>) => ({ look: { actId, moment: 'mixes' as const, ...part } });
+  const sourceName = new Map(sheet.sources.map((source) => [source.id, source.name]));
+  return [
+    { key: `act ${actId}`, kind: 'act', name: place, place: sheet.day.name, leads: { look: { actId } } },
+    ...sheet.performers.map((performer): Findable => {
+      const mixId = sheet.listeners.find((it) => it.performerId === performer.id)?.mixId ?? null;
+      return { key: performer.id, kind: 'performer', name: performer.name, place, leads: toMixes({ mixId }) };
+    }),
+    ...sheet.mixes.map((mix): Findable => {
+      const name = `${words.listening.mix(mixNumber(sheet, mix.id))} ${whoHears(sheet, mix)}`;
+      return { key: mix.id, kind: 'mix', name, place, leads: toMixes({ mixId: mix.id }) };
+    }),
+    ...sheet.sources.map(({ id, name }): Findable => {
+      return { key: id, kind: 'source', name, place, leads: toMixes({ sourceId: id }) };
+    }),
+    ...derived.plan.patches.flatMap(({ sourceId, socketId }): Findable[] => {
+      const socket = socketName(sheet, socketId);
+      const name = `${socket} ${sourceName.get(sourceId)}`;
+      return socket === null
+        ? []
+        : [{ key: `socket ${sourceId}`, kind: 'socket', name, place, leads: toMixes({ sourceId }) }];
+    }),
+    ...derived.plan.copies.flatMap(({ sourceId, channel, purpose }): Findable[] => {
+      const name = `${channel} ${sourceName.get(sourceId)}, ${words.purpose[purpose].name}`;
+      return channel === null
+        ? []
+        : [
+            {
+              key: `channel ${actId} ${channel}`,
+              kind: 'channel',
+              name,
+              place,
+              leads: toMixes({ sourceId }),
+            },
+          ];
+    }),
+  ];
+}
+
+const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+
+/** What the letters mean, the best first: a name that begins with them, then a word that does, then any place. */
+export function findByText(all: readonly Findable[], text: string, most: number): Findable[] {
+  const parts = folded(text).split(/\s+/).filter(Boolean);
+  if (parts.length === 0) return all.filter((it) => it.kind === 'act' || it.kind === 'action').slice(0, most);
+  const ranked = all.flatMap((item, order) => {
+    const name = folded(item.name);
+    const whole = `${name} ${folded(item.place)} ${item.kind}`;
+    if (!parts.every((part) => whole.includes(part))) return [];
+    const first = parts[0] ?? '';
+    const rank = name.startsWith(first) ? 0 : name.includes(` ${first}`) ? 1 : name.includes(first) ? 2 : 3;
+    return [{ item, rank, order }];
+  });
+  return ranked
+    .sort((a, b) => a.rank - b.rank || a.order - b.order)
+    .slice(0, most)
+    .map(({ item }) => item);
+}

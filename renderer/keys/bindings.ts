@@ -1,0 +1,115 @@
+import type { Moment } from '../state/view-store.ts';
+
+/**
+ * Every key of the program. `where` says when it counts: everywhere, or in one moment. A key without Ctrl or Alt
+ * does nothing while a text is being typed. Ctrl stands for Cmd too. Nothing that destroys is on a single key
+ * without undo.
+ */
+export type Binding = {
+  id: string;
+  keys: readonly string[];
+  where: 'everywhere' | Moment;
+  text: string;
+  /** Shown on the card only: the widget that has the focus handles it. */
+  shownOnly?: true;
+};
+
+const table = [
+  { id: 'find', keys: ['Ctrl+K'], where: 'everywhere', text: 'Find anything' },
+  { id: 'keys', keys: ['?', 'F1'], where: 'everywhere', text: 'Show this card' },
+  { id: 'undo', keys: ['Ctrl+Z'], where: 'everywhere', text: 'Undo' },
+  { id: 'redo', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], where: 'everywhere', text: 'Redo' },
+  { id: 'theme', keys: ['F8'], where: 'everywhere', text: 'Night or day theme' },
+  { id: 'region', keys: ['F6'], where: 'everywhere', text: 'Next part of the window' },
+  { id: 'regionBack', keys: ['Shift+F6'], where: 'everywhere', text: 'Part of the window before' },
+  { id: 'advance', keys: ['Alt+1'], where: 'everywhere', text: 'Advance' },
+  { id: 'mixes', keys: ['Alt+2'], where: 'everywhere', text: 'Mixes' },
+  { id: 'stage', keys: ['Alt+3'], where: 'everywhere', text: 'Stage' },
+  { id: 'day', keys: ['Alt+4'], where: 'everywhere', text: 'Day' },
+  { id: 'changeover', keys: ['Alt+5'], where: 'everywhere', text: 'Changeover' },
+  { id: 'show', keys: ['Alt+6'], where: 'everywhere', text: 'Show' },
+  { id: 'paper', keys: ['Alt+7'], where: 'everywhere', text: 'Paper' },
+  { id: 'rig', keys: ['Alt+8'], where: 'everywhere', text: 'Rig' },
+  { id: 'actBefore', keys: ['Alt+PageUp'], where: 'everywhere', text: 'Act before' },
+  { id: 'actAfter', keys: ['Alt+PageDown'], where: 'everywhere', text: 'Act after' },
+] as const satisfies readonly Binding[];
+
+const shown = [
+  {
+    id: 'cellMove',
+    keys: ['Arrows', 'Home', 'End'],
+    where: 'mixes',
+    text: 'Move; with Shift choose a range',
+    shownOnly: true,
+  },
+  {
+    id: 'cellType',
+    keys: ['0–9', '−', 'a word'],
+    where: 'mixes',
+    text: 'Type a level in dB, or lots, some, little, none, only',
+    shownOnly: true,
+  },
+  {
+    id: 'cellDetails',
+    keys: ['Enter'],
+    where: 'mixes',
+    text: 'Details of the source and the mix; Escape goes back',
+    shownOnly: true,
+  },
+  { id: 'cellCopy', keys: ['C'], where: 'mixes', text: 'Next copy for this cell', shownOnly: true },
+  {
+    id: 'cellPath',
+    keys: ['P'],
+    where: 'mixes',
+    text: 'Path of the source; Shift+P of the mix',
+    shownOnly: true,
+  },
+  {
+    id: 'cellClear',
+    keys: ['Delete'],
+    where: 'mixes',
+    text: 'Take the chosen cells out of the mix',
+    shownOnly: true,
+  },
+  {
+    id: 'cellBack',
+    keys: ['Backspace'],
+    where: 'mixes',
+    text: 'Put the chosen cells back to the proposal',
+    shownOnly: true,
+  },
+  {
+    id: 'cellPaste',
+    keys: ['Ctrl+C', 'Ctrl+V'],
+    where: 'mixes',
+    text: 'Copy to and paste from a spreadsheet',
+    shownOnly: true,
+  },
+  { id: 'cellFindings', keys: ['F'], where: 'mixes', text: 'Findings of the act', shownOnly: true },
+  { id: 'answer', keys: ['1–9'], where: 'advance', text: 'Answer the current question', shownOnly: true },
+  {
+    id: 'answerMove',
+    keys: ['Up', 'Down'],
+    where: 'advance',
+    text: 'Question before or after',
+    shownOnly: true,
+  },
+  {
+    id: 'tableEdit',
+    keys: ['Enter', 'F2'],
+    where: 'advance',
+    text: 'Edit the cell; Escape leaves it as it was',
+    shownOnly: true,
+  },
+  {
+    id: 'rigEdit',
+    keys: ['Enter', 'F2'],
+    where: 'rig',
+    text: 'Edit the cell; Escape leaves it as it was',
+    shownOnly: true,
+  },
+] as const satisfies readonly Binding[];
+
+export type BindingId = (typeof table)[number]['id'];
+export const bindings: readonly Binding[] = [...table, ...shown];
+export const handledBindings: readonly (Binding & { id: BindingId })[] = table;

@@ -1,0 +1,53 @@
+import type { Feed } from '../../core/derive/derived.ts';
+import { type Amount, amounts } from '../../core/show/words.ts';
+
+/** What was typed into a cell of the mixes, understood; or the sentence that says why it was not. */
+export type TypedCell =
+  | { of: 'amount'; amount: Amount }
+  | { of: 'level'; levelDb: number }
+  | { of: 'nothing' }
+  | { of: 'refused'; why: string };
+
+const lowestDb = -120;
+
+/** Reads an amount word or its beginning ("lo", "lots"), a number of dB ("-6", "−6 dB"), "off", or an empty text. */
+export function readTypedCell(text: string): TypedCell {
+  const typed = text.trim().toLowerCase().replace('−', '-');
+  if (typed === '') return { of: 'nothing' };
+  if (typed === 'off') return { of: 'amount', amount: 'none' };
+  const word = amounts.filter((amount) => amount.startsWith(typed));
+  if (word.length === 1 && word[0]) return { of: 'amount', amount: word[0] };
+  if (word.length > 1)
+    return { of: 'refused', why: `“${text.trim()}” could be ${word.join(' or ')}. Type one letter more.` };
+  const number = /^([+-]?\d+(?:[.,]\d+)?)\s*(?:db)?$/.exec(typed)?.[1];
+  if (number === undefined)
+    return {
+      of: 'refused',
+      why: `“${text.trim()}” is no level. Type a number of dB, or lots, some, little, none, only.`,
+    };
+  const levelDb = Number(number.replace(',', '.'));
+  if (levelDb > 0)
+    return {
+      of: 'refused',
+      why: `${text.trim()} dB is above unity. Nothing starts above 0 dB: type 0 or less.`,
+    };
+  if (levelDb < lowestDb)
+    return { of: 'refused', why: `${text.trim()} dB is below ${lowestDb} dB. Type none to switch it off.` };
+  return { of: 'level', levelDb };
+}
+
+/** A cell as a spreadsheet takes it and as `readTypedCell` reads it back: a word, a plain number, or nothing. */
+export function cellForSpreadsheet(feed: Feed): string {
+  if (feed.amount !== null && !feed.decided) return feed.amount;
+  return feed.levelDb === null ? '' : `${Math.round(feed.levelDb * 10) / 10}`;
+}
+
+/** Rows of cells as tab-separated text. Cells of this table hold no tabs or line ends. */
+export const toTabbedText = (rows: readonly (readonly string[])[]): string =>
+  rows.map((row) => row.join('\t')).join('\n');
+
+/** Tab-separated text from a spreadsheet; the last line end that spreadsheets add is no row. */
+export function fromTabbedText(text: string): string[][] {
+  const lines = text.replace(/\r\n?/g, '\n').replace(/\n$/, '').split('\n');
+  return lines.map((line) => line.split('\t'));
+}

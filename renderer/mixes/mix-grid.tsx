@@ -1,0 +1,324 @@
+import {
+  type ClipboardEvent,
+  type KeyboardEvent,
+  type MouseEvent,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { type Cursor, cursorAt, isInRange, movedCursor, rangeOf } from '../parts/grid-cursor.ts';
+import { whoHears } from '../parts/names.ts';
+import type { ActOnScreen } from '../state/derive-cache.ts';
+import { useHere } from '../state/here.tsx';
+import { words } from '../wording/words.ts';
+import { CellEditor } from './cell-editor.tsx';
+import {
+  cellForSpreadsheet,
+  fromTabbedText,
+  readTypedCell,
+  type TypedCell,
+  toTabbedText,
+} from './cell-text.ts';
+import { ColumnHead, FeedCell, RowHead } from './grid-parts.tsx';
+import {
+  type CellPlace,
+  cellLabel,
+  changeOf,
+  chooseCopy,
+  putFeedBack,
+  setAmount,
+  setLevel,
+  takeOut,
+} from './mix-changes.ts';
+import { feedKey, type MixTable } from './mix-table.ts';
+import { nextCopy } from './next-copy.ts';
+import {
+  bringIntoSight,
+  cellWidth,
+  columnHeadHeight,
+  rowHeadWidth,
+  rowHeight,
+  useWindowOfCells,
+} from './use-window-of-cells.ts';
+import './mix-grid.css';
+
+type Props = { open: ActOnScreen; table: MixTable; onDetails: () => void };
+
+/** The table of the mixes. The whole of it is one stop of the Tab key; arrows move inside it. */
+export function MixGrid({ open, table, onDetails }: Props) {
+  const { view, look, change, tell } = useHere();
+  const ref = useRef<HTMLDivElement>(null);
+  const [typed, setTyped] = useState<string | null>(null);
+  const { rows, columns } = table;
+  const cursor = useCursor(table);
+  const shown = useWindowOfCells(ref, rows.length, columns.length);
+  const range = rangeOf(cursor.at);
+  const { sheet } = open;
+
+  useEffect(() => {
+    if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column);
+  }, [cursor.at.row, cursor.at.column]);
+
+  const chosenPlaces = (): CellPlace[] =>
+    rows
+      .slice(range.top, range.bottom + 1)
+      .flatMap(({ source }) =>
+        columns.slice(range.left, range.right + 1).map(({ mix }) => ({ mixId: mix.id, sourceId: source.id })),
+      );
+  const feedOf = ({ mixId, sourceId }: CellPlace) => {
+    const row = rows.find(({ source }) => source.id === sourceId);
+    return row?.feeds.find((feed) => feed.mixId === mixId);
+  };
+  const labelOf = (places: readonly CellPlace[], verb: string) => {
+    const first = places[0];
+    return first && places.length === 1
+      ? `${verb}: ${cellLabel(sheet, first)}`
+      : `${verb}: ${words.mixes.cells(places.length)}`;
+  };
+
+  /** What was typed, for one place: the parts of a change. */
+  const partFor = (place: CellPlace, cell: TypedCell) => {
+    const feed = feedOf(place);
+    if (cell.of === 'amount') return [setAmount(sheet, place, cell.amount)];
+    if (cell.of === 'level' && feed) return [setLevel(sheet, place, feed, cell.levelDb)];
+    return cell.of === 'nothing' ? [takeOut(sheet, place)] : [];
+  };
+
+  const commit = (text: string): string | null => {
+    const cell = readTypedCell(text);
+    if (cell.of === 'refused') return cell.why;
+    const places = chosenPlaces();
+    change(changeOf(labelOf(places, words.mixes.set), ...places.flatMap((place) => partFor(place, cell))));
+    setTyped(null);
+    ref.current?.focus();
+    return null;
+  };
+
+  const paste = (event: ClipboardEvent) => {
+    if (typed !== null) return;
+    event.preventDefault();
+    const pasted = fromTabbedText(event.clipboardData.getData('text/plain'));
+    const cells = spread(pasted, range).flatMap(({ row, column, text }) => {
+      const [source, mix] = [rows[row]?.source, columns[column]?.mix];
+      return source && mix
+        ? [{ place: { mixId: mix.id, sourceId: source.id }, text, cell: readTypedCell(text) }]
+        : [];
+    });
+    const refused = cells.find(({ cell }) => cell.of === 'refused');
+    if (refused?.cell.of === 'refused') {
+      tell({
+        code: 'wrong request',
+        what: words.mixes.pasteRefused(cellLabel(sheet, refused.place)),
+        todo: refused.cell.why,
+      });
+      return;
+    }
+    const label = `${words.mixes.paste}: ${words.mixes.cells(cells.length)}`;
+    change(changeOf(label, ...cells.flatMap(({ place, cell }) => partFor(place, cell))));
+  };
+
+  const copy = (event: ClipboardEvent) => {
+    if (typed !== null) return;
+    event.preventDefault();
+    const text = rows
+      .slice(range.top, range.bottom + 1)
+      .map(({ feeds }) => feeds.slice(range.left, range.right + 1).map(cellForSpreadsheet));
+    event.clipboardData.setData('text/plain', toTabbedText(text));
+  };
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (typed !== null) return;
+    const page = Math.max(1, shown.endRow - shown.firstRow - 8);
+    const moved = movedCursor(cursor.at, event, { rows: rows.length, columns: columns.length, page });
+    if (moved) cursor.move(moved);
+    else if (!command(event)) return;
+    event.preventDefault();
+  };
+
+  const command = (event: KeyboardEvent): boolean => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return false;
+    const places = chosenPlaces();
+    switch (event.key) {
+      case 'Enter':
+        onDetails();
+        return true;
+      case 'F2':
+        setTyped('');
+        return true;
+      case 'Delete':
+        change(changeOf(labelOf(places, words.mixes.takeOut), ...places.map((it) => takeOut(sheet, it))));
+        return true;
+      case 'Backspace':
+        change(changeOf(labelOf(places, words.mixes.putBack), ...places.map((it) => putFeedBack(sheet, it))));
+        return true;
+      case 'c':
+        change(
+          changeOf(
+            labelOf(places, words.mixes.copy),
+            ...places.map((it) => chooseCopy(sheet, it, nextCopy(open, it))),
+          ),
+        );
+        return true;
+      case 'p':
+      case 'P':
+        look({ path: event.key === 'P' ? 'mix' : 'source' });
+        return true;
+      case 'f':
+        look({ side: 'findings' });
+        return true;
+    }
+    if (!/^[0-9nlso+−-]$/i.test(event.key)) return false;
+    setTyped(event.key);
+    return true;
+  };
+
+  const onMouseDown = (event: MouseEvent<HTMLElement>) => {
+    const cell = (event.target as HTMLElement).closest<HTMLElement>('[data-row]');
+    if (!cell) return;
+    setTyped(null);
+    const [row, column] = [Number(cell.dataset.row), Number(cell.dataset.column)];
+    cursor.move(event.shiftKey ? { ...cursor.at, row, column } : cursorAt(row, column));
+  };
+
+  const activeId = `cell-${cursor.at.row}-${cursor.at.column}`;
+  const drawnColumns = columns.slice(shown.firstColumn, shown.endColumn);
+  return (
+    // Not a table element: only the cells in sight are there.
+    <div
+      ref={ref}
+      className="mix-grid"
+      role="grid"
+      tabIndex={0}
+      data-first-focus
+      aria-label={words.mixes.table(sheet.act.name)}
+      aria-rowcount={rows.length + 1}
+      aria-colcount={columns.length + 1}
+      aria-multiselectable="true"
+      aria-activedescendant={activeId}
+      onKeyDown={onKeyDown}
+      onMouseDown={onMouseDown}
+      onDoubleClick={onDetails}
+      onCopy={copy}
+      onPaste={paste}
+    >
+      <div
+        role="row"
+        tabIndex={-1}
+        aria-rowindex={1}
+        className="mix-grid-head"
+        style={{ width: rowHeadWidth + columns.length * cellWidth, height: columnHeadHeight }}
+      >
+        <div
+          role="columnheader"
+          tabIndex={-1}
+          aria-colindex={1}
+          className="mix-grid-corner"
+          style={{ width: rowHeadWidth }}
+        >
+          {words.mixes.corner}
+        </div>
+        {drawnColumns.map((column, index) => (
+          <ColumnHead
+            key={column.mix.id}
+            open={open}
+            column={column}
+            index={shown.firstColumn + index}
+            isChosen={column.mix.id === view.mixId}
+          />
+        ))}
+      </div>
+      <div
+        role="rowgroup"
+        className="mix-grid-body"
+        style={{ height: rows.length * rowHeight, width: rowHeadWidth + columns.length * cellWidth }}
+      >
+        {rows.slice(shown.firstRow, shown.endRow).map((row, index) => {
+          const rowIndex = shown.firstRow + index;
+          return (
+            <div
+              key={row.source.id}
+              role="row"
+              tabIndex={-1}
+              aria-rowindex={rowIndex + 2}
+              className={row.startsGroup ? 'mix-grid-row starts-group' : 'mix-grid-row'}
+              style={{ top: rowIndex * rowHeight, height: rowHeight }}
+            >
+              <RowHead row={row} isChosen={row.source.id === view.sourceId} />
+              {drawnColumns.map((column, place) => {
+                const columnIndex = shown.firstColumn + place;
+                const feed = row.feeds[columnIndex];
+                return feed ? (
+                  <FeedCell
+                    key={column.mix.id}
+                    feed={feed}
+                    row={rowIndex}
+                    column={columnIndex}
+                    label={words.mixes.cell(whoHears(sheet, column.mix), row.source.name)}
+                    findings={table.places.ofFeed.get(feedKey(column.mix.id, row.source.id))}
+                    isActive={rowIndex === cursor.at.row && columnIndex === cursor.at.column}
+                    isChosen={isInRange(range, rowIndex, columnIndex)}
+                    isListened={column.mix.id === view.mixId}
+                  />
+                ) : null;
+              })}
+            </div>
+          );
+        })}
+        {typed !== null && (
+          <CellEditor
+            start={typed}
+            top={cursor.at.row * rowHeight}
+            left={rowHeadWidth + cursor.at.column * cellWidth}
+            label={words.mixes.typeHere}
+            onCommit={commit}
+            onLeave={() => {
+              setTyped(null);
+              ref.current?.focus();
+            }}
+          />
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The cursor is what this window looks at: moving it moves the listening line, and the other way round. */
+function useCursor({ rows, columns }: MixTable) {
+  const { view, look } = useHere();
+  const [anchor, setAnchor] = useState<{ row: number; column: number } | null>(null);
+  const row = Math.max(
+    0,
+    rows.findIndex(({ source }) => source.id === view.sourceId),
+  );
+  const column = Math.max(
+    0,
+    columns.findIndex(({ mix }) => mix.id === view.mixId),
+  );
+  const at: Cursor = useMemo(
+    () => ({ row, column, anchorRow: anchor?.row ?? row, anchorColumn: anchor?.column ?? column }),
+    [row, column, anchor],
+  );
+  const move = (next: Cursor) => {
+    const isRange = next.anchorRow !== next.row || next.anchorColumn !== next.column;
+    setAnchor(isRange ? { row: next.anchorRow, column: next.anchorColumn } : null);
+    look({
+      sourceId: rows[next.row]?.source.id ?? null,
+      mixId: columns[next.column]?.mix.id ?? null,
+    });
+  };
+  return { at, move };
+}
+
+/** Pasted cells from the top left of the range on; a single one fills the whole range. */
+function spread(pasted: string[][], range: ReturnType<typeof rangeOf>) {
+  const only = pasted.length === 1 && pasted[0]?.length === 1 ? pasted[0][0] : undefined;
+  if (only === undefined)
+    return pasted.flatMap((cells, down) =>
+      cells.map((text, across) => ({ row: range.top + down, column: range.left + across, text })),
+    );
+  const filled: { row: number; column: number; text: string }[] = [];
+  for (let row = range.top; row <= range.bottom; row++)
+    for (let column = range.left; column <= range.right; column++) filled.push({ row, column, text: only });
+  return filled;
+}

@@ -1,0 +1,26 @@
+/** Level as it is read: a true minus, no more places than the number needs. Null: off. */
+export function levelText(levelDb: number | null): string {
+  if (levelDb === null) return 'off';
+  const rounded = Math.round(levelDb * 10) / 10;
+  return rounded < 0 ? `−${-rounded}` : rounded === 0 ? '0' : `${rounded}`;
+}
+
+/** A difference of levels with its sign and unit: "+3 dB", "−6 dB", "0 dB". */
+export function offsetText(offsetDb: number): string {
+  const text = levelText(offsetDb);
+  return `${offsetDb > 0 && text !== '0' ? '+' : ''}${text} dB`;
+}
+
+/** Minutes from midnight as a clock shows them; past midnight it starts again at 00:00. */
+export function timeText(minute: number): string {
+  const two = (n: number) => `${n}`.padStart(2, '0');
+  return `${two(Math.floor(minute / 60) % 24)}:${two(minute % 60)}`;
+}
+
+/** Minutes from midnight from "14:00", "14.00" or "1400"; null where it is no time. */
+export function parseTime(text: string): number | null {
+  const match = /^\s*(\d{1,2})[:. ]?(\d{2})\s*$/.exec(text);
+  if (!match) return null;
+  const [hour, minute] = [Number(match[1]), Number(match[2])];
+  return hour <= 47 && minute <= 59 ? hour * 60 + minute : null;
+}

@@ -1,0 +1,54 @@
+import type { PlannedMix } from '../../core/plan/plan.ts';
+import type { Mix, Performer } from '../../core/show/act.ts';
+import type { ActSheet } from '../../core/show/act-sheet.ts';
+import type { Id } from '../../core/show/rig.ts';
+import { words } from '../wording/words.ts';
+
+/** The name of a socket as it is written on the box: "A3"; null for no socket or one that is gone. */
+export function socketName(sheet: Pick<ActSheet, 'boxes' | 'sockets'>, socketId: Id | null): string | null {
+  const socket = sheet.sockets.find((it) => it.id === socketId);
+  const box = socket && sheet.boxes.find((it) => it.id === socket.boxId);
+  return socket && box ? `${box.name}${socket.number}` : null;
+}
+
+/** The number of a mix on its act's list, from 1. */
+export function mixNumber(sheet: ActSheet, mixId: Id): number {
+  return sheet.mixes.findIndex((mix) => mix.id === mixId) + 1;
+}
+
+export function listenersOf(sheet: ActSheet, mixId: Id): Performer[] {
+  const ids = new Set(sheet.listeners.filter((it) => it.mixId === mixId).map((it) => it.performerId));
+  return sheet.performers.filter((performer) => ids.has(performer.id));
+}
+
+/** Who listens to a mix, or its own name where nobody is named. */
+export function whoHears(sheet: ActSheet, mix: Mix): string {
+  const names = listenersOf(sheet, mix.id).map((performer) => performer.name);
+  return names.length > 0 ? names.join(', ') : mix.name;
+}
+
+export function deviceText(mix: Mix): string {
+  if (mix.deviceKind === null) return words.deviceUnknown;
+  const kind = words.deviceKind[mix.deviceKind];
+  const times = mix.deviceCount > 1 ? `${mix.deviceCount} × ` : '';
+  return `${times}${kind}${mix.format === 'stereo' ? ' stereo' : ''}`;
+}
+
+/** Buses of a mix: "7" or "7/8"; null without one. */
+export function busText(sheet: ActSheet, planned: PlannedMix | undefined): string | null {
+  return joined(planned?.busIds.map((id) => sheet.buses.find((bus) => bus.id === id)?.number));
+}
+
+/** Outputs of a mix by their names: "Out 3" or "Out 3/Out 4"; null without one. */
+export function outputText(sheet: ActSheet, planned: PlannedMix | undefined): string | null {
+  return joined(planned?.outputIds.map((id) => sheet.outputs.find((output) => output.id === id)?.name));
+}
+
+export function deviceNames(sheet: ActSheet, planned: PlannedMix | undefined): string | null {
+  return joined(planned?.deviceIds.map((id) => sheet.devices.find((device) => device.id === id)?.name));
+}
+
+function joined(parts: readonly (string | number | undefined)[] | undefined): string | null {
+  const known = parts?.filter((part) => part !== undefined) ?? [];
+  return known.length > 0 ? known.join('/') : null;
+}

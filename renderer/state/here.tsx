@@ -1,0 +1,72 @@
+import { createContext, type ReactNode, useContext, useMemo, useSyncExternalStore } from 'react';
+import type { Act, Day } from '../../core/show/act.ts';
+import { actsOfDay } from '../../core/show/act-sheet.ts';
+import type { Id } from '../../core/show/rig.ts';
+import type { Connection } from '../connection.ts';
+import { type ActOnScreen, actOnScreen } from './derive-cache.ts';
+import type { ShowState, ShowStore } from './show-store.ts';
+import type { View, ViewStore } from './view-store.ts';
+
+/** What every screen knows: the show, what this window looks at, and how to change either. */
+export type Here = ShowState & {
+  view: View;
+  look: ViewStore['look'];
+  change: ShowStore['change'];
+  undo: ShowStore['undo'];
+  redo: ShowStore['redo'];
+  tell: ShowStore['tell'];
+  dismiss: ShowStore['dismiss'];
+  connection: Connection;
+  days: Day[];
+  /** The day of the open act, or the first one. */
+  day: Day | null;
+  /** The acts of that day in running order. */
+  acts: Act[];
+  /** The open act with all that follows from it; null on an empty day. */
+  open: ActOnScreen | null;
+};
+
+const HereContext = createContext<Here | null>(null);
+
+export function useHere(): Here {
+  const here = useContext(HereContext);
+  if (!here) throw new Error('A screen was drawn outside the frame.');
+  return here;
+}
+
+type Stores = { connection: Connection; showStore: ShowStore; viewStore: ViewStore };
+
+export function HereProvider({
+  connection,
+  showStore,
+  viewStore,
+  children,
+}: Stores & { children: ReactNode }) {
+  const state = useSyncExternalStore(showStore.subscribe, showStore.state);
+  const view = useSyncExternalStore(viewStore.subscribe, viewStore.view);
+  const here = useMemo((): Here => {
+    const { change, undo, redo, tell, dismiss } = showStore;
+    return {
+      ...state,
+      ...placeOf(state, view.actId),
+      view,
+      look: viewStore.look,
+      change,
+      undo,
+      redo,
+      tell,
+      dismiss,
+      connection,
+    };
+  }, [state, view, showStore, viewStore, connection]);
+  return <HereContext value={here}>{children}</HereContext>;
+}
+
+function placeOf({ show }: ShowState, wanted: Id | null): Pick<Here, 'days' | 'day' | 'acts' | 'open'> {
+  const days = [...show.days.values()].sort((a, b) => a.order - b.order);
+  const wantedAct = wanted === null ? undefined : show.acts.get(wanted);
+  const day = days.find((it) => it.id === wantedAct?.dayId) ?? days[0] ?? null;
+  const acts = day ? actsOfDay(show, day.id) : [];
+  const act = wantedAct ?? acts[0];
+  return { days, day, acts, open: act ? actOnScreen(show, act.id) : null };
+}

@@ -1,0 +1,2 @@
+/** An id for a new row. */
+export const newId = (): string => crypto.randomUUID();

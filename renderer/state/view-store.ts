@@ -1,0 +1,67 @@
+import type { Id } from '../../core/show/rig.ts';
+
+/** The moments of the engineer's day, in the order of the day. */
+export const moments = ['advance', 'mixes', 'stage', 'day', 'changeover', 'show', 'paper', 'rig'] as const;
+export type Moment = (typeof moments)[number];
+
+/** What this window looks at. Not part of the show: two windows may look at different acts. */
+export type View = {
+  moment: Moment;
+  actId: Id | null;
+  mixId: Id | null;
+  sourceId: Id | null;
+  /** Beside the mixes: what is wrong with the act, or what is known of the chosen source and mix. */
+  side: 'findings' | 'details';
+  /** The drawing of the way from performer to device instead of the table, of the chosen source or mix. */
+  path: 'source' | 'mix' | null;
+  open: 'nothing' | 'find' | 'keys';
+  /** A rider is being brought in for an act that is not there yet. */
+  newAct: boolean;
+  theme: 'night' | 'day';
+};
+
+const themeKey = 'foldbook.theme';
+
+/** The place in the address, so that a reload comes back to it: `#mixes/act-id`. */
+function fromAddress(): Pick<View, 'moment' | 'actId'> {
+  const [moment, actId] = location.hash.slice(1).split('/').map(decodeURIComponent);
+  return { moment: moments.find((it) => it === moment) ?? 'mixes', actId: actId ? actId : null };
+}
+
+export class ViewStore {
+  readonly #listeners = new Set<() => void>();
+  #view: View = {
+    ...fromAddress(),
+    mixId: null,
+    sourceId: null,
+    side: 'findings',
+    path: null,
+    open: 'nothing',
+    newAct: false,
+    theme: localStorage.getItem(themeKey) === 'day' ? 'day' : 'night',
+  };
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly view = (): View => this.#view;
+
+  readonly look = (part: Partial<View>): void => {
+    const goes = part.moment !== undefined || part.actId !== undefined;
+    const leavesAct = part.actId !== undefined && part.actId !== this.#view.actId;
+    const next: View = {
+      ...this.#view,
+      ...(goes ? { newAct: false } : {}),
+      ...(leavesAct ? { mixId: null, sourceId: null, path: null } : {}),
+      ...part,
+    };
+    const keys = Object.keys(next) as (keyof View)[];
+    if (keys.every((key) => next[key] === this.#view[key])) return;
+    this.#view = next;
+    localStorage.setItem(themeKey, next.theme);
+    history.replaceState(null, '', `#${next.moment}/${encodeURIComponent(next.actId ?? '')}`);
+    for (const listener of this.#listeners) listener();
+  };
+}
