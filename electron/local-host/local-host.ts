@@ -32,7 +32,12 @@ export async function startLocalHost(
 ): Promise<LocalHost> {
   const token = randomBytes(24).toString('base64url');
   const entries = new OneTimeEntries();
-  const server = createServer({ requestTimeout: 10_000, headersTimeout: 5_000, keepAliveTimeout: 5_000 });
+  const server = createServer({
+    headersTimeout: 3_000,
+    requestTimeout: 5_000,
+    connectionsCheckingInterval: 1_000,
+    keepAliveTimeout: 5_000,
+  });
   server.maxConnections = mostConnections;
   const port = await listen(server);
   const host = `127.0.0.1:${port}`;
