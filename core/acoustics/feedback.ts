@@ -18,7 +18,7 @@ export function openMicrophonesDb(count: number): number {
 }
 
 export type AmplifiedPath = {
-  /** From the talker to the farthest listener; on a stage the performer's own ear does not count. */
+  /** From the talker to the farthest listener who is to hear more than the bare voice. */
   talkerToListenerM: number;
   microphoneToLoudspeakerM: number;
   loudspeakerToListenerM: number;

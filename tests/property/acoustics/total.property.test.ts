@@ -54,6 +54,7 @@ import { judgeSoundAfterPicture } from '../../../core/acoustics/sound-and-pictur
 import { fallInRoomDb, fallInRoomOfAbsorptionDb } from '../../../core/acoustics/sound-field.ts';
 import { soundSpeedInHumidAirMPerS, soundSpeedMPerS } from '../../../core/acoustics/sound-speed.ts';
 import { twoCopiesEffect } from '../../../core/acoustics/two-copies.ts';
+import { loudestWedgeBeforeFeedback } from '../../../core/acoustics/wedge-before-feedback.ts';
 import {
   exposurePoints,
   lexWeeklyDba,
@@ -136,6 +137,8 @@ const functions: Record<string, (...n: [number, number, number, number, number])
       },
       e,
     ),
+  loudestWedgeBeforeFeedback: (voiceDbSplAt1M, mouthToMicrophoneM, microphoneToWedgeM, wedgeToEarM) =>
+    loudestWedgeBeforeFeedback({ voiceDbSplAt1M, mouthToMicrophoneM, microphoneToWedgeM, wedgeToEarM }),
   pathLatencyMs: (...n) => pathLatencyMs(n.map((latencyMs) => ({ name: 'stage', latencyMs }))),
   latencyGuidance: (a) => latencyGuidance(a, 'vocals', 'in-ear'),
   judgeSoundAfterPicture,

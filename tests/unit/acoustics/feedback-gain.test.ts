@@ -14,6 +14,7 @@ import {
   fallInRoomOfAbsorptionDb,
   fallInTheOpenDb,
 } from '../../../core/acoustics/sound-field.ts';
+import { loudestWedgeBeforeFeedback } from '../../../core/acoustics/wedge-before-feedback.ts';
 import { type Case, checkReference, decimals, num, printedAndExact } from '../../helpers/reference.ts';
 
 const four = { exactDecimals: 4 };
@@ -101,6 +102,37 @@ checkReference('feedback-gain', {
     { what: 'metres', got: customaryEquivalentDistanceM, want: row.out.m },
     { what: 'feet', got: customaryEquivalentDistanceM / 0.3048, want: row.out.ft, within: 0.07 },
   ],
+});
+
+describe('the loudest a wedge may bring a voice back', () => {
+  const stage = { voiceDbSplAt1M: 74, mouthToMicrophoneM: 0.05, microphoneToWedgeM: 1.5, wedgeToEarM: 1.7 };
+
+  /**
+   * Round the loop by hand: what the wedge plays at the ear, traced back to its level at the microphone, against the
+   * voice there. At 0 dB the loop rings.
+   */
+  function loopGainDb(levelAtEarDbSpl: number, rejectionDb: number): number {
+    const wedge = { levelDb: levelAtEarDbSpl, atM: stage.wedgeToEarM, thenAtM: stage.microphoneToWedgeM };
+    const voice = { levelDb: stage.voiceDbSplAt1M, atM: 1, thenAtM: stage.mouthToMicrophoneM };
+    return levelAtDistanceDb(wedge) - rejectionDb - levelAtDistanceDb(voice);
+  }
+
+  test.each([0, 5, 12])('leaves 6 dB to a loop gain of one, with %d dB of rejection', (rejectionDb) => {
+    const { levelDbSpl } = loudestWedgeBeforeFeedback(stage, { rejectionDb });
+    expect(loopGainDb(levelDbSpl, rejectionDb)).toBeCloseTo(-6, 9);
+  });
+
+  test('is half the power with every doubling of the open microphones', () => {
+    const levelFor = (openMicrophones: number) =>
+      loudestWedgeBeforeFeedback(stage, { openMicrophones }).levelDbSpl;
+    expect(levelFor(1) - levelFor(4)).toBeCloseTo(6.0206, 4);
+  });
+
+  test('is nothing for no voice, and comes with its caution', () => {
+    const none = loudestWedgeBeforeFeedback({ ...stage, voiceDbSplAt1M: -Infinity });
+    expect(none.levelDbSpl).toBe(-Infinity);
+    expect(none.caution).toMatch(/Ring out on the day/);
+  });
 });
 
 describe('gain before feedback on a stage', () => {

@@ -1,3 +1,4 @@
+import { describe, expect, test } from 'vitest';
 import { levelAtDistanceDb, levelOfLineAtDistanceDb } from '../../../core/acoustics/distance-law.ts';
 import {
   coherentSumDb,
@@ -70,4 +71,21 @@ checkReference('level-sums', {
     });
     return printedAndExact(row, 'dB', level, four);
   },
+});
+
+describe('what is left of a sum', () => {
+  test.each([
+    { totalDb: 90, oneDb: 90, restDb: -Infinity },
+    { totalDb: 90, oneDb: -Infinity, restDb: 90 },
+    { totalDb: -Infinity, oneDb: -Infinity, restDb: -Infinity },
+    { totalDb: 90, oneDb: 91, restDb: null },
+  ])('$totalDb dB without $oneDb dB is $restDb dB', ({ totalDb, oneDb, restDb }) => {
+    expect(incoherentRestDb(totalDb, oneDb)).toBe(restDb);
+  });
+
+  test('of nothing at all is silence', () => {
+    expect(incoherentSumDb([])).toBe(-Infinity);
+    expect(coherentSumDb([-Infinity, -Infinity])).toBe(-Infinity);
+    expect(coherentSumOfTwoDb(-Infinity, -Infinity, 0)).toBe(-Infinity);
+  });
 });

@@ -1,3 +1,4 @@
+import { describe, expect, test } from 'vitest';
 import { delayMs, distanceM, samplesOfDelay } from '../../../core/acoustics/delay.ts';
 import { soundSpeedInHumidAirMPerS, soundSpeedMPerS } from '../../../core/acoustics/sound-speed.ts';
 import { checkReference, decimals, num, printedAndExact } from '../../helpers/reference.ts';
@@ -65,4 +66,22 @@ checkReference('sound-speed-and-delay', {
       { what: 'near the rule of thumb', got, want: row.out.ms, within: 0.12 },
     ];
   },
+});
+
+describe('humid air', () => {
+  // Source: range of validity, J. Acoust. Soc. Am. 93 (1993) 2510.
+  test.each([
+    { temperatureC: 30, pressureKpa: 102, known: true },
+    { temperatureC: 0, pressureKpa: 75, known: true },
+    { temperatureC: 30.1, pressureKpa: 101, known: false },
+    { temperatureC: -0.1, pressureKpa: 101, known: false },
+    { temperatureC: 20, pressureKpa: 74.9, known: false },
+    { temperatureC: 20, pressureKpa: 102.1, known: false },
+  ])(
+    'at $temperatureC C and $pressureKpa kPa has a formula: $known',
+    ({ temperatureC, pressureKpa, known }) => {
+      const speed = soundSpeedInHumidAirMPerS({ temperatureC, pressureKpa, relativeHumidityPercent: 50 });
+      expect(speed !== null).toBe(known);
+    },
+  );
 });
