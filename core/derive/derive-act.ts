@@ -6,8 +6,12 @@ import type { Derived } from './derived.ts';
 import { type ActFacts, byId } from './facts.ts';
 import { deriveFeeds } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
+import { deriveGains } from './gain.ts';
+import { deriveInputs } from './inputs.ts';
 import { deriveLevels } from './levels.ts';
 import { indexSheet } from './sheet-index.ts';
+import { deriveSplits } from './splits.ts';
+import { deriveTalk } from './talkback.ts';
 import { resolveWishes } from './wishes.ts';
 
 /**
@@ -17,8 +21,9 @@ import { resolveWishes } from './wishes.ts';
  */
 export function deriveAct(sheet: ActSheet): Derived {
   const facts = factsOfAct(sheet);
-  const { plan, feeds, secondFeeds, levels, cues } = facts;
-  return { plan, feeds, secondFeeds, levels, cues, findings: findFaults(facts) };
+  const { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits } = facts;
+  const findings = findFaults(facts);
+  return { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, findings };
 }
 
 /** All that is derived short of the findings, with the indexes that findings and paths are read with. */
@@ -40,6 +45,10 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     secondFeeds,
     levels: deriveLevels(sheet, feeds, secondFeeds),
     cues: deriveCues(sheet, plan, decided.cueOfMix),
+    inputs: deriveInputs(sheet, plan),
+    gains: deriveGains(sheet, plan),
+    talk: deriveTalk(sheet, feeds),
+    splits: deriveSplits(sheet, wishes),
     deviceById: byId(sheet.devices),
     outputById: byId(sheet.outputs),
     socketById: byId(sheet.sockets),

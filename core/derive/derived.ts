@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Id } from '../show/rig.ts';
-import type { Amount, Format, Purpose, Severity, Tap } from '../show/words.ts';
+import type { AlternateKind, Amount, Format, GainOwner, Purpose, Severity, Tap } from '../show/words.ts';
 
 /** The step of the rule that settled a feed; see `feeds.ts`. */
 export type FeedStep =
@@ -77,6 +77,59 @@ export type MixLevel = {
   loweredByDb: number;
 };
 
+/** The trim of one copy after its source's gain moved. */
+export type CopyTrim = {
+  purpose: Purpose;
+  /** As decided, in dB. */
+  trimDb: number;
+  /** What keeps the copy as loud as it was, in dB. */
+  neededDb: number;
+  /** That, within the desk's range. */
+  setDb: number;
+  /** What the range could not give: above 0 the copy ends up too quiet, below 0 too loud. */
+  shortDb: number;
+};
+
+/** The one preamp of a source, which all its copies share. */
+export type SourceGain = {
+  sourceId: Id;
+  /** null: nobody is named. */
+  owner: GainOwner | null;
+  /** Level expected at the socket, in dBu; null: not known. */
+  inputDbu: number | null;
+  /** Gain that brings it to the rig's target, in dB; null: not known. An estimate from data sheets. */
+  neededDb: number | null;
+  /** As it stands; null: not set yet. */
+  gainDb: number | null;
+  /** How far it moved since the trims were set, in dB. */
+  movedDb: number;
+  /** One for each copy that has a channel. */
+  trims: CopyTrim[];
+};
+
+/** What a source is fed from at this moment. */
+export type SourceInput = {
+  sourceId: Id;
+  from: 'own line' | AlternateKind;
+  alternateId: Id | null;
+  /** Where it is plugged; null: nowhere, or not through a socket. */
+  socketId: Id | null;
+  why: string;
+};
+
+/** How a mix is talked to. */
+export type TalkToMix = {
+  mixId: Id;
+  /** Whether the engineer's talk microphone reaches it while it is being checked. */
+  engineerReaches: boolean;
+  why: string;
+  /** Talk microphones of the act that are in the mix. */
+  talkSourceIds: Id[];
+};
+
+/** A line that a band's own desk needs a split of, and for which of its mixes. */
+export type OwedSplit = { sourceId: Id; mixIds: Id[] };
+
 /** Everything that follows from one act's decisions. Never stored. */
 export type Derived = {
   plan: Plan;
@@ -86,6 +139,12 @@ export type Derived = {
   secondFeeds: Feed[];
   levels: MixLevel[];
   cues: Cue[];
+  /** One for each source, in sheet order. */
+  inputs: SourceInput[];
+  gains: SourceGain[];
+  /** One for each mix, in sheet order. */
+  talk: TalkToMix[];
+  splits: OwedSplit[];
   /** The most serious first. */
   findings: Finding[];
 };

@@ -73,12 +73,14 @@ class OpenStage {
 
   constructor(sheet: ActSheet) {
     this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], banks: new Map() }));
+    // The socket of a spare line waits for its source, so nothing else may be plugged there.
+    const kept = new Set(sheet.alternates.map((alternate) => alternate.socketId));
     const byId = new Map(this.#boxes.map((open) => [open.box.id, open]));
     for (const socket of sheet.sockets) {
       const open = byId.get(socket.boxId);
       if (!open) continue;
       this.#boxOfSocket.set(socket.id, { open, socket });
-      if (socket.reservedFor === null) open.sockets.push(socket);
+      if (socket.reservedFor === null && !kept.has(socket.id)) open.sockets.push(socket);
     }
   }
 

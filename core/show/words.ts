@@ -61,7 +61,7 @@ export const micPatterns = [
   'cardioid',
   'supercardioid',
   'hypercardioid',
-  'figure of eight',
+  'figure-8',
 ] as const;
 export const MicPattern = z.enum(micPatterns);
 export type MicPattern = z.infer<typeof MicPattern>;

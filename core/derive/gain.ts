@@ -1,0 +1,90 @@
+import { gainNeededDb, microphoneOutputDbu } from '../acoustics/microphone-level.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Copy, Source } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Id, Rig } from '../show/rig.ts';
+import type { GainOwner, Purpose } from '../show/words.ts';
+import type { CopyTrim, SourceGain } from './derived.ts';
+
+/**
+ * Gain of every source's one preamp and what it does to the trims of its copies. All copies of a source share
+ * the preamp: when its owner moves the gain by x dB, every copy of the other side needs -x dB of trim to stay
+ * where it was.
+ */
+export function deriveGains(sheet: ActSheet, plan: Plan): SourceGain[] {
+  const rows = new Map<string, Copy>(sheet.copies.map((copy) => [`${copy.sourceId} ${copy.purpose}`, copy]));
+  const purposesOf = new Map<Id, Purpose[]>();
+  for (const { sourceId, purpose, channel } of plan.copies) {
+    if (channel === null) continue;
+    const there = purposesOf.get(sourceId);
+    if (there) there.push(purpose);
+    else purposesOf.set(sourceId, [purpose]);
+  }
+  return sheet.sources.map((source) => {
+    const owner = source.gainOwner ?? sheet.rig.gainOwner;
+    const movedDb = gainMovedDb(source);
+    const inputDbu = inputLevelDbu(source);
+    return {
+      sourceId: source.id,
+      owner,
+      inputDbu,
+      neededDb:
+        inputDbu === null
+          ? null
+          : gainNeededDb(inputDbu, {
+              targetDbfs: sheet.rig.targetLevelDbfs,
+              fullScaleDbu: sheet.rig.fullScaleDbu,
+            }),
+      gainDb: source.gainDb,
+      movedDb,
+      trims: (purposesOf.get(source.id) ?? []).map((purpose) =>
+        trimOf(purpose, rows.get(`${source.id} ${purpose}`)?.trimDb ?? 0, owner, movedDb, sheet.rig),
+      ),
+    };
+  });
+}
+
+/** How far the gain has moved since the trims were set, in dB; 0 where one of the two is not known. */
+function gainMovedDb({ gainDb, trimmedAtGainDb }: Source): number {
+  return gainDb === null || trimmedAtGainDb === null ? 0 : gainDb - trimmedAtGainDb;
+}
+
+/** Level expected at the socket in dBu: from the microphone's data, or as given for a DI or line; null: not known. */
+function inputLevelDbu(source: Source): number | null {
+  const { sensitivityMvPerPa, expectedDbSpl, expectedDbu } = source;
+  if (sensitivityMvPerPa !== null && expectedDbSpl !== null && (source.pickUp ?? 'mic') === 'mic')
+    return microphoneOutputDbu(sensitivityMvPerPa, expectedDbSpl);
+  return expectedDbu;
+}
+
+/** The side of the desk that a copy belongs to. */
+export function sideOfCopy(purpose: Purpose): GainOwner {
+  return purpose === 'foh' || purpose === 'parallel' ? 'front of house' : 'monitors';
+}
+
+/**
+ * The trim of one copy after the gain moved, held in the desk's range. The owner's own copies stay: the owner
+ * wanted the change. Where nobody is named, front of house is taken to have moved it (common practice).
+ */
+function trimOf(
+  purpose: Purpose,
+  trimDb: number,
+  owner: GainOwner | null,
+  movedDb: number,
+  rig: Rig,
+): CopyTrim {
+  const compensates = sideOfCopy(purpose) !== (owner ?? 'front of house');
+  const neededDb = compensates ? trimDb - movedDb : trimDb;
+  const setDb = Math.min(Math.max(neededDb, rig.trimMinDb), rig.trimMaxDb);
+  return { purpose, trimDb, neededDb, setDb, shortDb: neededDb - setDb };
+}
+
+/**
+ * What moving a source's gain by `byDb` would do to its copies' trims, before anybody touches it: the trims that
+ * are needed, those the desk can give, and what would be missing. Empty: the source has no channel.
+ */
+export function trimsAfterGainMove(gain: SourceGain, byDb: number, rig: Rig): CopyTrim[] {
+  return gain.trims.map(({ purpose, trimDb }) =>
+    trimOf(purpose, trimDb, gain.owner, gain.movedDb + byDb, rig),
+  );
+}
