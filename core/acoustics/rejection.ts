@@ -12,10 +12,11 @@ export type Pickup = {
   /** Against sound from the front, in dB: 0 or less, -Infinity in the pattern's null. */
   responseDb: number;
   delayMs: number;
+  /** What stands beside the figures. */
+  caution: string;
 };
 
-/** What stands beside every figure of a `Pickup`. */
-export const rejectionCaution =
+const caution =
   'A hint from plot positions and the textbook pattern. Reflections, a hand on the grille and the real microphone change it: listen before you rely on it.';
 
 /**
@@ -35,6 +36,7 @@ export function pickupOf(
     offAxisDegrees: angle,
     responseDb: responseDb(microphone.coefficient, angle),
     delayMs: delayMs(distanceM, airTemperatureC),
+    caution,
   };
 }
 

@@ -34,7 +34,7 @@ export function lexWeeklyOfPointsDba(pointsOfWeek: number): number {
 }
 
 /** What a week of listening may hold: a level for forty hours. Source: Recommendation ITU-T H.870. */
-export const weeklyAllowances = {
+const weeklyAllowances = {
   adult: { levelDba: 80, hours: 40 },
   child: { levelDba: 75, hours: 40 },
 } as const;

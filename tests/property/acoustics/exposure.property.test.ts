@@ -8,6 +8,7 @@ import {
   exposureCriteria,
   permittedHours,
 } from '../../../core/acoustics/exposure-dose.ts';
+import { exposureOfWeek } from '../../../core/acoustics/exposure-week.ts';
 import {
   exposurePoints,
   lexWeeklyDba,
@@ -119,20 +120,21 @@ describe('the daily exposure level', () => {
   });
 });
 
-describe('the estimate of a day', () => {
+describe('the estimate of a day and of a week', () => {
   const part = fc.record({
     levelDba: fc.oneof(level, fc.constant(-Infinity)),
     hours,
     what: fc.constant('a set'),
-    through: fc.constantFrom(...deviceKinds, 'cue' as const, null),
+    through: fc.constantFrom(...deviceKinds, null),
   });
 
   test('always says that it is an estimate and no clearance, and calls no day safe', () => {
     fc.assert(
       fc.property(fc.array(part, { maxLength: 8 }), (segments) => {
-        const estimate = exposureOfDay(segments);
-        expect(estimate.cautions[0]).toContain('not a clearance');
-        expect(JSON.stringify(estimate)).not.toMatch(/\bsafe/i);
+        for (const estimate of [exposureOfDay(segments), exposureOfWeek([segments, segments])]) {
+          expect(estimate.cautions[0]).toContain('not a clearance');
+          expect(JSON.stringify(estimate)).not.toMatch(/\bsafe/i);
+        }
       }),
     );
   });

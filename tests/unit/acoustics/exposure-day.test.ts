@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type DaySegment, exposureOfDay } from '../../../core/acoustics/exposure-day.ts';
+import { exposureOfWeek } from '../../../core/acoustics/exposure-week.ts';
 
 const part = (what: string, levelDba: number, hours: number, through: DaySegment['through'] = null) => ({
   what,
@@ -44,7 +45,7 @@ describe("an engineer's day", () => {
 
   test.each([
     { through: 'in-ear', warned: true },
-    { through: 'cue', warned: true },
+    { through: 'drum fill', warned: false },
     { through: 'wedge', warned: false },
     { through: null, warned: false },
   ] as const)('listening through $through has the caution on in-ears: $warned', ({ through, warned }) => {
@@ -63,5 +64,26 @@ describe('a day without sound', () => {
     expect(day.doses.niosh).toMatchObject({ dosePercent: 0, twaDba: null });
     expect(day.parts.every(({ sharePercent }) => sharePercent === 0)).toBe(true);
     expect(day.cautions.length).toBeGreaterThan(2);
+  });
+});
+
+describe('a week of days', () => {
+  const eightHoursAt = (levelDba: number) => [part('set', levelDba, 8)];
+
+  test('is averaged over five working days', () => {
+    // Daily levels and result: tests/reference/noise-exposure.json, week-of-days.
+    expect(exposureOfWeek([85, 88, 91, 82, 80].map(eightHoursAt)).lexWeeklyDba).toBeCloseTo(86.928, 3);
+    expect(exposureOfWeek([eightHoursAt(85)]).lexWeeklyDba).toBeCloseTo(85 - 6.9897, 3);
+  });
+
+  test('takes a share of the weekly listening allowance of ITU-T H.870: forty hours at 80 dBA are all of it', () => {
+    expect(exposureOfWeek([80, 80, 80, 80, 80].map(eightHoursAt)).allowancePercent).toBeCloseTo(100, 9);
+  });
+
+  test('says that it is an estimate, and that the average may hide a day', () => {
+    const week = exposureOfWeek([[part('set', 95, 1, 'in-ear')], []]);
+    expect(week.cautions[0]).toMatch(/estimate, not a clearance/);
+    expect(week.cautions.some((caution) => caution.startsWith('In-ears are not'))).toBe(true);
+    expect(week.assumptions.at(-1)).toMatch(/a quiet day hides a loud one/);
   });
 });

@@ -104,6 +104,13 @@ describe('a microphone on the plot', () => {
     expect(looking && offAxisDegrees(at, looking, mouth)).toBeCloseTo(0, 6);
   });
 
+  test('comes with the caution that the figure is a hint', () => {
+    const looking = { bearingDegrees: 0, tiltUpDegrees: 0 };
+    expect(pickupOf({ ...cardioid, looking }, point([0, 0, 0]), 20)?.caution).toMatch(
+      /^A hint from plot positions/,
+    );
+  });
+
   test('has no angle to a loudspeaker in its own place', () => {
     expect(pickupOf({ ...cardioid, looking: { bearingDegrees: 0, tiltUpDegrees: 0 } }, at, 20)).toBeNull();
     expect(directionTo(at, at)).toBeNull();
