@@ -2,6 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+
+// Electron's binary is no unit's business, and often not there: what imports `electron` gets the stand-in.
 const standIn = fileURLToPath(new URL('./stand-in/electron.ts', import.meta.url));
 
 export default defineConfig({
@@ -9,7 +11,7 @@ export default defineConfig({
   test: {
     projects: [
       {
-        // Everything that needs no browser. `electron` is the stand-in: its binary is no test's business.
+        // Everything that needs no browser.
         resolve: { alias: { electron: standIn } },
         test: {
           name: 'unit',
@@ -19,6 +21,7 @@ export default defineConfig({
         },
       },
       {
+        resolve: { alias: { electron: standIn } },
         // Real Chromium, one file at a time: two browsers at once would fight for a small machine.
         test: {
           name: 'end-to-end',
