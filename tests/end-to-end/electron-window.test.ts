@@ -78,6 +78,7 @@ test('the page cannot run a script from its text, evaluate one, or ask another h
     await new Promise((resolve) => setTimeout(resolve, 200));
     return {
       directives,
+      evaluated,
       inlineScript: 'ranInline' in globalThis,
       inlineStyle: getComputedStyle(document.body).color,
     };
