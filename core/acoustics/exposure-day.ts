@@ -16,7 +16,14 @@ export type DaySegment = ExposureSegment & {
   through: DeviceKind | null;
 };
 
-type Dose = { dosePercent: number; twaDba: number | null; source: string };
+type Dose = {
+  dosePercent: number;
+  /** null for a dose of 0. */
+  twaDba: number | null;
+  /** Parts of the day louder than the criterion permits for any time. */
+  partsAboveCeiling: string[];
+  source: string;
+};
 
 /** What a planned day adds up to for one person. Figures of a plan, with what they leave out said beside them. */
 export type ExposureEstimate = {
@@ -55,11 +62,14 @@ export function exposureOfDay(segments: readonly DaySegment[]): ExposureEstimate
   };
 }
 
-function doseBy(criterion: ExposureCriterion, segments: readonly ExposureSegment[]): Dose {
+function doseBy(criterion: ExposureCriterion, segments: readonly DaySegment[]): Dose {
   const percent = dosePercent(segments, criterion);
   return {
     dosePercent: percent,
     twaDba: timeWeightedAverageDba(percent, criterion),
+    partsAboveCeiling: segments
+      .filter(({ levelDba, hours }) => hours > 0 && levelDba > criterion.ceilingDba)
+      .map(({ what }) => what),
     source: criterion.source,
   };
 }

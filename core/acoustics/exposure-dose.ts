@@ -12,6 +12,8 @@ export type ExposureCriterion = {
   exchangeRateDb: number;
   /** Levels below this are not counted; -Infinity counts all. */
   countedFromDba: number;
+  /** No time at all is permitted above this, whatever the dose. */
+  ceilingDba: number;
   /** Decibels for each factor of ten of dose, as the source prints it. */
   dbPerDecade: number;
   source: string;
@@ -19,20 +21,23 @@ export type ExposureCriterion = {
 
 const criterionHours = 8;
 
+/** Ceilings: the 140 dBA of NIOSH 98-126, chapter 1, and the end of Table G-16 at 115 dBA; both from memory. */
 export const exposureCriteria = {
   /** Recommended. The publication counts from 80 dBA; counting all is never less careful. */
   niosh: {
     criterionLevelDba: 85,
     exchangeRateDb: 3,
     countedFromDba: -Infinity,
+    ceilingDba: 140,
     dbPerDecade: 10,
-    source: 'NIOSH Publication 98-126 (1998), section 1.1',
+    source: 'NIOSH Publication 98-126 (1998), chapter 1',
   },
   /** The action level of the law: what starts a hearing conservation programme at 50 %. */
   'osha action': {
     criterionLevelDba: 90,
     exchangeRateDb: 5,
     countedFromDba: 80,
+    ceilingDba: 115,
     dbPerDecade: 16.61,
     source: '29 CFR 1910.95 (d) and Appendix A',
   },
@@ -41,6 +46,7 @@ export const exposureCriteria = {
     criterionLevelDba: 90,
     exchangeRateDb: 5,
     countedFromDba: 90,
+    ceilingDba: 115,
     dbPerDecade: 16.61,
     source: '29 CFR 1910.95 (b) and Table G-16',
   },
@@ -60,10 +66,20 @@ export function requireHours(hours: number): void {
 }
 
 /**
- * Time in hours after which a level alone makes a dose of 100 %; null where the criterion does not count the
- * level, so that it sets no time. NIOSH prints 18 min 59 s at 99 dBA where its formula gives 18 min 54 s.
+ * Time in hours that the criterion permits at a level on a day with nothing else: 0 above its ceiling; null where
+ * it does not count the level, so that it sets no time. It is what the source permits, not what does no harm.
  */
 export function permittedHours(levelDba: number, criterion: ExposureCriterion): number | null {
+  const hours = referenceHours(levelDba, criterion);
+  return hours !== null && levelDba > criterion.ceilingDba ? 0 : hours;
+}
+
+/**
+ * Time in hours after which a level alone makes a dose of 100 %, also above the ceiling, for adding up doses; null
+ * where the criterion does not count the level. NIOSH prints 18 min 59 s at 99 dBA where its formula gives
+ * 18 min 54 s.
+ */
+export function referenceHours(levelDba: number, criterion: ExposureCriterion): number | null {
   requireLevel({ levelDba });
   requireSoundLevel(levelDba);
   if (levelDba === -Infinity || levelDba < criterion.countedFromDba) return null;
@@ -74,8 +90,8 @@ export function permittedHours(levelDba: number, criterion: ExposureCriterion): 
 export function dosePercent(segments: readonly ExposureSegment[], criterion: ExposureCriterion): number {
   return segments.reduce((sumPercent, { levelDba, hours }) => {
     requireHours(hours);
-    const permitted = permittedHours(levelDba, criterion);
-    return permitted === null ? sumPercent : sumPercent + (100 * hours) / permitted;
+    const reference = referenceHours(levelDba, criterion);
+    return reference === null ? sumPercent : sumPercent + (100 * hours) / reference;
   }, 0);
 }
 

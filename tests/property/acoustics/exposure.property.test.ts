@@ -6,7 +6,7 @@ import {
   dosePercent,
   type ExposureCriterion,
   exposureCriteria,
-  permittedHours,
+  referenceHours,
 } from '../../../core/acoustics/exposure-dose.ts';
 import { exposureOfWeek } from '../../../core/acoustics/exposure-week.ts';
 import {
@@ -57,11 +57,11 @@ describe('the dose of a day', () => {
   test('is 100 % after the permitted time, and that time halves with each exchange rate', () => {
     fc.assert(
       fc.property(level, criterion, (levelDba, rule) => {
-        const permitted = permittedHours(levelDba, rule);
+        const permitted = referenceHours(levelDba, rule);
         fc.pre(permitted !== null && permitted <= 8000);
         if (permitted === null) return;
         expect(dosePercent([{ levelDba, hours: permitted }], rule)).toBeCloseTo(100, 9);
-        const louder = permittedHours(levelDba + rule.exchangeRateDb, rule);
+        const louder = referenceHours(levelDba + rule.exchangeRateDb, rule);
         expect(permitted / (louder ?? Number.NaN)).toBeCloseTo(2, 9);
       }),
     );

@@ -30,6 +30,17 @@ describe("an engineer's day", () => {
     expect(day.euValuesReached).toEqual(['lower action value', 'upper action value', 'limit value']);
   });
 
+  test('names the parts that are louder than a criterion permits for any time', () => {
+    expect(day.doses['osha permissible'].partsAboveCeiling).toEqual([]);
+    const loud = exposureOfDay([
+      part('first set', 100, 1),
+      part('cue burst', 118, 0.01),
+      part('nothing', 120, 0),
+    ]);
+    expect(loud.doses['osha permissible'].partsAboveCeiling).toEqual(['cue burst']);
+    expect(loud.doses.niosh.partsAboveCeiling).toEqual([]);
+  });
+
   test('shows which part it comes from', () => {
     expect(day.parts.map(({ what }) => what)).toEqual(engineersDay.map(({ what }) => what));
     expect(day.parts.reduce((sum, { sharePercent }) => sum + sharePercent, 0)).toBeCloseTo(100, 9);

@@ -11,6 +11,7 @@ import {
   dosePercent,
   exposureCriteria,
   permittedHours,
+  referenceHours,
   timeWeightedAverageDba,
 } from '../../../core/acoustics/exposure-dose.ts';
 import { dbSplOfPascals } from '../../../core/acoustics/level-units.ts';
@@ -78,7 +79,7 @@ checkReference('noise-exposure', {
     ];
   },
   'osha-reference-duration': (row) =>
-    printedAndExact(row, 'hours', permittedHours(num(row.in, 'dBA'), oshaAction), {
+    printedAndExact(row, 'hours', referenceHours(num(row.in, 'dBA'), oshaAction), {
       exact: 'exact_hours',
       tol: 'tol_hours',
       exactDecimals: 5,
@@ -257,6 +258,22 @@ describe('the EU values that a day reaches', () => {
       expect(euValuesReached(lex8hDba([{ levelDba, hours: 8 }]), peakDbc)).toEqual(reached);
     },
   );
+});
+
+describe('levels above the ceiling of a criterion', () => {
+  // Source: the end of 29 CFR 1910.95 table G-16; NIOSH 98-126, chapter 1; both from memory.
+  test.each([
+    { criterion: oshaPermissible, levelDba: 115, minutes: 15 },
+    { criterion: oshaPermissible, levelDba: 115.1, minutes: 0 },
+    { criterion: niosh, levelDba: 140.1, minutes: 0 },
+  ])('$levelDba dBA is permitted for $minutes minutes', ({ criterion, levelDba, minutes }) => {
+    expect((permittedHours(levelDba, criterion) ?? Number.NaN) * 60).toBeCloseTo(minutes, 9);
+  });
+
+  test('still count toward the dose', () => {
+    // Table G-16a: 130 dBA has a reference duration of 0.031 h.
+    expect(dosePercent([{ levelDba: 130, hours: 0.03125 }], oshaPermissible)).toBeCloseTo(100, 9);
+  });
 });
 
 describe('levels that a criterion does not count', () => {
