@@ -1,16 +1,23 @@
 import { severities } from '../../show/words.ts';
 import type { Finding } from '../derived.ts';
 import type { ActFacts } from '../facts.ts';
+import { alternateFindings } from './alternates.ts';
 import { copyFindings } from './copies.ts';
 import { cueFindings } from './cue.ts';
 import { deviceFindings } from './devices.ts';
+import { effectFindings } from './effects.ts';
+import { elsewhereFindings } from './elsewhere.ts';
 import { feedFindings } from './feeds.ts';
+import { gainFindings } from './gain.ts';
 import { mixFindings } from './mixes.ts';
 import { outputFindings } from './outputs.ts';
 import { performerFindings } from './performers.ts';
 import { phantomFindings } from './phantom.ts';
+import { referenceFindings } from './references.ts';
+import { riderFindings } from './rider.ts';
 import { type FindingRule, findingOf } from './rule.ts';
 import { socketFindings } from './sockets.ts';
+import { stageFindings } from './stage.ts';
 
 /** Every kind of fault that is looked for in an act. */
 export const findingRules: readonly FindingRule[] = [
@@ -23,6 +30,13 @@ export const findingRules: readonly FindingRule[] = [
   ...cueFindings,
   ...socketFindings,
   ...phantomFindings,
+  ...gainFindings,
+  ...effectFindings,
+  ...alternateFindings,
+  ...elsewhereFindings,
+  ...stageFindings,
+  ...riderFindings,
+  ...referenceFindings,
 ];
 
 const bySeverity = severities.map((severity) => findingRules.filter((rule) => rule.severity === severity));

@@ -1,0 +1,122 @@
+import { sourceOf } from '../facts.ts';
+import { alternatesInUse } from '../inputs.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutSource, listed, quoted } from './say.ts';
+
+/** Faults of second feeds. */
+export const alternateFindings: readonly FindingRule[] = [
+  {
+    code: 'not-on-own-line',
+    severity: 'know this',
+    needs: 'which sources are on an alternate',
+    cause: '{sources} are not on their own lines: what is heard is {kinds}.',
+    remedy: 'Put them back before the act plays, unless it is meant so.',
+    find: (facts) => {
+      const away = facts.inputs.filter((input) => input.from !== 'own line');
+      const sources = away.flatMap((input) => sourceOf(facts, input.sourceId) ?? []);
+      if (sources.length === 0) return [];
+      const kinds = [...new Set(away.map((input) => `their ${input.from}`))].join(' or ');
+      return [{ say: { sources: listed(sources), kinds }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'recording-during-the-show',
+    severity: 'must fix',
+    needs: 'the state of the act, and which sources are on a recorded track',
+    cause:
+      'The act is {state}, but {sources} still play from a recording: nothing that is sung or played is heard.',
+    remedy: 'Put all sources back on their own lines, with the outputs muted.',
+    find: (facts) => {
+      const { state } = facts.sheet.act;
+      if (state !== 'next' && state !== 'on stage') return [];
+      const sources = facts.inputs
+        .filter((input) => input.from === 'recorded track')
+        .flatMap((input) => sourceOf(facts, input.sourceId) ?? []);
+      return sources.length === 0
+        ? []
+        : [{ say: { state, sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'spare-line-plugged-nowhere',
+    severity: 'look again',
+    needs: 'the socket of every spare line',
+    cause: '{source} has a spare line that is plugged nowhere, so it would be silent.',
+    remedy: 'Give the spare line a socket.',
+    find: (facts) =>
+      facts.sheet.alternates.flatMap((alternate) => {
+        const source = sourceOf(facts, alternate.sourceId);
+        const plugged = alternate.socketId !== null && facts.socketById.has(alternate.socketId);
+        if (!source || alternate.kind !== 'spare line' || plugged) return [];
+        return [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+      }),
+  },
+  {
+    code: 'spare-line-shares-a-socket',
+    severity: 'must fix',
+    needs: 'the sockets of all sources and of every spare line',
+    cause: 'The spare line of {source} is on the socket of {other}.',
+    remedy: 'Give the spare line a socket of its own.',
+    find: (facts) =>
+      facts.sheet.alternates.flatMap((alternate) => {
+        const source = sourceOf(facts, alternate.sourceId);
+        const patch =
+          alternate.socketId === null
+            ? undefined
+            : facts.plan.patches.find((it) => it.socketId === alternate.socketId);
+        const other = patch && sourceOf(facts, patch.sourceId);
+        if (!source || !other) return [];
+        return [
+          {
+            say: { source: quoted(source), other: quoted(other) },
+            about: [
+              aboutSource(source),
+              aboutSource(other),
+              { of: 'socket' as const, id: patch.socketId ?? '' },
+            ],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'pair-on-different-feeds',
+    severity: 'look again',
+    needs: 'stereo pairs, and which sources are on an alternate',
+    cause: '{one} is on {first}, and {other}, the other side of its pair, on {second}.',
+    remedy: 'Put both sides on the same feed.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) => {
+        const otherAt =
+          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
+        const other = otherAt === undefined || otherAt <= at ? undefined : facts.sheet.sources[otherAt];
+        const first = facts.inputs[at]?.from ?? 'own line';
+        const second = facts.inputs[otherAt ?? -1]?.from ?? 'own line';
+        if (!other || first === second) return [];
+        const feed = (from: string) => `its ${from}`;
+        return [
+          {
+            say: { one: quoted(source), other: quoted(other), first: feed(first), second: feed(second) },
+            about: [source, other].map(aboutSource),
+          },
+        ];
+      }),
+  },
+  {
+    code: 'two-alternates-at-once',
+    severity: 'look again',
+    needs: 'which alternates are switched on',
+    cause: '{source} has two alternates switched on; only {heard} is heard.',
+    remedy: 'Switch one of them off.',
+    find: (facts) => {
+      const heard = alternatesInUse(facts.sheet);
+      return facts.sheet.alternates.flatMap((alternate) => {
+        const source = sourceOf(facts, alternate.sourceId);
+        const first = heard.get(alternate.sourceId);
+        if (!source || !alternate.inUse || !first || first.id === alternate.id) return [];
+        return [
+          { say: { source: quoted(source), heard: `its ${first.kind}` }, about: [aboutSource(source)] },
+        ];
+      });
+    },
+  },
+];

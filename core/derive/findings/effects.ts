@@ -1,0 +1,112 @@
+import type { Decision, Source } from '../../show/act.ts';
+import { findCircles } from '../circles.ts';
+import type { Subject } from '../derived.ts';
+import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutSource, copyName, listed, quoted } from './say.ts';
+
+/** Faults of effects and of whatever else comes back to the desk. */
+export const effectFindings: readonly FindingRule[] = [
+  {
+    code: 'signal-in-a-circle',
+    severity: 'must fix',
+    needs: 'what feeds effects, what comes back to the desk, and all feeds',
+    cause: '{names} feed each other in a circle: the signal comes back to itself and howls.',
+    remedy: 'Take one of them out of the next.',
+    find: (facts) =>
+      findCircles(facts.sheet, facts.index, facts.feeds, facts.cues).map((about) => ({
+        say: { names: listed(about.flatMap((subject) => rowOf(facts, subject) ?? [])) },
+        about,
+      })),
+  },
+  {
+    code: 'effect-fed-by-nothing',
+    severity: 'know this',
+    needs: 'what feeds effects',
+    cause: '{source} is an effect that comes back, but nothing is named that feeds it.',
+    remedy: 'Name the copies that feed it.',
+    find: (facts) =>
+      facts.sheet.sources
+        .filter((source) => isHouseEffect(source) && sendsTo(facts, source).length === 0)
+        .map((source) => ({ say: { source: quoted(source) }, about: [aboutSource(source)] })),
+  },
+  {
+    code: 'foh-effect-in-a-mix',
+    severity: 'look again',
+    needs: 'what feeds effects, and all feeds',
+    cause: '{mixes} hold {source}, an effect that is fed from FOH channels: it moves with every FOH fader.',
+    remedy: 'Feed an effect for the stage from the copies for monitors.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) => {
+        const fohSends = sendsTo(facts, source).filter((send) => send.purpose === 'foh');
+        const mixes = facts.sheet.mixes.filter(
+          (_, mixAt) => (facts.feeds[at]?.[mixAt]?.levelDb ?? null) !== null,
+        );
+        const doubled = fohSends.filter((send) => has(facts, send, 'monitors'));
+        if (doubled.length === 0 || mixes.length === 0) return [];
+        return [{ say: { source: quoted(source), mixes: listed(mixes) }, about: [aboutSource(source)] }];
+      }),
+  },
+  {
+    code: 'monitor-effect-at-front-of-house',
+    severity: 'look again',
+    needs: 'what feeds effects, and where they are heard',
+    cause:
+      '{source} is fed from copies for the stage, but has a channel for front of house: what the performer asks for reaches the audience.',
+    remedy: 'Let it be heard in the monitors only.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) => {
+        const fromStage = sendsTo(facts, source).some(
+          (send) => send.purpose !== 'foh' && send.purpose !== 'parallel',
+        );
+        return fromStage && facts.copies[at]?.foh != null
+          ? [{ say: { source: quoted(source) }, about: [aboutSource(source)] }]
+          : [];
+      }),
+  },
+  {
+    code: 'effect-send-without-copy',
+    severity: 'look again',
+    needs: 'what feeds effects, and the copies there are',
+    cause: '{effect} is to be fed from {copy} of {source}, which has no such channel.',
+    remedy: 'Feed it from a copy that is there.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((effect) =>
+        sendsTo(facts, effect).flatMap((send) => {
+          const source = sourceOf(facts, send.sourceId);
+          if (!source || has(facts, send, send.purpose)) return [];
+          return [
+            {
+              say: { effect: quoted(effect), source: quoted(source), copy: copyName(send.purpose) },
+              about: [effect, source].map(aboutSource),
+            },
+          ];
+        }),
+      ),
+  },
+];
+
+type EffectSend = Extract<Decision, { about: 'effect send' }>;
+
+/** An effect that comes back inside the desk; one that is plugged in from outside is fed outside. */
+function isHouseEffect(source: Source): boolean {
+  return source.kind === 'effect return' && source.pickUp === null && source.audience !== 'not here';
+}
+
+function sendsTo(facts: ActFacts, effect: Source): EffectSend[] {
+  if (effect.kind !== 'effect return') return [];
+  return facts.sheet.decisions.filter(
+    (decision): decision is EffectSend =>
+      decision.about === 'effect send' && decision.returnSourceId === effect.id,
+  );
+}
+
+function has(facts: ActFacts, send: EffectSend, purpose: EffectSend['purpose']): boolean {
+  return facts.copies[facts.index.sourceAt.get(send.sourceId) ?? -1]?.[purpose] != null;
+}
+
+function rowOf(facts: ActFacts, subject: Subject): { name: string } | undefined {
+  if (subject.of === 'source') return sourceOf(facts, subject.id);
+  if (subject.of === 'mix') return mixOf(facts, subject.id);
+  return subject.of === 'cueOutput' ? facts.sheet.cueOutputs.find((cue) => cue.id === subject.id) : undefined;
+}

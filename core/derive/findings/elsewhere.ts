@@ -1,0 +1,120 @@
+import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutMix, aboutSource, listed, quoted } from './say.ts';
+
+/** Faults of mixes from another desk, of guests' files, and of talking to each other. */
+export const elsewhereFindings: readonly FindingRule[] = [
+  {
+    code: 'mix-made-elsewhere',
+    severity: 'know this',
+    needs: 'where every mix is made',
+    cause: '{mixes} are made on another desk: no send of this desk reaches them.',
+    remedy: 'Tell their listeners whom to ask, and keep a spare mix of this desk ready.',
+    find: (facts) => {
+      const mixes = elsewhere(facts);
+      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+    },
+  },
+  {
+    code: 'split-not-settled',
+    severity: 'must fix',
+    needs: 'where every mix is made, and who brings a splitter',
+    cause:
+      '{mixes} are made on another desk, which needs a split of {count} lines, but nobody is named who brings the splitter.',
+    remedy: 'Settle with the band who brings splitter and tails, and where their desk stands.',
+    find: (facts) => {
+      const mixes = elsewhere(facts);
+      if (mixes.length === 0 || facts.splits.length === 0 || facts.sheet.act.splitBy !== null) return [];
+      return [{ say: { mixes: listed(mixes), count: facts.splits.length }, about: mixes.map(aboutMix) }];
+    },
+  },
+  {
+    code: 'split-phantom-not-settled',
+    severity: 'look again',
+    needs: 'who gives 48 V on a split',
+    cause:
+      '{sources} need 48 V and are split to another desk, but nobody is named who gives it: both sides or none would.',
+    remedy: 'Settle it: one side of a split gives 48 V, and only one.',
+    find: (facts) => {
+      if (facts.sheet.act.splitPhantomBy !== null) return [];
+      const sources = facts.splits
+        .flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? [])
+        .filter((source) => source.phantom === 'needed');
+      return sources.length === 0
+        ? []
+        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'split-phantom-from-both',
+    severity: 'must fix',
+    needs: 'who gives 48 V on a split, and the switches of the sockets',
+    cause: 'The band gives 48 V on the split, but this desk has it on for {sources} too.',
+    remedy: 'Switch it off here, with the outputs muted.',
+    find: (facts) => {
+      if (facts.sheet.act.splitPhantomBy !== 'band') return [];
+      const sources = facts.splits
+        .filter(({ sourceId }) => facts.plan.patches[facts.index.sourceAt.get(sourceId) ?? -1]?.phantomOn)
+        .flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? []);
+      return sources.length === 0
+        ? []
+        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'guest-file-not-mapped',
+    severity: 'must fix',
+    needs: 'whether a guest brings a file for the house desk',
+    cause:
+      'A guest brings a file for this desk, and its outputs were not mapped to the wedges and packs of the house: loading it can open wrong outputs.',
+    remedy: 'Map and look at it before the day, and load it with all outputs muted.',
+    find: ({ sheet: { act } }) =>
+      act.ownDeskFile && !act.deskFileMapped ? [{ about: [{ of: 'act', id: act.id }] }] : [],
+  },
+  {
+    code: 'talkback-reaches-nobody',
+    severity: 'look again',
+    needs: 'the talk microphones of the act, and all feeds',
+    cause: '{source} is a talk microphone, but it is in no mix: nobody hears what is said.',
+    remedy: 'Put it into the mixes of those who are to hear it.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) => {
+        if (source.kind !== 'talkback' || source.audience === 'not here') return [];
+        const heard = facts.feeds[at]?.some(
+          (feed) => feed.levelDb !== null || feed.step === 'mixed elsewhere',
+        );
+        return heard ? [] : [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+      }),
+  },
+  {
+    code: 'talkback-at-front-of-house',
+    severity: 'must fix',
+    needs: 'where every talk microphone is to be heard',
+    cause:
+      '{source} is a talk microphone with a channel for front of house: the audience would hear what is said on stage.',
+    remedy: 'Mark it as heard in the monitors only.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source, at) =>
+        source.kind === 'talkback' && facts.copies[at]?.foh != null
+          ? [{ say: { source: quoted(source) }, about: [aboutSource(source)] }]
+          : [],
+      ),
+  },
+  {
+    code: 'engineer-cannot-talk',
+    severity: 'know this',
+    needs: 'where the talk microphone of the engineer goes',
+    cause: 'The engineer cannot talk to {mixes} while checking them.',
+    remedy: 'Agree on signs, or send a second person to the performer.',
+    find: (facts) => {
+      const mixes = facts.talk
+        .filter((talk) => !talk.engineerReaches && talk.talkSourceIds.length === 0)
+        .flatMap((talk) => mixOf(facts, talk.mixId) ?? []);
+      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+    },
+  },
+];
+
+function elsewhere(facts: ActFacts) {
+  return facts.sheet.mixes.filter((mix) => mix.mixedAt === 'elsewhere');
+}

@@ -1,0 +1,133 @@
+import type { CopyTrim } from '../derived.ts';
+import { type ActFacts, sourceOf } from '../facts.ts';
+import type { Case, FindingRule } from './rule.ts';
+import { aboutSource, copyName, decibels, listed, quoted } from './say.ts';
+
+/** Faults of the shared preamp and of trims. */
+export const gainFindings: readonly FindingRule[] = [
+  {
+    code: 'no-gain-owner',
+    severity: 'look again',
+    needs: 'who sets the gain of sources with several copies',
+    cause:
+      'Nobody is named who sets the gain of {sources}, which several copies share: an unannounced move changes a mix.',
+    remedy: 'Name who sets gains in the rig; the other side works with trim only.',
+    find: (facts) => {
+      const sources = facts.gains
+        .filter((gain) => gain.owner === null && gain.trims.length > 1)
+        .flatMap((gain) => sourceOf(facts, gain.sourceId) ?? []);
+      return sources.length === 0
+        ? []
+        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+    },
+  },
+  {
+    code: 'gain-out-of-range',
+    severity: 'look again',
+    needs: 'sensitivity and expected level of a source, and the gain range of the desk',
+    cause:
+      '{source} needs about {needed} of gain to reach the target, and the desk gives {lowest} to {highest}.',
+    remedy: '{remedy}',
+    find: (facts) =>
+      facts.gains.flatMap(({ sourceId, neededDb }) => {
+        const source = sourceOf(facts, sourceId);
+        const { gainMinDb, gainMaxDb } = facts.sheet.rig;
+        if (!source || neededDb === null || (neededDb >= gainMinDb && neededDb <= gainMaxDb)) return [];
+        const remedy =
+          neededDb > gainMaxDb
+            ? 'Use a more sensitive microphone, or bring it nearer.'
+            : 'Use a pad, or a less sensitive microphone.';
+        return [
+          {
+            say: {
+              source: quoted(source),
+              needed: decibels(neededDb),
+              lowest: decibels(gainMinDb),
+              highest: decibels(gainMaxDb),
+              remedy,
+            },
+            about: [aboutSource(source)],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'gain-far-from-needed',
+    severity: 'know this',
+    needs: 'the gain as it stands, and what the source is expected to need',
+    cause:
+      'The gain of {source} stands at {gain}, and about {needed} was expected: something may be other than the plan says.',
+    remedy: 'Check the microphone, its pad and the level before you trust either figure.',
+    find: (facts) =>
+      facts.gains.flatMap(({ sourceId, gainDb, neededDb }) => {
+        const source = sourceOf(facts, sourceId);
+        if (!source || gainDb === null || neededDb === null || Math.abs(gainDb - neededDb) <= surprisingDb)
+          return [];
+        return [
+          {
+            say: { source: quoted(source), gain: decibels(gainDb), needed: decibels(neededDb) },
+            about: [aboutSource(source)],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'gain-moved',
+    severity: 'know this',
+    needs: 'the gain as it stands, and the gain the trims were set at',
+    cause:
+      'The gain of {source} moved by {moved} since the trims were set: {copies} would be that much {louder}.',
+    remedy: 'Set the trim of {trims}.',
+    find: (facts) =>
+      facts.gains.flatMap(({ sourceId, movedDb, trims }) => {
+        const source = sourceOf(facts, sourceId);
+        const moving = trims.filter((trim) => trim.neededDb !== trim.trimDb);
+        if (!source || movedDb === 0 || moving.length === 0) return [];
+        return [
+          {
+            say: {
+              source: quoted(source),
+              moved: decibels(movedDb),
+              copies: moving.map((trim) => copyName(trim.purpose)).join(' and '),
+              louder: movedDb > 0 ? 'louder' : 'quieter',
+              trims: moving.map((trim) => `${copyName(trim.purpose)} to ${decibels(trim.setDb)}`).join(', '),
+            },
+            about: [aboutSource(source)],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'trim-out-of-range',
+    severity: 'look again',
+    needs: 'the trims of copies, the move of the gain, and the trim range of the desk',
+    cause:
+      '{copy} of {source} needs {needed} of trim, and the desk ends at {set}: it stays {short} too {loud}.',
+    remedy: 'Move the gain back by {short}, or change the sends of the mixes it feeds.',
+    find: (facts) =>
+      facts.gains.flatMap(({ sourceId, trims }) =>
+        trims.filter((trim) => trim.shortDb !== 0).flatMap((trim) => caseOfTrim(facts, sourceId, trim)),
+      ),
+  },
+];
+
+/** A gain this far from what the data sheets expect is worth a look. Common practice. */
+const surprisingDb = 15;
+
+function caseOfTrim(facts: ActFacts, sourceId: string, trim: CopyTrim): Case[] {
+  const source = sourceOf(facts, sourceId);
+  if (!source) return [];
+  return [
+    {
+      say: {
+        copy: copyName(trim.purpose),
+        source: quoted(source),
+        needed: decibels(trim.neededDb),
+        set: decibels(trim.setDb),
+        short: decibels(Math.abs(trim.shortDb)).replace('+', ''),
+        loud: trim.shortDb > 0 ? 'quiet' : 'loud',
+      },
+      about: [aboutSource(source)],
+    },
+  ];
+}

@@ -1,0 +1,84 @@
+import { references } from '../../show/references.ts';
+import type { ActFacts } from '../facts.ts';
+import type { Case, FindingRule } from './rule.ts';
+import { aboutSource, quoted } from './say.ts';
+
+/** Rows that name something which is not there. The show's own rules keep this out; a foreign file may not. */
+export const referenceFindings: readonly FindingRule[] = [
+  {
+    code: 'names-what-is-not-there',
+    severity: 'must fix',
+    needs: 'all rows of the act and its rig',
+    cause: '{row} names {what} "{missing}", which is not in the show; the plan goes on without it.',
+    remedy: 'Enter what is missing, or remove the row that names it.',
+    find: (facts) => lostReferences(facts),
+  },
+  {
+    code: 'pair-not-mutual',
+    severity: 'look again',
+    needs: 'stereo pairs',
+    cause: '{source} names {other} as the other side of its pair, which names {back}.',
+    remedy: 'Make them name each other, or end the pair.',
+    find: (facts) =>
+      facts.sheet.sources.flatMap((source) => {
+        const otherAt =
+          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
+        const other = facts.sheet.sources[otherAt ?? -1];
+        if (!other || (other.pairSourceId === source.id && other !== source)) return [];
+        const backAt = facts.index.sourceAt.get(other.pairSourceId ?? '');
+        const back =
+          other === source
+            ? 'itself'
+            : backAt === undefined
+              ? 'nothing'
+              : quoted(facts.sheet.sources[backAt]);
+        return [
+          { say: { source: quoted(source), other: quoted(other), back }, about: [aboutSource(source)] },
+        ];
+      }),
+  },
+];
+
+/** Tables of a sheet and how one of their rows is called. */
+const rowNames = {
+  boxes: 'a box',
+  sockets: 'a socket',
+  buses: 'a bus',
+  outputs: 'an output',
+  devices: 'a device',
+  cueOutputs: 'a cue output',
+  performers: 'a performer',
+  sources: 'a source',
+  mixes: 'a mix',
+  listeners: 'a listener',
+  wishes: 'a wish',
+  copies: 'a copy',
+  alternates: 'an alternate',
+  decisions: 'a decision',
+} as const;
+type SheetTable = keyof typeof rowNames;
+
+const isSheetTable = (table: string): table is SheetTable => table in rowNames;
+
+function lostReferences(facts: ActFacts): Case[] {
+  const ids = new Map<SheetTable, Set<string>>();
+  const idsOf = (table: SheetTable) => {
+    const known = ids.get(table) ?? new Set(facts.sheet[table].map((row) => row.id));
+    ids.set(table, known);
+    return known;
+  };
+  const cases: Case[] = [];
+  for (const { table, field, to } of references) {
+    if (!isSheetTable(table) || !isSheetTable(to)) continue;
+    const there = idsOf(to);
+    for (const row of facts.sheet[table] as readonly Record<string, unknown>[]) {
+      const missing = row[field];
+      if (typeof missing !== 'string' || there.has(missing)) continue;
+      cases.push({
+        say: { row: rowNames[table], what: rowNames[to], missing },
+        about: [{ of: 'act', id: facts.sheet.act.id }],
+      });
+    }
+  }
+  return cases;
+}

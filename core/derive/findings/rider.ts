@@ -1,0 +1,102 @@
+import type { Source } from '../../show/act.ts';
+import { daysBetween } from '../calendar.ts';
+import type { FindingRule } from './rule.ts';
+import { aboutSource, listed, number, quoted } from './say.ts';
+
+/** A rider written longer before the day than this is likely to be of an old line-up. Common practice. */
+const oldRiderDays = 365;
+
+/** Faults of papers, names and times. */
+export const riderFindings: readonly FindingRule[] = [
+  {
+    code: 'rider-has-expired',
+    severity: 'look again',
+    needs: 'the day of the show, and how long the rider says it holds',
+    cause: '"{file}" holds until {until}, and the act plays on {day}.',
+    remedy: 'Ask the band itself for the current rider.',
+    find: ({ sheet: { riders, day, act } }) =>
+      riders
+        .filter((rider) => rider.validUntil !== '' && day.date !== '' && rider.validUntil < day.date)
+        .map((rider) => ({
+          say: { file: rider.fileName, until: rider.validUntil, day: day.date },
+          about: [{ of: 'act' as const, id: act.id }],
+        })),
+  },
+  {
+    code: 'rider-is-old',
+    severity: 'know this',
+    needs: 'the day of the show, and when the rider was written',
+    cause: '"{file}" was written {months} months before the day: the line-up may have changed.',
+    remedy: 'Ask the band itself whether it is current.',
+    find: ({ sheet: { riders, day, act } }) => {
+      // Only the newest says what the plan was made from.
+      const rider = riders.at(-1);
+      const days = rider ? daysBetween(rider.writtenOn, day.date) : null;
+      if (!rider || days === null || days <= oldRiderDays) return [];
+      const months = number(days / 30.44, 0);
+      return [{ say: { file: rider.fileName, months }, about: [{ of: 'act', id: act.id }] }];
+    },
+  },
+  {
+    code: 'rider-line-twice',
+    severity: 'know this',
+    needs: 'the numbers of the rider',
+    cause: 'The rider gives line {line} to {sources}.',
+    remedy: 'Ask the band which it is; the plan keeps both as lines of their own.',
+    find: ({ sheet }) =>
+      [...grouped(sheet.sources, (source) => source.riderLine)]
+        .filter(([line, sources]) => line !== null && sources.length > 1)
+        .map(([line, sources]) => ({
+          say: { line: line ?? 0, sources: listed(sources) },
+          about: sources.map(aboutSource),
+        })),
+  },
+  {
+    code: 'same-name-twice',
+    severity: 'look again',
+    needs: 'the names of sources',
+    cause: '{count} sources are called {name}: on stage nobody knows which one is meant.',
+    remedy: 'Give each a name of its own.',
+    find: ({ sheet }) =>
+      [...grouped(sheet.sources, (source) => source.name.trim().toLowerCase())]
+        .filter(([, sources]) => sources.length > 1)
+        .map(([, sources]) => ({
+          say: { count: sources.length, name: quoted(sources[0]) },
+          about: sources.map(aboutSource),
+        })),
+  },
+  {
+    code: 'act-ends-before-it-starts',
+    severity: 'must fix',
+    needs: 'the times of the act',
+    cause: 'The act ends before it starts.',
+    remedy: 'Correct its times; a set past midnight goes on counting beyond 24:00.',
+    find: ({ sheet: { act } }) =>
+      act.startMinute !== null && act.endMinute !== null && act.endMinute <= act.startMinute
+        ? [{ about: [{ of: 'act', id: act.id }] }]
+        : [],
+  },
+  {
+    code: 'nothing-to-plan',
+    severity: 'know this',
+    needs: 'the sources and mixes of the act',
+    cause: 'The act has no {what} yet.',
+    remedy: 'Bring in its rider, or enter them by hand.',
+    find: ({ sheet: { sources, mixes, act } }) => {
+      if (sources.length > 0 && mixes.length > 0) return [];
+      const what = sources.length > 0 ? 'mixes' : mixes.length > 0 ? 'sources' : 'sources and no mixes';
+      return [{ say: { what }, about: [{ of: 'act', id: act.id }] }];
+    },
+  },
+];
+
+function grouped<K>(sources: readonly Source[], keyOf: (source: Source) => K): Map<K, Source[]> {
+  const groups = new Map<K, Source[]>();
+  for (const source of sources) {
+    const key = keyOf(source);
+    const there = groups.get(key);
+    if (there) there.push(source);
+    else groups.set(key, [source]);
+  }
+  return groups;
+}

@@ -1,0 +1,178 @@
+import { openMicrophonesDb } from '../../acoustics/feedback.ts';
+import { latencyGuidance } from '../../acoustics/latency-tolerance.ts';
+import { nullAngleDegrees, patternCoefficients } from '../../acoustics/microphone-patterns.ts';
+import { pickupOf } from '../../acoustics/rejection.ts';
+import type { Mix, Source } from '../../show/act.ts';
+import type { Id } from '../../show/rig.ts';
+import { factsOfKind } from '../../show/source-kinds.ts';
+import { distanceM, placeOf } from '../../show/stage-place.ts';
+import { type ActFacts, feedsOfMix, isLoudspeakerMix, plannedMixes, sourceOf } from '../facts.ts';
+import { latencyToEar } from '../latency.ts';
+import type { Case, FindingRule } from './rule.ts';
+import { aboutMix, aboutSource, decibels, listed, number, quoted } from './say.ts';
+
+/** A wedge is heard by microphones about this near; further off its level is low. Common practice. */
+const nearM = 3;
+/** Less rejection than this is worth a turn of the microphone or the wedge. Common practice. */
+const goodRejectionDb = 10;
+/** From this many open microphones on, their number is worth a word. */
+const manyMicrophones = 4;
+
+/** Hints from the stage plot and from data sheets. Estimates, never a clearance. */
+export const stageFindings: readonly FindingRule[] = [
+  {
+    code: 'wedge-off-the-null',
+    severity: 'know this',
+    needs: 'pattern, aim and place of microphones, and the places of wedges',
+    cause:
+      '{mix} stands {angle} degrees off the front of {source} and is rejected by only {rejection}: {pattern} rejects most at {null} degrees.',
+    remedy:
+      'Turn or move one of them, and listen: this is a hint from plot and textbook pattern, and a hand on the grille undoes it.',
+    find: (facts) => wedgesOffNull(facts),
+  },
+  {
+    code: 'many-open-microphones',
+    severity: 'know this',
+    needs: 'what every mix is heard through, and all feeds',
+    cause:
+      '{mix} holds {count} open microphones in a loudspeaker: that costs {cost} of gain before feedback against one.',
+    remedy: 'Take out what {mix} does not need. Ring out on the day and open outputs from silence.',
+    find: (facts) =>
+      facts.sheet.mixes.flatMap((mix, mixAt) => {
+        if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return [];
+        const count = feedsOfMix(facts, mixAt).filter((feed) =>
+          isOpenMicrophone(sourceOf(facts, feed.sourceId)),
+        ).length;
+        if (count < manyMicrophones) return [];
+        return [
+          {
+            say: { mix: quoted(mix), count, cost: decibels(openMicrophonesDb(count)).replace('+', '') },
+            about: [aboutMix(mix)],
+          },
+        ];
+      }),
+  },
+  {
+    code: 'late-in-the-ears',
+    severity: 'look again',
+    needs: 'the latency of desk, copy, wireless links and device, and whose source it is',
+    cause:
+      '{performer} hears {source} {late} ms late in {mix}, later than musicians rated fair in a published test.',
+    remedy: 'Look for a stage that can go: a digital link, an insert, a delay. {caution}',
+    find: (facts) => lateSources(facts),
+  },
+  {
+    code: 'place-unknown',
+    severity: 'know this',
+    needs: 'where wedges and fills stand',
+    cause:
+      'Nobody has said where {mixes} stand, so their outputs, distances and microphone angles are not worked out.',
+    remedy: 'Put them on the plot.',
+    find: (facts) => {
+      const mixes = facts.sheet.mixes.filter(
+        (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix) && placeOf(mix) === null,
+      );
+      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+    },
+  },
+  {
+    code: 'side-and-plot-disagree',
+    severity: 'look again',
+    needs: 'places in words, and places on the plot',
+    cause:
+      '{name} is said to be stage {said}, but stands stage {drawn} on the plot: one of them is seen from the audience.',
+    remedy: 'Ask the band from where their plot is seen.',
+    find: ({ sheet }) =>
+      [
+        ...sheet.performers.map((row) => ({ row, about: { of: 'performer' as const, id: row.id } })),
+        ...sheet.sources.map((row) => ({ row, about: aboutSource(row) })),
+        ...sheet.mixes.map((row) => ({ row, about: aboutMix(row) })),
+      ].flatMap(({ row, about }) => {
+        const said = sideInWords(row.place);
+        if (said === null || row.xM === null || Math.abs(row.xM) < 0.5) return [];
+        const drawn = row.xM > 0 ? 'left' : 'right';
+        return said === drawn ? [] : [{ say: { name: quoted(row), said, drawn }, about: [about] }];
+      }),
+  },
+];
+
+function isOpenMicrophone(source: Source | undefined): boolean {
+  return source !== undefined && (source.pickUp === 'mic' || factsOfKind(source.kind).group === 'vocals');
+}
+
+/** Stage sides as the trade writes them: SR, DSR, USR, stage right, and the same for left. */
+function sideInWords(place: string): 'left' | 'right' | null {
+  if (/\b[du]?sr\b|\bstage right\b/i.test(place)) return 'right';
+  return /\b[du]?sl\b|\bstage left\b/i.test(place) ? 'left' : null;
+}
+
+function wedgesOffNull(facts: ActFacts): Case[] {
+  const wedges = facts.sheet.mixes.filter((mix) => mix.deviceKind === 'wedge' && placeOf(mix) !== null);
+  if (wedges.length === 0) return [];
+  return facts.sheet.sources.flatMap((source) => {
+    if (source.pattern === null || source.aimDeg === null || source.audience === 'not here') return [];
+    return wedges.flatMap((mix) => caseOffNull(facts, source, mix) ?? []);
+  });
+}
+
+function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
+  const from = placeOf(source);
+  const to = placeOf(mix);
+  if (!from || !to || source.pattern === null || source.aimDeg === null || distanceM(from, to) > nearM)
+    return null;
+  const coefficient = patternCoefficients[source.pattern];
+  const nullDegrees = nullAngleDegrees(coefficient);
+  const heightM = source.heightM ?? 0;
+  const pickup = pickupOf(
+    {
+      at: { ...from, zM: heightM },
+      looking: { bearingDegrees: source.aimDeg, tiltUpDegrees: source.tiltDeg ?? 0 },
+      coefficient,
+    },
+    { ...to, zM: 0 },
+    facts.sheet.rig.airTemperatureC,
+  );
+  if (!pickup || nullDegrees === null || -pickup.responseDb >= goodRejectionDb) return null;
+  return {
+    say: {
+      mix: quoted(mix),
+      source: quoted(source),
+      angle: number(pickup.offAxisDegrees, 0),
+      rejection: decibels(Math.max(0, -pickup.responseDb)).replace('+', ''),
+      pattern: source.pattern,
+      null: number(nullDegrees, 0),
+    },
+    about: [aboutMix(mix), aboutSource(source)],
+  };
+}
+
+function lateSources(facts: ActFacts): Case[] {
+  if (facts.sheet.rig.deskLatencyMs === null) return [];
+  const listeners = new Map<Id, Id[]>();
+  for (const { mixId, performerId } of facts.sheet.listeners)
+    listeners.set(mixId, [...(listeners.get(mixId) ?? []), performerId]);
+  return plannedMixes(facts).flatMap(({ mix, mixAt }) =>
+    feedsOfMix(facts, mixAt).flatMap((feed) => {
+      const source = sourceOf(facts, feed.sourceId);
+      const performer = facts.sheet.performers.find((it) => it.id === source?.performerId);
+      if (!source || !performer || !listeners.get(mix.id)?.includes(performer.id)) return [];
+      const lateMs = latencyToEar(facts, feed);
+      if (lateMs === null) return [];
+      const monitor = mix.deviceKind === 'in-ear' ? 'in-ear' : 'wedge';
+      const guidance = latencyGuidance(lateMs, factsOfKind(source.kind).group, monitor);
+      if (guidance.rated !== 'longer than rated fair') return [];
+      return [
+        {
+          say: {
+            performer: quoted(performer),
+            source: quoted(source),
+            mix: quoted(mix),
+            late: number(lateMs),
+            caution: guidance.sentences.at(-1) ?? '',
+          },
+          about: [{ of: 'feed' as const, mixId: mix.id, sourceId: source.id }],
+        },
+      ];
+    }),
+  );
+}
