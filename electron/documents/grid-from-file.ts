@@ -20,6 +20,7 @@ export async function gridFromFile(
   return new Promise((resolve) => {
     const finish = (outcome: Outcome<Grid>, reusable: boolean) => {
       clearTimeout(timer);
+      clearInterval(watch);
       signal?.removeEventListener('abort', stop);
       worker.off('message', answered).off('error', broke);
       if (reusable) keepWorker(worker);
@@ -28,6 +29,10 @@ export async function gridFromFile(
     };
     const stop = () => finish(stopped(name), false);
     const timer = setTimeout(() => finish(tooSlow(name), false), limits.readingMs);
+    const before = process.memoryUsage.rss();
+    const watch = setInterval(() => {
+      if (process.memoryUsage.rss() - before > limits.growthMb * 1024 * 1024) finish(tooHungry(name), false);
+    }, limits.lookEveryMs);
     signal?.addEventListener('abort', stop);
     const answered = (outcome: Outcome<Grid>) => finish(outcome, true);
     const broke = (error: Error) => finish(failed(name, error), false);
@@ -70,6 +75,8 @@ function keepWorker(worker: Worker): void {
   idle = { worker, timer };
 }
 
+const pasteInstead = 'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.';
+
 function stopped(name: string) {
   return refuse(
     'stopped',
@@ -92,17 +99,23 @@ function tooSlow(name: string) {
   return refuse(
     'unreadable file',
     `“${name}” could not be read within ${limits.readingMs / 1000} seconds and was given up; nothing has changed.`,
-    'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.',
+    pasteInstead,
+  );
+}
+
+function tooHungry(name: string) {
+  return refuse(
+    'unreadable file',
+    `“${name}” needs more memory to read than any rider should and was given up; nothing has changed.`,
+    pasteInstead,
   );
 }
 
 function failed(name: string, error: Error & { code?: string }) {
-  const memory = error.code === 'ERR_WORKER_OUT_OF_MEMORY';
+  if (error.code === 'ERR_WORKER_OUT_OF_MEMORY') return tooHungry(name);
   return refuse(
     'unreadable file',
-    memory
-      ? `“${name}” needs more memory to read than any rider should and was given up; nothing has changed.`
-      : `“${name}” could not be read: it is damaged or written in an unusual way (${error.message.slice(0, 200)}).`,
-    'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.',
+    `“${name}” could not be read: it is damaged or written in an unusual way (${error.message.slice(0, 200)}).`,
+    pasteInstead,
   );
 }

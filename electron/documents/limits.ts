@@ -17,6 +17,9 @@ export const limits = {
   /** A file that is not read by then is given up. */
   readingMs: 8_000,
   workerHeapMb: 384,
+  /** By which the whole program may grow while one file is read; a bomb is caught by it outside the worker's heap. */
+  growthMb: 700,
+  lookEveryMs: 100,
   /** An idle worker is kept this long for the next file, which then needs no start. */
   idleWorkerMs: 60_000,
 } as const;

@@ -7,6 +7,7 @@ import { type Archive, openArchive } from './open-archive.ts';
 import { refusedArchives, refusedForms, someArchive } from './refused-forms.ts';
 import { findDelimiter, rowsFromDelimited } from './rows-from-delimited.ts';
 import { rowsFromText } from './rows-from-text.ts';
+import { readTextDocument, textDocumentParts } from './text-document/read-text-document.ts';
 import { tooMuch, Unreadable } from './unreadable.ts';
 import { readWorkbook, workbookParts } from './workbook/read-workbook.ts';
 
@@ -26,6 +27,11 @@ export async function readDocument(fileName: string, bytes: Uint8Array): Promise
 async function readForm(fileName: string, bytes: Uint8Array): Promise<Grid> {
   const form = formOfBytes(bytes);
   if (form === 'zip') return readArchive(fileName, bytes);
+  if (form === 'pdf') {
+    // The largest library of all is loaded only for the form that needs it.
+    const { readPdf } = await import('./pdf/read-pdf.ts');
+    return readPdf(fileName, bytes);
+  }
   if (form === 'text') return readText(fileName, bytes);
   throw refusal(fileName, form);
 }
@@ -43,8 +49,13 @@ function oneSheet(name: string, form: Grid['form'], rows: string[][]): Grid {
 }
 
 function readArchive(fileName: string, bytes: Uint8Array): Grid {
-  const archive = openArchive(fileName, bytes, (name) => workbookParts.test(name));
+  const archive = openArchive(
+    fileName,
+    bytes,
+    (name) => workbookParts.test(name) || textDocumentParts.test(name),
+  );
   if (archive.names.includes('xl/workbook.xml')) return readWorkbook(fileName, archive);
+  if (archive.names.includes('word/document.xml')) return readTextDocument(fileName, archive);
   throw archiveRefusal(fileName, archive);
 }
 
@@ -54,7 +65,7 @@ function archiveRefusal(fileName: string, archive: Archive): Unreadable {
   return new Unreadable(`“${fileName}” ${is}.`, todo);
 }
 
-function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'zip'>): Unreadable {
+function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'zip' | 'pdf'>): Unreadable {
   const { is, todo } = refusedForms[form];
   return new Unreadable(`“${fileName}” ${is}.`, todo);
 }

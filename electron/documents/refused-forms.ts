@@ -6,12 +6,8 @@ export type Refused = { is: string; todo: string };
 const askForText =
   'Ask the band for the input list as XLSX, CSV or a PDF with text, or as plain text in a mail; a pasted text is read too.';
 
-export const refusedForms: Record<Exclude<FileForm, 'text' | 'zip'>, Refused> = {
+export const refusedForms: Record<Exclude<FileForm, 'text' | 'pdf' | 'zip'>, Refused> = {
   empty: { is: 'is empty', todo: 'Ask the band to send the file again.' },
-  pdf: {
-    is: 'is a PDF, which is not read yet',
-    todo: 'Open it, copy the list and paste it here, or ask the band for XLSX or CSV.',
-  },
   'old office': {
     is: 'is an Office file of the old kind (XLS or DOC), which is not read',
     todo: 'Open it, save it as XLSX or DOCX and bring that in, or ask the band to.',

@@ -1,0 +1,92 @@
+import {
+  type Columns,
+  cellsOfLine,
+  columnsOfRules,
+  columnsOfStrips,
+  covered,
+  groupsOf,
+  joined,
+  stripsOfLines,
+} from './columns.ts';
+import type { PageMarks, Rule } from './page-marks.ts';
+import type { TextLine } from './text-lines.ts';
+
+/** A table whose rows are parted by drawn lines or coloured stripes. `bands` are the heights between them. */
+export type RuledTable = { top: number; bottom: number; separators: Rule[][]; vertical: Rule[] };
+
+/** The tables that are drawn on a page: at least three lines one below the other that run along the same width. */
+export function findRuledTables({ horizontal, vertical }: PageMarks): RuledTable[] {
+  const tables: RuledTable[] = [];
+  let run: Rule[][] = [];
+  const close = () => {
+    const [top, bottom] = [run[0]?.[0]?.at, run.at(-1)?.[0]?.at];
+    if (run.length >= 3 && top !== undefined && bottom !== undefined)
+      tables.push({ top, bottom, separators: run, vertical });
+    run = [];
+  };
+  for (const group of groupsOf(horizontal)) {
+    const last = run.at(-1);
+    if (last && !belongTogether(last, group)) close();
+    run.push(group);
+  }
+  close();
+  return tables;
+}
+
+/** No row of a rider is higher than this, in points: lines further apart belong to different tables. */
+const highestRow = 220;
+
+function belongTogether(upper: Rule[], lower: Rule[]): boolean {
+  const [a, b] = [extentOf(upper), extentOf(lower)];
+  const shared = Math.min(a.to, b.to) - Math.max(a.from, b.from);
+  const near = (lower[0]?.at ?? 0) - (upper[0]?.at ?? 0) <= highestRow;
+  return near && shared >= 0.6 * Math.max(a.to - a.from, b.to - b.from);
+}
+
+function extentOf(rules: Rule[]): { from: number; to: number } {
+  return { from: Math.min(...rules.map((it) => it.from)), to: Math.max(...rules.map((it) => it.to)) };
+}
+
+/**
+ * Rows of a drawn table: the lines of one cell that wraps become one text. Where only some lines are drawn, as
+ * under a heading, lines of text with a first cell of their own stay rows of their own.
+ */
+export function rowsOfRuledTable(table: RuledTable, lines: readonly TextLine[]): string[][] {
+  const drawn = columnsOfRules(table.vertical, table.top, table.bottom);
+  const columns = drawn.length > 1 ? drawn : columnsOfStrips(stripsOfLines(lines));
+  const bands = table.separators.slice(1).flatMap((below, place) => {
+    const above = table.separators[place] ?? [];
+    const [top, bottom] = [above[0]?.at ?? 0, below[0]?.at ?? 0];
+    const inside = lines.filter((line) => line.y > top && line.y <= bottom + 1);
+    return inside.length === 0 ? [] : [{ below, rows: rowsOfBand(inside, columns, drawn.length > 1) }];
+  });
+  if (drawn.length > 1) repeatMergedCells(bands, columns, extentOf(table.separators.flat()));
+  return bands.flatMap((band) => band.rows);
+}
+
+function rowsOfBand(lines: readonly TextLine[], columns: Columns, fullGrid: boolean): string[][] {
+  const rows = lines.map((line) => cellsOfLine(line, columns));
+  const firsts = rows.filter((row) => row[0] !== '').length;
+  if (!fullGrid && firsts > 1) return rows;
+  return [columns.map((_, column) => rows.reduce((text, row) => joined(text, row[column] ?? ''), ''))];
+}
+
+type Band = { below: Rule[]; rows: string[][] };
+
+/** A cell that runs over several rows has no line below it there; its text holds for each of them. */
+function repeatMergedCells(bands: Band[], columns: Columns, table: { from: number; to: number }): void {
+  columns.forEach((left, column) => {
+    const [from, to] = [
+      Math.max(left, table.from) + 3,
+      Math.min(columns[column + 1] ?? table.to, table.to) - 3,
+    ];
+    let span: Band[] = [];
+    for (const band of bands) {
+      span.push(band);
+      if (covered(band.below, from, to) < 0.5 && band !== bands.at(-1)) continue;
+      const text = span.reduce((sum, it) => joined(sum, it.rows[0]?.[column] ?? ''), '');
+      for (const { rows } of span) if (rows[0] && span.length > 1) rows[0][column] = text;
+      span = [];
+    }
+  });
+}

@@ -1,0 +1,51 @@
+import type { Word } from './page-marks.ts';
+
+/** Pieces of text on one height, from left to right. A piece is a run of words with no more than a space between. */
+export type TextLine = { y: number; size: number; pieces: Piece[] };
+export type Piece = { text: string; left: number; right: number };
+
+/** Words further apart than this belong to different cells: half the height of the type, where a space is about a
+ * third, or a little more than one letter, where all letters are as wide as a space. */
+const cellGap = (word: Word): number => Math.max(0.5 * word.size, 1.05 * letterWidth(word));
+const letterWidth = (word: Word): number => (word.right - word.left) / Math.max(word.text.length, 1);
+/** Heights that differ by less than this, in heights of the type, are one line. */
+const sameLine = 0.35;
+
+export function linesOfWords(words: readonly Word[]): TextLine[] {
+  const lines: { y: number; size: number; words: Word[] }[] = [];
+  for (const word of [...words].sort((a, b) => a.y - b.y || a.left - b.left)) {
+    const line = lines.findLast((it) => Math.abs(it.y - word.y) <= sameLine * Math.max(it.size, word.size));
+    if (line) line.words.push(word);
+    else lines.push({ y: word.y, size: word.size, words: [word] });
+  }
+  return lines.map(({ y, size, words: onLine }) => ({ y, size, pieces: piecesOf(onLine) }));
+}
+
+function piecesOf(words: Word[]): Piece[] {
+  const pieces: Piece[] = [];
+  for (const word of words.flatMap(splitAtGaps).sort((a, b) => a.left - b.left)) {
+    const last = pieces.at(-1);
+    const gap = last ? word.left - last.right : Number.POSITIVE_INFINITY;
+    if (!last || gap > cellGap(word)) pieces.push({ text: word.text, left: word.left, right: word.right });
+    else {
+      last.text += gap > 0.1 * word.size && !/\s$/.test(last.text) ? ` ${word.text}` : word.text;
+      last.right = Math.max(last.right, word.right);
+    }
+  }
+  return pieces.map((piece) => ({ ...piece, text: piece.text.replace(/\s+/g, ' ').trim() }));
+}
+
+/** Text that was lined up with spaces is one word to the PDF: it is parted there, each part at its share of the width. */
+function splitAtGaps(word: Word): Word[] {
+  const width = letterWidth(word);
+  return [...word.text.matchAll(/\S+(?: \S+)*/g)].map((match) => ({
+    ...word,
+    text: match[0],
+    left: word.left + match.index * width,
+    right: word.left + (match.index + match[0].length) * width,
+  }));
+}
+
+export function plainText(line: TextLine): string {
+  return line.pieces.map((piece) => piece.text).join(' ');
+}

@@ -1,0 +1,140 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readDocument } from '../../../electron/documents/read-document.ts';
+
+const fixture = (name: string) => readFileSync(new URL(`../../fixtures/documents/${name}`, import.meta.url));
+
+async function rowsOf(name: string): Promise<string[][]> {
+  const outcome = await readDocument(name, fixture(name));
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  return outcome.value.sheets.flatMap((sheet) => sheet.rows);
+}
+
+const names = [
+  'Kick in',
+  'Kick out',
+  'Snare top',
+  'Snare bottom',
+  'Hi-hat',
+  'Tom 1',
+  'Tom 2',
+  'Floor tom',
+  'Overhead L',
+  'Overhead R',
+  'Bass DI',
+  'Bass amp',
+  'Gtr SR, mic and DI preferred, two lines if you have them',
+  'Gtr SL',
+  'Keys L',
+  'Keys R',
+  'Tracks L',
+  'Tracks R',
+  'Click',
+  'Ada vocal',
+  'Ben vocal',
+  'Cleo vocal',
+  'Spare vocal',
+  'Talkback',
+];
+/** The line that the PDFs of Chromium hold under each number, as their maker wrote it. */
+const inputLine = (number: number): string[] => [
+  String(number),
+  names[(number - 1) % 24] ?? '',
+  number % 3 === 0 ? 'small condenser' : 'dynamic',
+  number % 4 === 0 ? '' : 'short boom',
+  number % 3 === 0 ? '48V' : '',
+  number === 13 ? 'both amps are loud, please keep the screens away from the singers' : '',
+];
+const header = ['Ch', 'Source', 'Mic / DI', 'Stand', '48V', 'Notes'];
+const inputLines = (count: number) => Array.from({ length: count }, (_, place) => inputLine(place + 1));
+const isOf = (count: number) => (row: string[]) => row.length === count;
+
+describe('a table in a PDF is read by where its text stands', () => {
+  test.each([
+    ['cells that wrap inside drawn lines', 'wrapped-cells-with-lines.pdf', 24],
+    ['cells that wrap without any line', 'wrapped-cells-without-lines.pdf', 24],
+    ['a table over several pages has its heading once', 'table-over-pages.pdf', 90],
+    ['a table printed sideways', 'text-turned.pdf', 12],
+  ])('%s', async (_, name, count) => {
+    const rows = (await rowsOf(name)).filter((row) => row.filter((cell) => cell !== '').length > 1);
+    expect(rows).toEqual([header, ...inputLines(count)]);
+  });
+
+  test('a list in two columns goes on in its own columns', async () => {
+    const [title, head, ...rows] = await rowsOf('list-in-two-columns.pdf');
+    expect(title?.[0]).toBe('Harbour Lanterns');
+    expect(head).toEqual(['Ch', 'Source', 'Mic']);
+    expect(rows).toEqual(
+      names.map((name, place) => [String(place + 1), name.slice(0, 14).trim(), 'dynamic']),
+    );
+  });
+
+  test('prose in two columns is read down one and then down the other', async () => {
+    const text = (await rowsOf('prose-in-two-columns.pdf')).map((row) => row.join('|')).join(' ');
+    const numbers = [...text.matchAll(/Paragraph (\d+) says/g)].map((match) => Number(match[1]));
+    expect(numbers).toEqual(Array.from({ length: 30 }, (_, place) => place + 1));
+    expect(text).not.toContain('|');
+  });
+
+  test('a page that is turned is read as it is seen', async () => {
+    const rows = await rowsOf('page-turned.pdf');
+    expect(rows[0]).toEqual(['Ch', 'Source', 'Mic / DI', 'Stand']);
+    expect(rows.map((row) => row[1])).toEqual(['Source', ...names.slice(0, 12)]);
+  });
+
+  test('a cell merged over several lines holds for each of them', async () => {
+    const rows = await rowsOf('merged-cells.pdf');
+    const players = rows
+      .filter(isOf(6))
+      .slice(1)
+      .map((row) => row[5]);
+    expect(players).toEqual([...Array(10).fill('Kes'), 'Sil', 'Sil', ...Array(12).fill('')]);
+    expect(rows.filter(isOf(4))).toEqual([
+      ['Mix', 'Who', 'Type', 'Wants'],
+      ['1', 'Ada', 'wedge', 'lots of Ada, some keys'],
+      ['2', 'Ben', 'in-ear stereo', 'click lots, everything some'],
+    ]);
+  });
+
+  test('a list lined up with spaces is a table, and a page without text is named', async () => {
+    const rows = await rowsOf('spaces-and-a-picture.pdf');
+    expect(rows[1]).toEqual(['1', 'Kick in', 'dynamic', 'short']);
+    expect(rows[24]).toEqual(['24', 'Talkback', 'dynamic', '']);
+    expect(rows.at(-1)?.[0]).toMatch(/Page 2 holds no text/);
+  });
+});
+
+test('a text document gives its tables as cells and counts its automatic numbers', async () => {
+  expect(await rowsOf('numbered-lists.docx')).toEqual([
+    ['Harbour Lanterns - rider v2'],
+    ['Input list'],
+    ['Ch', 'Source', 'Mic', 'Player'],
+    ['1', 'Kick', 'dynamic', 'Kes'],
+    ['2', 'Snare', 'dynamic', 'Kes'],
+    ['3', 'Overhead L', 'condenser', 'Kes'],
+    ['4', 'Overhead R', 'condenser', 'Kes'],
+    ['5', 'Bass', 'DI', 'Sil'],
+    ['All lines from stage right', '', '', ''],
+    ['Monitors'],
+    ['1. Ada: wedge, lots of own vocal'],
+    ['2. Ben: in-ears, click lots'],
+    ['- no smoke please'],
+    ['Power', 'one drop at each side'],
+    ['Thanks!'],
+    ['valid until December'],
+  ]);
+});
+
+describe('a PDF that cannot be read says what to ask for', () => {
+  test.each([
+    ['a scan', fixture('scan.pdf'), /holds no text: it is a scan/, /a PDF with text/],
+    ['a password', fixture('locked.pdf'), /protected with a password/, /without a password/],
+    ['a damaged file', fixture('merged-cells.pdf').subarray(0, 300), /damaged PDF/, /send the file again/],
+    ['a PDF only by its first line', Buffer.from('%PDF-1.7\nKick in'), /damaged PDF/, /send the file again/],
+  ])('%s', async (_, bytes, what, todo) => {
+    const outcome = await readDocument('rider.pdf', bytes);
+    if (outcome.ok) expect.fail(JSON.stringify(outcome.value));
+    expect(outcome.problem.what).toMatch(what);
+    expect(outcome.problem.todo).toMatch(todo);
+  });
+});
