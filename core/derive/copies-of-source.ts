@@ -6,11 +6,17 @@ import type { SheetIndex } from './sheet-index.ts';
 /** The channels of one source by purpose; null: no such copy, or none that got a channel. */
 export type CopiesOfSource = Record<Purpose, number | null>;
 
+export const noCopies: Readonly<CopiesOfSource> = {
+  foh: null,
+  monitors: null,
+  wedges: null,
+  'in-ears': null,
+  parallel: null,
+};
+
 /** The copies of every source of a sheet, in its order. A copy without a channel can feed nothing. */
 export function copiesOfSources(sheet: ActSheet, index: SheetIndex, plan: Plan): CopiesOfSource[] {
-  const copies = sheet.sources.map(
-    (): CopiesOfSource => ({ foh: null, monitors: null, wedges: null, 'in-ears': null, parallel: null }),
-  );
+  const copies = sheet.sources.map((): CopiesOfSource => ({ ...noCopies }));
   for (const { sourceId, purpose, channel } of plan.copies) {
     const ofSource = copies[index.sourceAt.get(sourceId) ?? -1];
     if (ofSource) ofSource[purpose] = channel;

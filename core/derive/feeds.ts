@@ -1,8 +1,9 @@
 import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import type { Id } from '../show/rig.ts';
 import type { Purpose, Tap } from '../show/words.ts';
-import { type CopiesOfSource, copiesOfSources, purposeOfDevice } from './copies-of-source.ts';
+import { type CopiesOfSource, copiesOfSources, noCopies, purposeOfDevice } from './copies-of-source.ts';
 import type { Feed, FeedStep } from './derived.ts';
 import { type CellDecisions, indexCellDecisions } from './feed-decisions.ts';
 import type { SheetIndex } from './sheet-index.ts';
@@ -23,42 +24,48 @@ export function deriveFeeds(
 ): { feeds: Feed[][]; secondFeeds: Feed[]; copies: CopiesOfSource[]; cells: CellDecisions } {
   const copies = copiesOfSources(sheet, index, plan);
   const cells = indexCellDecisions(sheet, index);
-  const { mixes, sources } = sheet;
-  const feeds: Feed[][] = [];
-  for (let sourceAt = 0; sourceAt < sources.length; sourceAt++) {
-    const row: Feed[] = [];
-    const ofSource = copies[sourceAt];
-    const source = sources[sourceAt];
-    if (!ofSource || !source) continue;
-    for (let mixAt = 0; mixAt < mixes.length; mixAt++) {
-      const mix = mixes[mixAt];
-      if (!mix) continue;
+  const feeds = sheet.sources.map((source, sourceAt) => {
+    const ofSource = copies[sourceAt] ?? noCopies;
+    return sheet.mixes.map((mix, mixAt) => {
       const cell = mixAt * wishes.sourceCount + sourceAt;
       const chosen = cells.purpose.get(cell) ?? null;
-      const { step, purpose, why } = settle(mix, ofSource, wishes.state[cell] ?? 0, chosen);
-      const wishAt = wishes.wishAt[cell] ?? -1;
-      const levelDecidedDb = cells.levelDb.get(cell);
-      const tapDecided = cells.tap.get(cell);
-      const levelDb = levelDecidedDb ?? wishes.levelDb[cell] ?? 0;
-      row.push({
-        mixId: mix.id,
-        sourceId: source.id,
-        purpose,
-        channel: purpose === null ? null : ofSource[purpose],
-        levelDb: purpose === null ? null : Math.min(levelDb, unityDb),
-        tap: tapDecided ?? 'pre-fader',
-        step,
-        why,
-        amount: wishes.amount[cell] ?? null,
-        wishId: wishAt < 0 ? null : (sheet.wishes[wishAt]?.id ?? null),
-        decided:
-          purpose !== null &&
-          (step === 'chosen by the engineer' || levelDecidedDb !== undefined || tapDecided !== undefined),
-      });
-    }
-    feeds.push(row);
-  }
+      const settled = settle(mix, ofSource, wishes.state[cell] ?? 0, chosen);
+      const channel = settled.purpose === null ? null : ofSource[settled.purpose];
+      return feedOf(sheet, wishes, cells, cell, mix.id, source.id, settled, channel);
+    });
+  });
   return { feeds, secondFeeds: secondFeeds(feeds, copies, cells), copies, cells };
+}
+
+/** One feed as settled, with its level, its tap and the wish that led to it. */
+function feedOf(
+  sheet: ActSheet,
+  wishes: ResolvedWishes,
+  cells: CellDecisions,
+  cell: number,
+  mixId: Id,
+  sourceId: Id,
+  { step, purpose, why }: Settled,
+  channel: number | null,
+): Feed {
+  const wishAt = wishes.wishAt[cell] ?? -1;
+  const levelDecidedDb = cells.levelDb.get(cell);
+  const tapDecided = cells.tap.get(cell);
+  const isDecided =
+    step === 'chosen by the engineer' || levelDecidedDb !== undefined || tapDecided !== undefined;
+  return {
+    mixId,
+    sourceId,
+    purpose,
+    channel,
+    levelDb: purpose === null ? null : Math.min(levelDecidedDb ?? wishes.levelDb[cell] ?? 0, unityDb),
+    tap: tapDecided ?? 'pre-fader',
+    step,
+    why,
+    amount: wishes.amount[cell] ?? null,
+    wishId: wishAt < 0 ? null : (sheet.wishes[wishAt]?.id ?? null),
+    decided: purpose !== null && isDecided,
+  };
 }
 
 type Settled = { step: FeedStep; purpose: Purpose | null; why: string };

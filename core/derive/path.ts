@@ -1,6 +1,9 @@
+import type { PlannedMix } from '../plan/plan.ts';
+import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
-import type { Derived, Subject } from './derived.ts';
+import type { Cue, Derived, Subject } from './derived.ts';
+import { byId } from './facts.ts';
 import { copyName } from './findings/say.ts';
 
 /** Where on its way a signal is, from left to right. */
@@ -130,10 +133,10 @@ class Drawing {
 }
 
 function drawSources(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
-  const sockets = new Map(sheet.sockets.map((socket) => [socket.id, socket]));
-  const boxes = new Map(sheet.boxes.map((box) => [box.id, box]));
-  const alternates = new Map(sheet.alternates.map((alternate) => [alternate.id, alternate]));
-  const performers = new Map(sheet.performers.map((performer) => [performer.id, performer]));
+  const sockets = byId(sheet.sockets);
+  const boxes = byId(sheet.boxes);
+  const alternates = byId(sheet.alternates);
+  const performers = byId(sheet.performers);
   sheet.sources.forEach((source, at) => {
     const here = drawing.node('source', source, source.pickUp ?? '');
     const player = performers.get(source.performerId ?? '');
@@ -175,18 +178,13 @@ function drawCopies(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
 
 function drawMixes(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
   const buses = new Map(sheet.buses.map((bus) => [bus.id, bus.number]));
-  const outputs = new Map(sheet.outputs.map((output) => [output.id, output]));
-  const devices = new Map(sheet.devices.map((device) => [device.id, device]));
-  const performers = new Map(sheet.performers.map((performer) => [performer.id, performer]));
-  const cueOutputs = new Map(sheet.cueOutputs.map((cue) => [cue.id, cue]));
+  const outputs = byId(sheet.outputs);
+  const devices = byId(sheet.devices);
   for (const output of sheet.outputs) drawing.node('output', output, output.reservedFor ?? output.place);
   sheet.mixes.forEach((mix, mixAt) => {
     const planned = derived.plan.mixes[mixAt];
     if (!planned) return;
-    const numbers = planned.busIds.map((id) => buses.get(id)).join(' and ');
-    const detail =
-      mix.mixedAt === 'elsewhere' ? 'made on another desk' : numbers === '' ? 'no bus' : `bus ${numbers}`;
-    const here = drawing.node('mix', mix, detail);
+    const here = drawing.node('mix', mix, whereMixIsMade(mix, planned, buses));
     const ends = planned.deviceIds.flatMap((id) => {
       const device = devices.get(id);
       return device ? [drawing.node('device', device, device.kind)] : [];
@@ -196,32 +194,42 @@ function drawMixes(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
       ends.push(
         drawing.node('device', { id: mix.id, name: `Own device of ${mix.name}` }, mix.deviceKind ?? ''),
       );
-    const ways = planned.outputIds.flatMap((id) => {
-      const output = outputs.get(id);
-      return output ? [drawing.node('output', output)] : [];
-    });
-    for (const way of ways) {
-      drawing.link(here, way);
-      for (const end of ends) drawing.link(way, end);
-    }
-    if (ways.length === 0 && mix.mixedAt === 'elsewhere') for (const end of ends) drawing.link(here, end);
-    for (const { mixId, performerId } of sheet.listeners) {
-      const performer = mixId === mix.id ? performers.get(performerId) : undefined;
-      if (!performer) continue;
-      const ears = drawing.node('listener', performer, performer.role);
-      for (const end of ends) drawing.link(end, ears);
-    }
-    const cue = derived.cues[mixAt];
-    const cueOutput = cueOutputs.get(cue?.cueOutputId ?? '');
-    if (!cue || !cueOutput) return;
-    const cueKey = drawing.node('cue', cueOutput, cueOutput.kind === 'wedge' ? 'cue wedge' : 'cue pack');
-    drawing.link(here, cueKey, 'while it is being checked', cue.offsetDb);
+    const ways = planned.outputIds.filter((id) => outputs.has(id)).map((id) => pathKey('output', id));
+    for (const way of ways) drawing.link(here, way);
+    // What a band mixes itself for its own devices reaches them without the house.
+    const starts = ways.length === 0 && mix.mixedAt === 'elsewhere' ? [here] : ways;
+    for (const start of starts) for (const end of ends) drawing.link(start, end);
+    drawListeners(drawing, sheet, mix.id, ends);
+    drawCueOfMix(drawing, sheet, derived.cues[mixAt]);
   });
   drawCueOutputs(drawing, sheet);
 }
 
+function whereMixIsMade(mix: Mix, planned: PlannedMix, buses: ReadonlyMap<Id, number>): string {
+  if (mix.mixedAt === 'elsewhere') return 'made on another desk';
+  const numbers = planned.busIds.map((id) => buses.get(id)).join(' and ');
+  return numbers === '' ? 'no bus' : `bus ${numbers}`;
+}
+
+function drawListeners(drawing: Drawing, sheet: ActSheet, mixId: Id, ends: readonly string[]): void {
+  for (const listener of sheet.listeners) {
+    if (listener.mixId !== mixId) continue;
+    const performer = sheet.performers.find((it) => it.id === listener.performerId);
+    if (!performer) continue;
+    const ears = drawing.node('listener', performer, performer.role);
+    for (const end of ends) drawing.link(end, ears);
+  }
+}
+
+function drawCueOfMix(drawing: Drawing, sheet: ActSheet, cue: Cue | undefined): void {
+  const cueOutput = sheet.cueOutputs.find((it) => it.id === cue?.cueOutputId);
+  if (!cue || !cueOutput) return;
+  const here = drawing.node('cue', cueOutput, cueOutput.kind === 'wedge' ? 'cue wedge' : 'cue pack');
+  drawing.link(pathKey('mix', cue.mixId), here, 'while it is being checked', cue.offsetDb);
+}
+
 function drawCueOutputs(drawing: Drawing, sheet: ActSheet): void {
-  const devices = new Map(sheet.devices.map((device) => [device.id, device]));
+  const devices = byId(sheet.devices);
   for (const cue of sheet.cueOutputs) {
     const here = drawing.node('cue', cue, cue.kind === 'wedge' ? 'cue wedge' : 'cue pack');
     const device = devices.get(cue.deviceId ?? '');
@@ -266,18 +274,23 @@ function drawReturns(drawing: Drawing, sheet: ActSheet): void {
 /** Puts every finding where it arises: on the nodes of its subjects, or on the link of a feed. */
 function markFindings(paths: SignalPaths, derived: Derived): void {
   const nodes = new Map(paths.nodes.map((node) => [node.key, node]));
-  const links = new Map<string, PathLink[]>();
-  for (const link of paths.links) links.set(link.to, [...(links.get(link.to) ?? []), link]);
+  const linksOfFeed = new Map<string, PathLink[]>();
+  for (const link of paths.links) {
+    const from = nodes.get(link.from);
+    if (from?.at !== 'copy') continue;
+    const feed = feedName(from.id, link.to);
+    linksOfFeed.set(feed, [...(linksOfFeed.get(feed) ?? []), link]);
+  }
   derived.findings.forEach((finding, place) => {
-    for (const subject of finding.subjects) {
+    for (const subject of finding.subjects)
       if (subject.of === 'feed') {
-        const start = pathKey('copy', subject.sourceId);
-        for (const link of links.get(pathKey('mix', subject.mixId)) ?? [])
-          if (link.from.startsWith(`${start} `)) link.findings.push(place);
+        const feed = feedName(subject.sourceId, pathKey('mix', subject.mixId));
+        for (const link of linksOfFeed.get(feed) ?? []) link.findings.push(place);
       } else for (const key of keysOf(subject, derived)) nodes.get(key)?.findings.push(place);
-    }
   });
 }
+
+const feedName = (sourceId: Id, toKey: string) => JSON.stringify([sourceId, toKey]);
 
 function keysOf(subject: Exclude<Subject, { of: 'feed' }>, derived: Derived): string[] {
   switch (subject.of) {
