@@ -1,0 +1,97 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { strToU8, unzipSync, zipSync } from 'fflate';
+import { expect, test } from 'vitest';
+import { Grid } from '../../../core/rider/grid.ts';
+import { readDocument } from '../../../electron/documents/read-document.ts';
+
+/** How many mutated files are read; the nightly run sets more. */
+const runs = Number(process.env.FOLDBOOK_FUZZ_CASES ?? 300);
+
+const folder = new URL('../../fixtures/documents/', import.meta.url);
+const samples = [
+  ...readdirSync(folder)
+    .filter((name) => /\.(xlsx|pdf|docx)$/.test(name))
+    .map((name) => readFileSync(new URL(name, folder))),
+  Buffer.from('ch;source;mic\n1;Kick;dyn\n2;"Snare; top";dyn\n3;Hat;cond\n'),
+  Buffer.from('ch\tsource\n1\tKick\n2\tSnare\n3\tHat\n', 'utf16le'),
+  Buffer.from('Hi,\n\n1  Kick in    dyn\n2  Snare top  dyn\n\nAna wants lots of vocals.\n'),
+];
+
+type Mutation = { kind: 'flip' | 'cut' | 'insert' | 'repeat'; at: number; bytes: Uint8Array; length: number };
+
+const mutation: fc.Arbitrary<Mutation> = fc.record({
+  kind: fc.constantFrom('flip', 'cut', 'insert', 'repeat'),
+  /** Where, as a part of the whole. */
+  at: fc.double({ min: 0, max: 1, noNaN: true }),
+  bytes: fc.uint8Array({ minLength: 1, maxLength: 40 }),
+  length: fc.integer({ min: 1, max: 400 }),
+});
+
+function mutate(content: Uint8Array, { kind, at, bytes, length }: Mutation): Uint8Array<ArrayBuffer> {
+  const place = Math.floor(at * content.length);
+  const [before, after] = [content.subarray(0, place), content.subarray(place)];
+  if (kind === 'flip') return Buffer.concat([before, bytes, after.subarray(bytes.length)]);
+  if (kind === 'cut') return Buffer.concat([before, after.subarray(length)]);
+  if (kind === 'insert') return Buffer.concat([before, bytes, after]);
+  return Buffer.concat([before, after.subarray(0, length), after]);
+}
+
+const isZip = (content: Uint8Array): boolean => content[0] === 0x50 && content[1] === 0x4b;
+
+/** Changes inside the parts of an archive reach further than changes of its packed bytes. */
+function mutateParts(content: Uint8Array, changes: readonly Mutation[]): Uint8Array {
+  const parts = Object.entries(unzipSync(content)).filter(([name]) => name.endsWith('.xml'));
+  changes.forEach((change, place) => {
+    const part = parts[place % parts.length];
+    if (part) part[1] = mutate(part[1], change);
+  });
+  return zipSync(Object.fromEntries(parts), { level: 1 });
+}
+
+async function expectAnswer(content: Uint8Array): Promise<void> {
+  const outcome = await readDocument('rider', content);
+  if (outcome.ok) Grid.parse(outcome.value);
+  else {
+    expect(outcome.problem.what).toMatch(/^“rider” .*\.$/s);
+    expect(outcome.problem.todo).toMatch(/\.$/);
+  }
+}
+
+test('a damaged file of any form is read as far as it goes or refused with a sentence', async () => {
+  const file = fc.constantFrom(...samples);
+  await fc.assert(
+    fc.asyncProperty(
+      file,
+      fc.array(mutation, { minLength: 1, maxLength: 6 }),
+      fc.boolean(),
+      async (content, changes, inside) => {
+        const mutated =
+          inside && isZip(content) ? mutateParts(content, changes) : changes.reduce(mutate, content);
+        await expectAnswer(mutated);
+      },
+    ),
+    { numRuns: runs },
+  );
+}, 600_000);
+
+test('any bytes at all get an answer', async () => {
+  await fc.assert(fc.asyncProperty(fc.uint8Array({ maxLength: 3_000 }), expectAnswer), { numRuns: runs });
+}, 600_000);
+
+/** Text of a file as rows of cells, whatever the delimiter: nothing but white space and delimiters may go. */
+const told = (text: string): string => text.normalize('NFC').replace(/[\s,;|"\t]/g, '');
+
+test('no letter of a text is lost on its way into the grid', async () => {
+  const line = fc.string({ unit: fc.constantFrom(...'abcÄß1 2\t;,|"-.'), maxLength: 40 });
+  await fc.assert(
+    fc.asyncProperty(fc.array(line, { minLength: 1, maxLength: 12 }), async (lines) => {
+      const text = lines.join('\n');
+      fc.pre(/[\p{L}\p{N}]/u.test(text));
+      const outcome = await readDocument('rider', strToU8(text));
+      const cells = outcome.ok ? outcome.value.sheets.flatMap((sheet) => sheet.rows.flat()) : [];
+      expect(told(cells.join(''))).toBe(told(text));
+    }),
+    { numRuns: runs },
+  );
+}, 600_000);
