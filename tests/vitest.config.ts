@@ -1,10 +1,21 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { canRunElectron } from './electron-project.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 // Electron's binary is no unit's business, and often not there: what imports `electron` gets the stand-in.
 const standIn = fileURLToPath(new URL('./stand-in/electron.ts', import.meta.url));
+
+/** The program in Electron itself; `npm test` says so where it cannot run. */
+const electronProject = {
+  test: {
+    name: 'electron',
+    root,
+    include: ['tests/electron/**/*.test.ts'],
+    testTimeout: 120_000,
+  },
+};
 
 export default defineConfig({
   root,
@@ -32,6 +43,7 @@ export default defineConfig({
           hookTimeout: 60_000,
         },
       },
+      ...(canRunElectron(root) ? [electronProject] : []),
     ],
   },
 });

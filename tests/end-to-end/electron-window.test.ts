@@ -59,6 +59,7 @@ test('the page cannot run a script from its text, evaluate one, or ask another h
       () => {
         document.body.innerHTML = '<b>text</b>';
       },
+      () => Reflect.apply(setTimeout, window, ['globalThis.ranEvaluated = true']),
       () => fetch('https://elsewhere.example/'),
       () => new WebSocket('wss://elsewhere.example/'),
     ];
@@ -69,16 +70,10 @@ test('the page cannot run a script from its text, evaluate one, or ask another h
         // What was refused is told by the event.
       }
     }
-    let evaluated = true;
-    try {
-      Reflect.construct(Function, ['return 1'])();
-    } catch {
-      evaluated = false;
-    }
     await new Promise((resolve) => setTimeout(resolve, 200));
     return {
       directives,
-      evaluated,
+      evaluated: 'ranEvaluated' in globalThis,
       inlineScript: 'ranInline' in globalThis,
       inlineStyle: getComputedStyle(document.body).color,
     };
@@ -87,7 +82,12 @@ test('the page cannot run a script from its text, evaluate one, or ask another h
   // The small page has a script and a style in its text; neither may have had any effect.
   expect(refused.inlineScript).toBe(false);
   expect(refused.inlineStyle).toBe('rgb(0, 0, 0)');
-  expect(refused.directives.sort()).toEqual(['connect-src', 'connect-src', 'require-trusted-types-for']);
+  expect(refused.directives.sort()).toEqual([
+    'connect-src',
+    'connect-src',
+    'require-trusted-types-for',
+    'require-trusted-types-for',
+  ]);
 });
 
 test('the page stays where it is and opens no other window', async () => {
