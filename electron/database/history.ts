@@ -21,78 +21,85 @@ export type Touched = { table: TableName; rowId: Id };
  */
 export class History {
   readonly #database: Database;
+  readonly #run: ReturnType<typeof prepareStatements>;
 
   constructor(database: Database) {
     this.#database = database;
     // Where there is no row, nothing is recorded: that is how the first show comes in.
     database.exec('CREATE TEMP TABLE "recording" ("step" INTEGER NOT NULL)');
     for (const table of tableNames) database.exec(triggersOf(table, columnsOf[table]));
+    this.#run = prepareStatements(database);
   }
 
   standing(): Standing {
-    const revision = this.#database.prepare('SELECT "revision" FROM "standing"').pluck().get() as number;
     return {
-      revision,
+      revision: this.#run.revision.get() as number,
       undo: this.nextUndo()?.label ?? null,
       redo: this.nextRedo()?.label ?? null,
     };
   }
 
   nextUndo(): Step | null {
-    return this.#step('SELECT "number", "label" FROM "steps" WHERE NOT "undone" ORDER BY "number" DESC');
+    return (this.#run.nextUndo.get() as Step | undefined) ?? null;
   }
 
   nextRedo(): Step | null {
-    return this.#step('SELECT "number", "label" FROM "steps" WHERE "undone" ORDER BY "number"');
+    return (this.#run.nextRedo.get() as Step | undefined) ?? null;
   }
 
   /** Does a new step: what was undone is forgotten, and a step that changed no row leaves no trace. */
   record(label: string, madeAt: string, work: () => void): void {
-    const { lastInsertRowid } = this.#database
-      .prepare('INSERT INTO "steps" ("label", "madeAt") VALUES (?, ?)')
-      .run(label, madeAt);
-    const step = Number(lastInsertRowid);
+    const step = Number(this.#run.addStep.run(label, madeAt).lastInsertRowid);
     this.#recordInto(step, work);
-    const changed = this.#database.prepare('SELECT 1 FROM "inverses" WHERE "step" = ?').get(step);
-    if (changed === undefined) {
-      this.#database.prepare('DELETE FROM "steps" WHERE "number" = ?').run(step);
+    if (this.#run.anyInverse.get(step) === undefined) {
+      this.#run.removeStep.run(step);
       return;
     }
-    this.#database
-      .prepare('DELETE FROM "steps" WHERE ("undone" AND "number" < ?) OR "number" <= ?')
-      .run(step, step - mostSteps);
-    this.#countWrite();
+    this.#run.forgetSteps.run(step, step - mostSteps);
+    this.#run.countWrite.run();
   }
 
   /** Takes a step back, or does it again, by its inverses; what they do is recorded as the way back. */
   turn(step: Step, to: 'undone' | 'done'): Touched[] {
-    const inverses = this.#database
-      .prepare('SELECT "table", "rowId", "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC')
-      .all(step.number) as (Touched & { statement: string })[];
-    this.#database.prepare('DELETE FROM "inverses" WHERE "step" = ?').run(step.number);
+    const inverses = this.#run.inverses.all(step.number) as (Touched & { statement: string })[];
+    this.#run.removeInverses.run(step.number);
     this.#recordInto(step.number, () => {
       for (const { statement } of inverses) this.#database.exec(statement);
     });
-    this.#database
-      .prepare('UPDATE "steps" SET "undone" = ? WHERE "number" = ?')
-      .run(to === 'undone' ? 1 : 0, step.number);
-    this.#countWrite();
+    this.#run.markStep.run(to === 'undone' ? 1 : 0, step.number);
+    this.#run.countWrite.run();
     return inverses.map(({ table, rowId }) => ({ table, rowId }));
   }
 
-  #step(sql: string): Step | null {
-    return (this.#database.prepare(`${sql} LIMIT 1`).get() as Step | undefined) ?? null;
-  }
-
   #recordInto(step: number, work: () => void): void {
-    this.#database.prepare('INSERT INTO "recording" ("step") VALUES (?)').run(step);
+    this.#run.startRecording.run(step);
     work();
-    this.#database.prepare('DELETE FROM "recording"').run();
+    this.#run.stopRecording.run();
   }
+}
 
-  #countWrite(): void {
-    this.#database.prepare('UPDATE "standing" SET "revision" = "revision" + 1').run();
-  }
+function prepareStatements(database: Database) {
+  return {
+    revision: database.prepare('SELECT "revision" FROM "standing"').pluck(),
+    countWrite: database.prepare('UPDATE "standing" SET "revision" = "revision" + 1'),
+    nextUndo: database.prepare(
+      'SELECT "number", "label" FROM "steps" WHERE NOT "undone" ORDER BY "number" DESC LIMIT 1',
+    ),
+    nextRedo: database.prepare(
+      'SELECT "number", "label" FROM "steps" WHERE "undone" ORDER BY "number" LIMIT 1',
+    ),
+    addStep: database.prepare('INSERT INTO "steps" ("label", "madeAt") VALUES (?, ?)'),
+    markStep: database.prepare('UPDATE "steps" SET "undone" = ? WHERE "number" = ?'),
+    removeStep: database.prepare('DELETE FROM "steps" WHERE "number" = ?'),
+    forgetSteps: database.prepare('DELETE FROM "steps" WHERE ("undone" AND "number" < ?) OR "number" <= ?'),
+    anyInverse: database.prepare('SELECT 1 FROM "inverses" WHERE "step" = ?'),
+    inverses: database.prepare(
+      'SELECT "table", "rowId", "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC',
+    ),
+    removeInverses: database.prepare('DELETE FROM "inverses" WHERE "step" = ?'),
+    startRecording: database.prepare('INSERT INTO "recording" ("step") VALUES (?)'),
+    stopRecording: database.prepare('DELETE FROM "recording"'),
+  };
 }
 
 function triggersOf(table: TableName, columns: readonly Column[]): string {

@@ -2,11 +2,12 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { chromiumForFile } from '../helpers/chromium.ts';
-import { smallRoot, startOnStandIn } from '../helpers/stand-in-program.ts';
+import { smallElectronRoot } from '../helpers/small-root.ts';
+import { startOnStandIn } from '../helpers/stand-in-program.ts';
 import { temporaryFolder } from '../helpers/temporary-folder.ts';
 
 const chromium = chromiumForFile();
-const openWindow = async () => startOnStandIn(chromium(), await smallRoot());
+const openWindow = async () => startOnStandIn(chromium(), await smallElectronRoot());
 const openFrame = (id: number) => JSON.stringify({ id, call: 'show.open', input: {} });
 
 test('the window is asked of Electron with isolation and sandbox, and without Node', async () => {
@@ -44,7 +45,10 @@ test('the page gets the two functions of the bridge, which it cannot change, and
 });
 
 test('the built preload is one file that needs nothing but electron', async () => {
-  const source = readFileSync(join(await smallRoot(), 'renderer', 'dist-shell', 'preload.cjs'), 'utf8');
+  const source = readFileSync(
+    join(await smallElectronRoot(), 'renderer', 'dist-shell', 'preload.cjs'),
+    'utf8',
+  );
   expect([...source.matchAll(/require\(["']([^"']+)["']\)/g)].map((it) => it[1])).toEqual(['electron']);
 });
 
@@ -164,7 +168,7 @@ test('a second start brings the window forward instead of opening another', asyn
 });
 
 test('a show that cannot be opened is said in a box, and the program ends', async () => {
-  const root = await smallRoot();
+  const root = await smallElectronRoot();
   const folder = temporaryFolder();
   writeFileSync(join(folder, 'festival.foldbook'), 'no show');
   vi.resetModules();
