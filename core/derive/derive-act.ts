@@ -3,7 +3,7 @@ import { planAct } from '../plan/plan-act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { deriveCues } from './cue.ts';
 import type { Derived } from './derived.ts';
-import { type ActFacts, byId } from './facts.ts';
+import { type ActFacts, byId, mixesWithPlans } from './facts.ts';
 import { deriveFeeds } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
 import { deriveGains } from './gain.ts';
@@ -38,6 +38,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     index,
     decided,
     plan,
+    mixes: mixesWithPlans(sheet, plan),
     wishes,
     cells,
     copies,

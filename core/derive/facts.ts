@@ -15,6 +15,7 @@ export type ActFacts = {
   index: SheetIndex;
   decided: DecisionIndex;
   plan: Plan;
+  mixes: MixWithPlan[];
   wishes: ResolvedWishes;
   cells: CellDecisions;
   copies: readonly CopiesOfSource[];
@@ -44,10 +45,13 @@ export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
   return facts.sheet.mixes[facts.index.mixAt.get(id) ?? -1];
 }
 
+/** A mix with its plan. */
+export type MixWithPlan = { mix: Mix; planned: PlannedMix; mixAt: number };
+
 /** Each mix with its plan, in sheet order. */
-export function plannedMixes(facts: ActFacts): { mix: Mix; planned: PlannedMix; mixAt: number }[] {
-  return facts.sheet.mixes.flatMap((mix, mixAt) => {
-    const planned = facts.plan.mixes[mixAt];
+export function mixesWithPlans(sheet: ActSheet, plan: Plan): MixWithPlan[] {
+  return sheet.mixes.flatMap((mix, mixAt) => {
+    const planned = plan.mixes[mixAt];
     return planned ? [{ mix, planned, mixAt }] : [];
   });
 }

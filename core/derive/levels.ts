@@ -14,10 +14,11 @@ export function deriveLevels(
   secondFeeds: readonly Feed[],
 ): MixLevel[] {
   const power = new Float64Array(sheet.mixes.length);
+  const powerOf = rememberedPowers();
   for (const row of feeds)
     for (let mixAt = 0; mixAt < row.length; mixAt++) {
       const levelDb = row[mixAt]?.levelDb ?? null;
-      if (levelDb !== null) power[mixAt] = (power[mixAt] ?? 0) + powerOfDb(levelDb);
+      if (levelDb !== null) power[mixAt] = (power[mixAt] ?? 0) + powerOf(levelDb);
     }
   for (const second of secondFeeds) {
     const mixAt = sheet.mixes.findIndex((mix) => mix.id === second.mixId);
@@ -30,6 +31,18 @@ export function deriveLevels(
     const sumDb = sum > 0 ? dbOfPower(sum) : null;
     return { mixId: mix.id, sumDb, loweredByDb: sumDb === null ? 0 : loweringDb(sumDb, sheet.rig) };
   });
+}
+
+/** A matrix of thousands of sends holds a handful of levels, so each is turned into power once. */
+function rememberedPowers(): (levelDb: number) => number {
+  const known = new Map<number, number>();
+  return (levelDb) => {
+    const found = known.get(levelDb);
+    if (found !== undefined) return found;
+    const power = powerOfDb(levelDb);
+    known.set(levelDb, power);
+    return power;
+  };
 }
 
 /** What a mix of this sum must be lowered by to leave the rig's headroom below full scale; 0 where it fits. */

@@ -35,6 +35,8 @@ export type ResolvedWishes = {
   circular: number[];
   /** Places of wishes for a group of which the act has no source. */
   emptyGroups: number[];
+  /** Places of wishes that name a source or a mix that is not there, or stand in a mix that is not. */
+  lost: number[];
 };
 
 /**
@@ -52,8 +54,9 @@ export function resolveWishes(sheet: ActSheet, index: SheetIndex): ResolvedWishe
     amount: new Array<Amount | null>(cells).fill(null),
     circular: [],
     emptyGroups: [],
+    lost: [],
   };
-  const ofMixes = wishesOfMixes(sheet, index);
+  const ofMixes = wishesOfMixes(sheet, index, wishes.lost);
   const circular = cyclicSameAs(sheet, index);
   wishes.circular = [...circular];
   const targets = groupTargets(sheet.sources);
@@ -86,11 +89,12 @@ function groupTargets(sources: readonly Source[]): Targets {
 }
 
 /** Places of the wishes of each mix, in their order. */
-function wishesOfMixes(sheet: ActSheet, index: SheetIndex): number[][] {
+function wishesOfMixes(sheet: ActSheet, index: SheetIndex, lost: number[]): number[][] {
   const ofMixes: number[][] = sheet.mixes.map(() => []);
   sheet.wishes.forEach((wish, at) => {
     const mixAt = index.mixAt.get(wish.mixId);
-    if (mixAt !== undefined) ofMixes[mixAt]?.push(at);
+    if (mixAt === undefined) lost.push(at);
+    else ofMixes[mixAt]?.push(at);
   });
   return ofMixes;
 }
@@ -127,7 +131,8 @@ class MixWishes {
     if (wish.sameAsMixId !== null) this.#takeOtherMix(wishAt, wish, wish.sameAsMixId);
     else if (wish.sourceId !== null) {
       const sourceAt = this.#index.sourceAt.get(wish.sourceId);
-      if (sourceAt !== undefined) this.#takeTargets(wishAt, wish, wish.sourceId, [sourceAt], rankOfSource);
+      if (sourceAt === undefined) this.#wishes.lost.push(wishAt);
+      else this.#takeTargets(wishAt, wish, wish.sourceId, [sourceAt], rankOfSource);
     } else if (wish.group !== null) {
       const rank = wish.group === 'everything' ? rankOfEverything : rankOfGroup;
       const places = this.#targets.get(wish.group) ?? [];
@@ -159,7 +164,10 @@ class MixWishes {
 
   #takeOtherMix(wishAt: number, wish: Wish, otherMixId: string): void {
     const otherAt = this.#index.mixAt.get(otherMixId);
-    if (otherAt === undefined) return;
+    if (otherAt === undefined) {
+      this.#wishes.lost.push(wishAt);
+      return;
+    }
     const { state, amount, levelDb, sourceCount } = this.#wishes;
     const asItIs = (wish.amount === null && wish.levelDb === null) || wish.amount === 'only';
     const heard: number[] = [];

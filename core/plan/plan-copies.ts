@@ -16,25 +16,22 @@ type RowsOfSource = Partial<Record<Purpose, Copy>>;
 export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver: PassedOver[] } {
   const desk = new NumbersInUse(sheet.rig.channelCount);
   const rows = copyRows(sheet);
-  const copies = new Map<Id, PlannedCopy[]>(
-    sheet.sources.map((source) => [source.id, neededCopies(source, rows.get(source.id) ?? {})]),
-  );
-  for (const planned of copies.values())
-    for (const { channel } of planned) if (channel !== null) desk.take(channel);
-
+  const copies = new Map<Id, PlannedCopy[]>();
+  for (const source of sheet.sources) {
+    const needed = neededCopies(source, rows.get(source.id) ?? {});
+    for (const { channel } of needed) if (channel !== null) desk.take(channel);
+    copies.set(source.id, needed);
+  }
   giveChannels(sheet.sources, desk, (source) => mainCopy(copies.get(source.id)));
-  for (const purpose of purposes)
-    giveChannels(sheet.sources, desk, (source) =>
-      copies.get(source.id)?.find((copy) => copy.purpose === purpose),
-    );
+  for (const purpose of new Set(sheet.copies.map((row) => row.purpose)))
+    giveChannels(sheet.sources, desk, (source) => copyFor(copies.get(source.id), purpose));
   const passedOver = proposeMonitorCopies(sheet, rows, copies, desk);
-  giveChannels(sheet.sources, desk, (source) =>
-    copies.get(source.id)?.find((copy) => copy.purpose === 'monitors'),
-  );
-  return {
-    copies: sheet.sources.flatMap((source) => inPurposeOrder(copies.get(source.id) ?? [])),
-    passedOver,
-  };
+  giveChannels(sheet.sources, desk, (source) => copyFor(copies.get(source.id), 'monitors'));
+  return { copies: sheet.sources.flatMap((source) => copies.get(source.id) ?? []), passedOver };
+}
+
+function copyFor(copies: readonly PlannedCopy[] | undefined, purpose: Purpose): PlannedCopy | undefined {
+  return copies?.find((copy) => copy.purpose === purpose);
 }
 
 function copyRows(sheet: ActSheet): Map<Id, RowsOfSource> {
@@ -75,7 +72,7 @@ function needOf(source: Source, purpose: Purpose): string | null {
 }
 
 function mainCopy(copies: readonly PlannedCopy[] | undefined): PlannedCopy | undefined {
-  return copies?.find((copy) => copy.purpose === 'foh') ?? copies?.[0];
+  return copyFor(copies, 'foh') ?? copies?.[0];
 }
 
 /** Channels in source order for one copy of each source; a pair gets two side by side where there are any. */
@@ -84,11 +81,12 @@ function giveChannels(
   desk: NumbersInUse,
   copyOf: (source: Source) => PlannedCopy | undefined,
 ): void {
-  const byId = new Map(sources.map((source) => [source.id, source]));
-  for (const source of sources) {
+  const waiting = sources.filter((source) => copyOf(source)?.channel === null);
+  const byId = waiting.length === 0 ? null : new Map(sources.map((source) => [source.id, source]));
+  for (const source of waiting) {
     const copy = copyOf(source);
     if (!copy || copy.channel !== null) continue;
-    const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
+    const pair = source.pairSourceId === null ? undefined : byId?.get(source.pairSourceId);
     const other = pair && pair !== source ? copyOf(pair) : undefined;
     if (other && other.channel === null) {
       const channels = desk.takeLowestPair();
@@ -121,9 +119,7 @@ function proposeMonitorCopies(
   for (const unit of doublingUnits(sheet)) {
     const open = unit.sources.filter((source) => source.audience === 'front of house and monitors');
     if (open.some((source) => rows.get(source.id)?.monitors?.wanted === false)) continue;
-    const missing = open.filter(
-      (source) => !copies.get(source.id)?.some((copy) => copy.purpose === 'monitors'),
-    );
+    const missing = open.filter((source) => !copyFor(copies.get(source.id), 'monitors'));
     if (missing.length === 0) continue;
     if (missing.length > free) {
       for (const { id } of missing)
@@ -135,12 +131,18 @@ function proposeMonitorCopies(
     }
     free -= missing.length;
     const why = `A copy for monitors: ${unit.why}.`;
-    for (const { id } of missing)
-      copies.get(id)?.push({ sourceId: id, purpose: 'monitors', channel: null, by: 'proposal', why });
+    for (const { id } of missing) {
+      const ofSource = copies.get(id) ?? [];
+      // Behind the FOH channel, so that the copies of a source stay in the order of purposes.
+      const place = ofSource.findIndex((copy) => copy.purpose !== 'foh');
+      ofSource.splice(place < 0 ? ofSource.length : place, 0, {
+        sourceId: id,
+        purpose: 'monitors',
+        channel: null,
+        by: 'proposal',
+        why,
+      });
+    }
   }
   return passedOver;
-}
-
-function inPurposeOrder(copies: PlannedCopy[]): PlannedCopy[] {
-  return copies.sort((a, b) => purposes.indexOf(a.purpose) - purposes.indexOf(b.purpose));
 }

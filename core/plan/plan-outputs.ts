@@ -40,11 +40,11 @@ export function planOutputs(
     if (!result.has(mix.id) && free)
       give(mix, { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' });
   }
-  const boxPlaces = new Map(sheet.boxes.map((box) => [box.id, placeOf(box)]));
+  const nearest = new NearestOutputs(sheet, open);
   for (const mix of sheet.mixes) {
     if (result.has(mix.id)) continue;
     const place = placeOf(mix);
-    const outputIds = nearestOutputs(open, place, widthOf(mix), boxPlaces);
+    const outputIds = nearest.to(place, widthOf(mix));
     const why = place ? 'The free output nearest to where it is heard.' : 'The lowest free output in order.';
     give(mix, { outputIds, by: 'proposal', why: outputIds.length > 0 ? why : 'No output is left for it.' });
   }
@@ -109,35 +109,63 @@ function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, D
 function withNext(outputIds: readonly Id[], width: number, outputs: readonly Output[]): Id[] {
   const first = outputs.find((output) => output.id === outputIds[0]);
   if (width === 1 || outputIds.length > 1 || !first) return [...outputIds];
-  const next = outputs.find((output) => isNextTo(first, output));
+  const next = outputs.find((output) => socketKey(output) === nextKey(first));
   return next ? [first.id, next.id] : [first.id];
 }
 
-function isNextTo(output: Output, next: Output): boolean {
-  return next.place === output.place && next.boxId === output.boxId && next.number === output.number + 1;
+const socketKey = ({ place, boxId, number }: Output) => `${place} ${boxId} ${number}`;
+const nextKey = ({ place, boxId, number }: Output) => `${place} ${boxId} ${number + 1}`;
+
+/** The outputs that are still free, to be searched from a place on the stage. */
+class NearestOutputs {
+  readonly #open: ReadonlyMap<Id, Output>;
+  readonly #inOrder: Output[];
+  readonly #placeOfOutput = new Map<Id, StagePlace>();
+  /** For each output the one beside it on the same box, on its right. */
+  readonly #right = new Map<Id, Output>();
+
+  constructor(sheet: ActSheet, open: ReadonlyMap<Id, Output>) {
+    this.#open = open;
+    const outputs = [...open.values()];
+    const byKey = new Map(outputs.map((output) => [socketKey(output), output]));
+    const boxes = new Map(sheet.boxes.map((box) => [box.id, box]));
+    for (const output of outputs) {
+      const right = byKey.get(nextKey(output));
+      if (right) this.#right.set(output.id, right);
+      const box = boxes.get(output.boxId ?? '');
+      const place = placeOf(output) ?? (box ? placeOf(box) : null);
+      if (place) this.#placeOfOutput.set(output.id, place);
+    }
+    this.#inOrder = outputs.sort((a, b) => rankOf(a) - rankOf(b));
+  }
+
+  /** One or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
+  to(place: StagePlace | null, width: number): Id[] {
+    const free = this.#nearestFirst(place).filter((output) => this.#open.has(output.id));
+    const first = free[0];
+    if (width === 1) return first ? [first.id] : [];
+    for (const left of free) {
+      const right = this.#right.get(left.id);
+      if (right && this.#open.has(right.id)) return [left.id, right.id];
+    }
+    // Two that are not neighbours still carry a stereo mix; one alone does not.
+    return free.length >= 2 ? free.slice(0, 2).map((output) => output.id) : [];
+  }
+
+  #nearestFirst(place: StagePlace | null): Output[] {
+    if (!place) return this.#inOrder;
+    const apartM = new Map(
+      this.#inOrder.map((output) => {
+        const there = this.#placeOfOutput.get(output.id);
+        return [output.id, there ? distanceM(place, there) : Number.MAX_VALUE];
+      }),
+    );
+    return this.#inOrder.toSorted(
+      (a, b) => rankOf(a) - rankOf(b) || (apartM.get(a.id) ?? 0) - (apartM.get(b.id) ?? 0),
+    );
+  }
 }
 
-function nearestOutputs(
-  open: ReadonlyMap<Id, Output>,
-  place: StagePlace | null,
-  width: number,
-  boxPlaces: ReadonlyMap<Id, StagePlace | null>,
-): Id[] {
-  const outputs = [...open.values()];
-  const inOrder = outputs
-    .map((output, order) => {
-      const there = placeOf(output) ?? (output.boxId === null ? null : (boxPlaces.get(output.boxId) ?? null));
-      const apartM = place && there ? distanceM(place, there) : place ? Number.MAX_VALUE : 0;
-      return { output, order, rank: placeRank[output.place] ?? 0, apartM };
-    })
-    .sort((a, b) => a.rank - b.rank || a.apartM - b.apartM || a.order - b.order)
-    .map(({ output }) => output);
-  const first = inOrder[0];
-  if (width === 1) return first ? [first.id] : [];
-  for (const left of inOrder) {
-    const right = outputs.find((output) => isNextTo(left, output));
-    if (right) return [left.id, right.id];
-  }
-  // Two that are not neighbours still carry a stereo mix; one alone does not.
-  return inOrder.length >= 2 ? inOrder.slice(0, 2).map((output) => output.id) : [];
+function rankOf(output: Output): number {
+  return placeRank[output.place] ?? 0;
 }

@@ -2,7 +2,7 @@ import type { Mix } from '../../show/act.ts';
 import type { CueOutput, Id } from '../../show/rig.ts';
 import { cueKindOf } from '../cue.ts';
 import type { Cue } from '../derived.ts';
-import { type ActFacts, mixOf, plannedMixes } from '../facts.ts';
+import { type ActFacts, mixOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
 import { aboutMix, listed, quoted } from './say.ts';
 
@@ -109,7 +109,7 @@ export const cueFindings: readonly FindingRule[] = [
     cause: '{mix} is on the bus that {cue} takes: whatever the engineer listens to goes into {mix}.',
     remedy: 'Move {mix} to another bus.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) =>
+      facts.mixes.flatMap(({ mix, planned }) =>
         facts.sheet.cueOutputs.flatMap((cue) => {
           if (cue.busId === null || !planned.busIds.includes(cue.busId)) return [];
           return [
@@ -129,7 +129,7 @@ export const cueFindings: readonly FindingRule[] = [
     remedy: 'Give {mix} another device.',
     find: (facts) => {
       const cueDevices = new Set<Id | null>(facts.sheet.cueOutputs.map((cue) => cue.deviceId));
-      return plannedMixes(facts).flatMap(({ mix, planned }) =>
+      return facts.mixes.flatMap(({ mix, planned }) =>
         planned.deviceIds.flatMap((id) => {
           const device = facts.deviceById.get(id);
           if (!device || (!device.forCue && !cueDevices.has(id))) return [];

@@ -1,6 +1,6 @@
 import { usesHouseDevice } from '../../plan/plan-devices.ts';
 import type { Device } from '../../show/rig.ts';
-import { type ActFacts, plannedMixes } from '../facts.ts';
+import type { ActFacts } from '../facts.ts';
 import { mixesUsing } from './mixes.ts';
 import type { Case, FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, listed, number, quoted } from './say.ts';
@@ -15,7 +15,7 @@ export const deviceFindings: readonly FindingRule[] = [
       '{mix} asks for {wanted}, and {given} is left for it: the act asks for {needed}, the house has {there}.',
     remedy: 'Hire more, ask the band to bring their own, or let two performers share.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) => {
+      facts.mixes.flatMap(({ mix, planned }) => {
         if (!usesHouseDevice(mix) || planned.deviceIds.length >= mix.deviceCount) return [];
         const needed = facts.sheet.mixes
           .filter((it) => it.deviceKind === mix.deviceKind && usesHouseDevice(it))
@@ -35,7 +35,7 @@ export const deviceFindings: readonly FindingRule[] = [
     cause: '{device} is given to {mixes}, but can play one mix only.',
     remedy: 'Give one of them another device.',
     find: (facts) =>
-      [...mixesUsing(plannedMixes(facts), ({ planned }) => planned.deviceIds)]
+      [...mixesUsing(facts.mixes, ({ planned }) => planned.deviceIds)]
         .filter(([, mixes]) => mixes.length > 1)
         .map(([id, mixes]) => ({
           say: { device: quoted(facts.deviceById.get(id)), mixes: listed(mixes) },
@@ -122,7 +122,7 @@ function deviceCases(
   isSo: (device: Device, kind: Device['kind'] | null) => boolean,
   sayOf: (device: Device, kind: Device['kind'] | null) => NonNullable<Case['say']>,
 ): Case[] {
-  return plannedMixes(facts).flatMap(({ mix, planned }) =>
+  return facts.mixes.flatMap(({ mix, planned }) =>
     planned.deviceIds.flatMap((id) => {
       const device = facts.deviceById.get(id);
       if (!device || !isSo(device, mix.deviceKind)) return [];
@@ -137,7 +137,7 @@ function deviceCases(
 }
 
 function limiterCases(facts: ActFacts, isSo: (device: Device) => boolean): Case[] {
-  const devices = plannedMixes(facts)
+  const devices = facts.mixes
     .flatMap(({ planned }) => planned.deviceIds)
     .flatMap((id) => facts.deviceById.get(id) ?? [])
     .filter((device) => device.kind === 'in-ear' && isSo(device));
@@ -159,7 +159,7 @@ function sharedFrequencies(facts: ActFacts): Case[] {
     if (!there.some((user) => user.key === key)) there.push({ key, name, about });
     users.set(mhz, there);
   };
-  for (const { mix, planned } of plannedMixes(facts))
+  for (const { mix, planned } of facts.mixes)
     for (const id of planned.deviceIds) {
       const device = facts.deviceById.get(id);
       if (device) add(device.frequencyMhz, `mix ${mix.id}`, device.name, { of: 'device', id });

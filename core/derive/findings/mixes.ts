@@ -1,7 +1,7 @@
 import type { Mix } from '../../show/act.ts';
 import type { Bus, Id } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
-import { isLoudspeakerMix, plannedMixes } from '../facts.ts';
+import { isLoudspeakerMix } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutMix, listed, number, quoted } from './say.ts';
 
@@ -17,7 +17,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} has no bus: the act needs {needed}, and {there} are free to use.',
     remedy: 'Make a stereo mix mono, let two performers share a mix, or leave {mix} out.',
     find: (facts) => {
-      const planned = plannedMixes(facts).filter(({ mix }) => mix.mixedAt === 'house desk');
+      const planned = facts.mixes.filter(({ mix }) => mix.mixedAt === 'house desk');
       const needed = planned.reduce((sum, { planned: { format } }) => sum + (format === 'stereo' ? 2 : 1), 0);
       const cueBusIds = new Set(facts.sheet.cueOutputs.map((cue) => cue.busId));
       const there = facts.sheet.buses.filter(
@@ -36,7 +36,7 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another bus.',
     find: (facts) => {
       const buses = busesById(facts.sheet.buses);
-      return [...mixesUsing(plannedMixes(facts), ({ planned }) => planned.busIds)]
+      return [...mixesUsing(facts.mixes, ({ planned }) => planned.busIds)]
         .filter(([, mixes]) => mixes.length > 1)
         .map(([id, mixes]) => ({
           say: { bus: buses.get(id)?.number ?? '?', mixes: listed(mixes) },
@@ -52,7 +52,7 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Move the mix, or free the bus.',
     find: (facts) => {
       const buses = busesById(facts.sheet.buses);
-      return plannedMixes(facts).flatMap(({ mix, planned }) =>
+      return facts.mixes.flatMap(({ mix, planned }) =>
         planned.busIds.flatMap((id) => {
           const bus = buses.get(id);
           if (!bus || bus.reservedFor === null) return [];
@@ -73,7 +73,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is mono on one bus, but {device} is stereo: its listener gets the same in both ears.',
     remedy: 'Make {mix} stereo if two buses are left.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) => {
+      facts.mixes.flatMap(({ mix, planned }) => {
         const device = planned.deviceIds
           .map((id) => facts.deviceById.get(id))
           .find((it) => it?.kind === 'in-ear' && it.format === 'stereo');
@@ -94,7 +94,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is stereo, but {device} gives one side only.',
     remedy: 'Make {mix} mono and win a bus, or give it a stereo device or a second one.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) => {
+      facts.mixes.flatMap(({ mix, planned }) => {
         const devices = planned.deviceIds.flatMap((id) => facts.deviceById.get(id) ?? []);
         const mono = devices.filter((device) => device.format === 'mono');
         const oneSide =
@@ -117,7 +117,7 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Put it on an odd bus and the one after it.',
     find: (facts) => {
       const buses = busesById(facts.sheet.buses);
-      return plannedMixes(facts).flatMap(({ mix, planned }) => {
+      return facts.mixes.flatMap(({ mix, planned }) => {
         const numbers = planned.busIds.map((id) => buses.get(id)?.number ?? 0);
         const [left = 0, right = 0] = numbers;
         const linked = numbers.length === 2 && left % 2 === 1 && right === left + 1;
@@ -161,7 +161,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{people} share {mix}, but stand {apart} m apart: one device does not reach both.',
     remedy: 'Give the mix a second device, or each a mix.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) => {
+      facts.mixes.flatMap(({ mix, planned }) => {
         const people = facts.sheet.listeners
           .filter((listener) => listener.mixId === mix.id)
           .flatMap((listener) => facts.sheet.performers.find((it) => it.id === listener.performerId) ?? []);

@@ -1,6 +1,5 @@
 import { leavesRig } from '../../plan/plan-outputs.ts';
 import type { Output } from '../../show/rig.ts';
-import { plannedMixes } from '../facts.ts';
 import { mixesUsing } from './mixes.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutMix, listed, quoted } from './say.ts';
@@ -14,7 +13,7 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{mix} leaves nowhere: {needed} outputs are needed, and {there} are free for mixes.',
     remedy: '{proposal}',
     find: (facts) => {
-      const planned = plannedMixes(facts).filter(({ mix }) => leavesRig(mix));
+      const planned = facts.mixes.filter(({ mix }) => leavesRig(mix));
       const widthOf = (format: string) => (format === 'stereo' ? 2 : 1);
       const needed = planned.reduce((sum, { planned: { format } }) => sum + widthOf(format), 0);
       const free = new Set(facts.sheet.outputs.filter(isForMixes).map((output) => output.id));
@@ -36,7 +35,7 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{output} carries {mixes}: one of them reaches the wrong ears.',
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
-      [...mixesUsing(plannedMixes(facts), ({ planned }) => planned.outputIds)]
+      [...mixesUsing(facts.mixes, ({ planned }) => planned.outputIds)]
         .filter(([, mixes]) => mixes.length > 1)
         .map(([id, mixes]) => ({
           say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
@@ -76,7 +75,7 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{device} is wired to {wired}, but {mix} leaves at {output}: somebody has to re-plug it.',
     remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
     find: (facts) =>
-      plannedMixes(facts).flatMap(({ mix, planned }) =>
+      facts.mixes.flatMap(({ mix, planned }) =>
         planned.deviceIds.flatMap((id) => {
           const device = facts.deviceById.get(id);
           const first = planned.outputIds[0];
@@ -136,7 +135,7 @@ function outputCases(
   isSo: (output: Output) => boolean,
   sayOf: (output: Output) => Said,
 ) {
-  return plannedMixes(facts).flatMap(({ mix, planned }) =>
+  return facts.mixes.flatMap(({ mix, planned }) =>
     planned.outputIds.flatMap((id) => {
       const output = facts.outputById.get(id);
       if (!output || !isSo(output)) return [];

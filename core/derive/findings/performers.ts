@@ -95,7 +95,12 @@ export const performerFindings: readonly FindingRule[] = [
     needs: 'all feeds',
     cause: '{mix} gets {source}: timecode is a loud square signal for machines, never for ears.',
     remedy: 'Take {source} out of {mix}.',
-    find: (facts) => feedCases(facts, (source, mix) => source.kind === 'timecode' && !isLoudspeakerMix(mix)),
+    find: (facts) =>
+      feedCases(
+        facts,
+        (source) => source.kind === 'timecode',
+        (mix) => !isLoudspeakerMix(mix),
+      ),
   },
   {
     code: 'click-at-front-of-house',
@@ -190,25 +195,25 @@ function ownNotHeard(
   });
 }
 
-/** A case for every feed that flows and is so. */
-function feedCases(facts: ActFacts, isSo: (source: Source, mix: Mix) => boolean): Case[] {
-  return facts.sheet.sources.flatMap((source, sourceAt) =>
-    facts.sheet.mixes.flatMap((mix, mixAt) => {
-      const feed = facts.feeds[sourceAt]?.[mixAt];
-      if (!feed || feed.levelDb === null || !isSo(source, mix)) return [];
-      return [
-        {
-          say: { mix: quoted(mix), source: quoted(source) },
-          about: [{ of: 'feed' as const, mixId: mix.id, sourceId: source.id }],
-        },
-      ];
-    }),
-  );
+/** A case for every feed that flows from such a source into such a mix. */
+function feedCases(
+  facts: ActFacts,
+  isSuchSource: (source: Source) => boolean,
+  isSuchMix: (mix: Mix) => boolean,
+): Case[] {
+  return facts.sheet.sources.flatMap((source, sourceAt) => {
+    if (!isSuchSource(source)) return [];
+    return facts.sheet.mixes
+      .filter((mix, mixAt) => (facts.feeds[sourceAt]?.[mixAt]?.levelDb ?? null) !== null && isSuchMix(mix))
+      .map((mix) => ({
+        say: { mix: quoted(mix), source: quoted(source) },
+        about: [{ of: 'feed' as const, mixId: mix.id, sourceId: source.id }],
+      }));
+  });
 }
 
 function onLoudspeakers(facts: ActFacts, isSo: (source: Source) => boolean): Case[] {
-  if (!facts.sheet.sources.some(isSo)) return [];
-  return feedCases(facts, (source, mix) => isSo(source) && mix.deviceKind !== null && isLoudspeakerMix(mix));
+  return feedCases(facts, isSo, (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix));
 }
 
 function earMixesWithout(facts: ActFacts, isSo: (source: Source) => boolean): Mix[] {

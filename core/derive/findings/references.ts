@@ -69,7 +69,8 @@ function lostReferences(facts: ActFacts): Case[] {
   };
   const cases: Case[] = [];
   for (const { table, field, to } of references) {
-    if (!isSheetTable(table) || !isSheetTable(to)) continue;
+    // Wishes are many, and whoever resolved them has looked already.
+    if (!isSheetTable(table) || !isSheetTable(to) || table === 'wishes') continue;
     const there = idsOf(to);
     for (const row of facts.sheet[table] as readonly Record<string, unknown>[]) {
       const missing = row[field];
@@ -79,6 +80,17 @@ function lostReferences(facts: ActFacts): Case[] {
         about: [{ of: 'act', id: facts.sheet.act.id }],
       });
     }
+  }
+  for (const wishAt of facts.wishes.lost) {
+    const wish = facts.sheet.wishes[wishAt];
+    if (!wish) continue;
+    const mixIsThere = facts.index.mixAt.has(wish.mixId);
+    const missing = mixIsThere ? (wish.sourceId ?? wish.sameAsMixId ?? '') : wish.mixId;
+    const what = mixIsThere && wish.sourceId !== null ? rowNames.sources : rowNames.mixes;
+    cases.push({
+      say: { row: rowNames.wishes, what, missing },
+      about: [{ of: 'act', id: facts.sheet.act.id }],
+    });
   }
   return cases;
 }

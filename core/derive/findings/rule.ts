@@ -29,7 +29,19 @@ export function findingOf(rule: FindingRule, { say, about }: Case): Finding {
   };
 }
 
+/** Sentences cut at their braces, each once: even places are plain text, odd places are names to fill in. */
+const cutSentences = new Map<string, readonly string[]>();
+
 function fill(sentence: string, say: Case['say']): string {
-  const filled = sentence.replaceAll(/\{(\w+)\}/g, (braces, name: string) => String(say?.[name] ?? braces));
+  let parts = cutSentences.get(sentence);
+  if (!parts) {
+    parts = sentence.split(/\{(\w+)\}/);
+    cutSentences.set(sentence, parts);
+  }
+  let filled = '';
+  for (let at = 0; at < parts.length; at++) {
+    const part = parts[at] ?? '';
+    filled += at % 2 === 0 ? part : (say?.[part] ?? part);
+  }
   return filled.charAt(0).toUpperCase() + filled.slice(1);
 }

@@ -6,7 +6,7 @@ import type { Mix, Source } from '../../show/act.ts';
 import type { Id } from '../../show/rig.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
-import { type ActFacts, feedsOfMix, isLoudspeakerMix, plannedMixes, sourceOf } from '../facts.ts';
+import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
 import { latencyToEar } from '../latency.ts';
 import type { Case, FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, decibels, listed, number, quoted } from './say.ts';
@@ -37,12 +37,13 @@ export const stageFindings: readonly FindingRule[] = [
     cause:
       '{mix} holds {count} open microphones in a loudspeaker: that costs {cost} of gain before feedback against one.',
     remedy: 'Take out what {mix} does not need. Ring out on the day and open outputs from silence.',
-    find: (facts) =>
-      facts.sheet.mixes.flatMap((mix, mixAt) => {
+    find: (facts) => {
+      const openMicrophones = facts.feeds.filter((_, sourceAt) =>
+        isOpenMicrophone(facts.sheet.sources[sourceAt]),
+      );
+      return facts.sheet.mixes.flatMap((mix, mixAt) => {
         if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return [];
-        const count = feedsOfMix(facts, mixAt).filter((feed) =>
-          isOpenMicrophone(sourceOf(facts, feed.sourceId)),
-        ).length;
+        const count = openMicrophones.filter((row) => (row[mixAt]?.levelDb ?? null) !== null).length;
         if (count < manyMicrophones) return [];
         return [
           {
@@ -50,7 +51,8 @@ export const stageFindings: readonly FindingRule[] = [
             about: [aboutMix(mix)],
           },
         ];
-      }),
+      });
+    },
   },
   {
     code: 'late-in-the-ears',
@@ -151,7 +153,7 @@ function lateSources(facts: ActFacts): Case[] {
   const listeners = new Map<Id, Id[]>();
   for (const { mixId, performerId } of facts.sheet.listeners)
     listeners.set(mixId, [...(listeners.get(mixId) ?? []), performerId]);
-  return plannedMixes(facts).flatMap(({ mix, mixAt }) =>
+  return facts.mixes.flatMap(({ mix, mixAt }) =>
     feedsOfMix(facts, mixAt).flatMap((feed) => {
       const source = sourceOf(facts, feed.sourceId);
       const performer = facts.sheet.performers.find((it) => it.id === source?.performerId);
