@@ -61,21 +61,29 @@ export function shareColumns(runs: readonly Run[]): void {
   };
   tables.forEach((run, place) => {
     const next = tables[place + 1];
-    const runsAcross =
-      run.lines.length <= 2 && next !== undefined && strips.length > 0 && belong(strips, next.strips);
-    if (belong(strips, run.strips)) strips = mergedStrips(strips, run.strips);
-    else if (!runsAcross) {
+    const together = mergedStrips(strips, run.strips);
+    const few = run.lines.length <= 2 && strips.length > 0;
+    // One or two lines make no column: a page's footer, or a line that runs across and is followed by more of the table.
+    if (few && together.length > strips.length) run.columns = columnsOfStrips(run.strips);
+    else if (belong(strips, run.strips)) {
+      strips = together;
+      group.push(run);
+    } else if (few && next && belong(strips, next.strips)) group.push(run);
+    else {
       close();
       strips = run.strips;
+      group.push(run);
     }
-    group.push(run);
   });
   close();
 }
 
 export function rowsOfRun(run: Run): string[][] {
   if (run.columns.length === 0) return run.lines.map((line) => line.pieces.map((piece) => piece.text));
-  return joinWrapped(cellsOfRun(run), run.reach).map((row) => row.cells);
+  const rows = joinWrapped(cellsOfRun(run), run.reach).map((row) => row.cells);
+  const table = rows.findIndex((row) => row.filter((cell) => cell !== '').length > 1);
+  // What stands alone above a table is a title; that it is centred says nothing of a column.
+  return rows.map((row, place) => (place < table ? row.filter((cell) => cell !== '') : row));
 }
 
 type Row = { y: number; cells: string[] };
@@ -86,38 +94,49 @@ function cellsOfRun(run: Run): Row[] {
 
 const isNumbered = (row: Row): boolean => /^\d{1,3}\b/.test(row.cells[0] ?? '');
 
-/** Four fifths of the usual distance between numbered rows of a table; 0 where it has hardly any. */
+/** Four fifths of the smallest usual distance between numbered rows of a table; 0 where it has hardly any. */
 function reachOf(runs: readonly Run[]): number {
   const distances = runs.flatMap((run) => {
     const numbered = cellsOfRun(run).filter(isNumbered);
     return numbered.slice(1).map((row, place) => row.y - (numbered[place]?.y ?? 0));
   });
   if (distances.length < 3) return 0;
-  return 0.8 * (distances.sort((a, b) => a - b)[Math.floor(distances.length / 2)] ?? 0);
+  return 0.8 * (distances.sort((a, b) => a - b)[Math.floor(distances.length / 10)] ?? 0);
 }
 
 /**
- * A cell that wraps makes lines without a number of their own, closer to their numbered line than rows are to each
- * other. Lines as far apart as rows stay rows: they may be lines the band forgot to number.
+ * A cell that wraps makes lines without a number of their own, closer to each other than rows are. Lines as far
+ * apart as rows stay rows: they may be lines the band forgot to number.
  */
 function joinWrapped(rows: Row[], reach: number): Row[] {
-  const numbered = rows.filter(isNumbered);
-  if (numbered.length === 0) return rows;
-  const kept: Row[] = [];
-  const wrapped = new Map<Row, Row[]>();
-  for (const row of rows) {
-    const nearest = numbered.reduce((best, it) =>
-      Math.abs(it.y - row.y) < Math.abs(best.y - row.y) ? it : best,
-    );
-    const joins = row.cells[0] === '' && Math.abs(nearest.y - row.y) < reach;
-    if (joins) wrapped.set(nearest, [...(wrapped.get(nearest) ?? []), row]);
-    else kept.push(row);
-  }
-  return kept.map((row) => withWrapped(row, wrapped.get(row) ?? []));
+  return clustersOf(rows, reach).flatMap((cluster) => {
+    const numbered = cluster.filter(isNumbered);
+    if (numbered.length === 0) return cluster;
+    const parts = new Map(numbered.map((row): [Row, Row[]] => [row, []]));
+    for (const row of cluster) parts.get(row.cells[0] === '' ? nearest(numbered, row) : row)?.push(row);
+    return cluster.flatMap((row) => {
+      const own = parts.get(row);
+      if (own) return [joinedRow(row, own)];
+      return row.cells[0] === '' ? [] : [row];
+    });
+  });
 }
 
-function withWrapped(row: Row, wrapped: readonly Row[]): Row {
-  const parts = [...wrapped, row].sort((a, b) => a.y - b.y);
+function clustersOf(rows: readonly Row[], reach: number): Row[][] {
+  const clusters: Row[][] = [];
+  for (const row of rows) {
+    const last = clusters.at(-1);
+    if (last && row.y - (last.at(-1)?.y ?? 0) < reach) last.push(row);
+    else clusters.push([row]);
+  }
+  return clusters;
+}
+
+function nearest(numbered: readonly Row[], row: Row): Row {
+  return numbered.reduce((best, it) => (Math.abs(it.y - row.y) < Math.abs(best.y - row.y) ? it : best));
+}
+
+function joinedRow(row: Row, parts: readonly Row[]): Row {
   const textOf = (column: number) => parts.reduce((text, part) => joined(text, part.cells[column] ?? ''), '');
   return { y: row.y, cells: row.cells.map((_, column) => textOf(column)) };
 }

@@ -1,3 +1,4 @@
+import { groupsOf } from './columns.ts';
 import type { PageMarks, Rule } from './page-marks.ts';
 import { linesOfWords, type TextLine } from './text-lines.ts';
 
@@ -59,14 +60,22 @@ function findStrip(marks: PageMarks): Strip | null {
   const left = Math.min(...marks.words.map((word) => word.left));
   const right = Math.max(...marks.words.map((word) => word.right));
   const [low, high] = [left + 0.25 * (right - left), left + 0.75 * (right - left)];
-  return (
-    stripsOf(lines, low, high).find((it) => !isRuledAcross(marks, it) && isBetweenColumns(lines, it)) ?? null
-  );
+  const strips = stripsOf(lines, low, high).filter((strip) => !isRuledAcross(marks, strip));
+  return strips.find((it) => isBetweenTables(marks, it) || isBetweenColumns(lines, it)) ?? null;
 }
 
 /** Drawn lines that cross the strip are rows of one table. */
 function isRuledAcross({ horizontal }: PageMarks, { from, to, below }: Strip): boolean {
   return horizontal.filter((rule) => rule.at > below && rule.from < from && rule.to > to).length >= 3;
+}
+
+/** Two drawn tables side by side: the lines of each end before the strip. */
+function isBetweenTables({ horizontal }: PageMarks, { from, to, below }: Strip): boolean {
+  const middle = (from + to) / 2;
+  const lines = horizontal.filter((rule) => rule.at > below);
+  const lefts = lines.filter((rule) => rule.to < middle && rule.to > from - 20);
+  const rights = lines.filter((rule) => rule.from > middle && rule.from < to + 20);
+  return groupsOf(lefts).length >= 3 && groupsOf(rights).length >= 3;
 }
 
 /** Strips at least as wide as a line is high, empty over the lower three quarters of the page's lines or more. */

@@ -6,6 +6,7 @@ import { cleanText } from '../decode-text.ts';
 import { limits } from '../limits.ts';
 import { tooMuch, Unreadable } from '../unreadable.ts';
 import { type Run, rowsOfRun, runsOfLines, shareColumns } from './open-tables.ts';
+import { withoutRepeatedEdges } from './page-edges.ts';
 import { partsOfPage } from './page-halves.ts';
 import { type PageMarks, readPageMarks } from './page-marks.ts';
 import { findRuledTables, rowsOfRuledTable } from './ruled-tables.ts';
@@ -73,7 +74,8 @@ function noText(fileName: string): Unreadable {
 type Part = { rows(): string[][] };
 
 /** Parts first, rows after: what is one table is known only when all its parts are. */
-function rowsOfPages(pages: readonly PageMarks[]): string[][] {
+function rowsOfPages(all: readonly PageMarks[]): string[][] {
+  const pages = withoutRepeatedEdges(all);
   const runs: Run[] = [];
   const parts = pages.flatMap((page, place) => {
     if (page.words.length === 0)

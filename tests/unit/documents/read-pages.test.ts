@@ -96,6 +96,32 @@ describe('a table in a PDF is read by where its text stands', () => {
     ]);
   });
 
+  test('two tables side by side are read one after the other', async () => {
+    const rows = (await rowsOf('tables-side-by-side.pdf')).filter(isOf(3));
+    expect(rows.map((row) => row[0])).toEqual([
+      'Ch',
+      ...Array.from({ length: 12 }, (_, place) => String(place + 1)),
+      'Name',
+      'Ada',
+      'Ben',
+      'Cleo',
+      'Dru',
+    ]);
+    expect(rows.at(-1)).toEqual(['Dru', 'drum fill', 'kick']);
+  });
+
+  test('notes over four lines stay with their line, and a footer does not part the table', async () => {
+    const rows = await rowsOf('wrapped-notes-over-pages.pdf');
+    const table = rows.filter((row) => /^\d+$/.test(row[0] ?? ''));
+    expect(table.map((row) => Number(row[0]))).toEqual(Array.from({ length: 60 }, (_, place) => place + 1));
+    const noted = table.filter((row) => row[3] !== '');
+    expect(noted.map((row) => Number(row[0]) % 5)).toEqual(Array(12).fill(3));
+    expect(new Set(noted.map((row) => row[3]))).toEqual(
+      new Set(['please use the new cable that we bring along and not the old one']),
+    );
+    expect(rows.filter((row) => row.join(' ').includes('Page'))).toHaveLength(1);
+  });
+
   test('a list lined up with spaces is a table, and a page without text is named', async () => {
     const rows = await rowsOf('spaces-and-a-picture.pdf');
     expect(rows[1]).toEqual(['1', 'Kick in', 'dynamic', 'short']);
