@@ -9,7 +9,7 @@ import { findDelimiter, rowsFromDelimited } from './rows-from-delimited.ts';
 import { rowsFromText } from './rows-from-text.ts';
 import { readTextDocument, textDocumentParts } from './text-document/read-text-document.ts';
 import { tooMuch, Unreadable } from './unreadable.ts';
-import { readWorkbook, workbookParts } from './workbook/read-workbook.ts';
+import { isWorkbookPart, readWorkbook } from './workbook/read-workbook.ts';
 
 /** Bytes of a file to a grid of text, or the reason why not. Run it in the worker: the file is a stranger's. */
 export async function readDocument(fileName: string, bytes: Uint8Array): Promise<Outcome<Grid>> {
@@ -52,7 +52,7 @@ function readArchive(fileName: string, bytes: Uint8Array): Grid {
   const archive = openArchive(
     fileName,
     bytes,
-    (name) => workbookParts.test(name) || textDocumentParts.test(name),
+    (name) => isWorkbookPart(name) || textDocumentParts.test(name),
   );
   if (archive.names.includes('xl/workbook.xml')) return readWorkbook(fileName, archive);
   if (archive.names.includes('word/document.xml')) return readTextDocument(fileName, archive);

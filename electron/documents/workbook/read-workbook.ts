@@ -2,6 +2,7 @@ import type { Grid, Sheet } from '../../../core/rider/grid.ts';
 import { type Archive, damaged } from '../open-archive.ts';
 import { Unreadable } from '../unreadable.ts';
 import type { CellContext } from './cell-text.ts';
+import { looseTextParts, readLooseTexts } from './loose-texts.ts';
 import { type RawSheet, readSheet } from './read-sheet.ts';
 import { readCellFormats, readSharedStrings, readSheetList } from './workbook-parts.ts';
 
@@ -10,39 +11,54 @@ import { readCellFormats, readSharedStrings, readSheetList } from './workbook-pa
  * formatted cells as they are shown. The small well-kept packages give values only; the large one that knows more
  * had no release for years and unpacks without a limit. What is hard is left to libraries: zip, XML, number formats.
  */
-export const workbookParts =
-  /^(?:xl\/(?:workbook|sharedStrings|styles)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/worksheets\/[^/]+\.xml)$/;
+const mainParts =
+  /^xl\/(?:workbook\.xml|sharedStrings\.xml|styles\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/;
+
+export function isWorkbookPart(name: string): boolean {
+  return mainParts.test(name) || looseTextParts.test(name);
+}
 
 /** The name of the sheet that lists what a workbook holds but does not show, so that it is not lost. */
 export const notShownName = 'Not shown in the workbook';
 
+/** The name of the sheet that lists what stands beside the cells. */
+export const looseTextsName = 'Notes and text boxes';
+
 export function readWorkbook(fileName: string, archive: Archive): Grid {
-  const notShown: string[] = [];
-  const sheets: Sheet[] = [];
   try {
-    const workbook = archive.text('xl/workbook.xml');
-    const relations = archive.text('xl/_rels/workbook.xml.rels');
-    if (!workbook || !relations) throw damaged(fileName);
-    const list = readSheetList(workbook, relations);
-    const context: CellContext = {
-      strings: readSharedStrings(archive.text('xl/sharedStrings.xml')),
-      formats: readCellFormats(archive.text('xl/styles.xml')),
-      from1904: list.from1904,
-    };
-    for (const { name, hidden, part } of list.sheets) {
-      const xml = archive.text(part);
-      if (!xml) continue;
-      const raw = readSheet(xml, context, fileName, name);
-      const filled = raw.rows.filter((row) => row.some((cell) => cell !== '')).length;
-      if (hidden && filled > 0) notShown.push(`Hidden sheet “${name}” with ${filled} lines, not read`);
-      if (!hidden) sheets.push(shownSheet(name, raw, notShown));
-    }
+    return { name: fileName, form: 'xlsx', sheets: sheetsOfWorkbook(fileName, archive) };
   } catch (error) {
     if (error instanceof Unreadable) throw error;
     throw damaged(fileName);
   }
-  if (notShown.length > 0) sheets.push({ name: notShownName, rows: notShown.map((line) => [line]) });
-  return { name: fileName, form: 'xlsx', sheets };
+}
+
+function sheetsOfWorkbook(fileName: string, archive: Archive): Sheet[] {
+  const workbook = archive.text('xl/workbook.xml');
+  const relations = archive.text('xl/_rels/workbook.xml.rels');
+  if (!workbook || !relations) throw damaged(fileName);
+  const list = readSheetList(workbook, relations);
+  const context: CellContext = {
+    strings: readSharedStrings(archive.text('xl/sharedStrings.xml')),
+    formats: readCellFormats(archive.text('xl/styles.xml')),
+    from1904: list.from1904,
+  };
+  const notShown: string[] = [];
+  const sheets = list.sheets.flatMap(({ name, hidden, part }) => {
+    const xml = archive.text(part);
+    if (!xml) return [];
+    const raw = readSheet(xml, context, fileName, name);
+    if (!hidden) return [shownSheet(name, raw, notShown)];
+    const filled = raw.rows.filter((row) => row.some((cell) => cell !== '')).length;
+    if (filled > 0) notShown.push(`Hidden sheet “${name}” with ${filled} lines, not read`);
+    return [];
+  });
+  const loose = readLooseTexts(archive);
+  return [...sheets, ...listSheet(looseTextsName, loose), ...listSheet(notShownName, notShown)];
+}
+
+function listSheet(name: string, lines: readonly string[]): Sheet[] {
+  return lines.length === 0 ? [] : [{ name, rows: lines.map((line) => [line]) }];
 }
 
 /** The sheet as it is seen: merged ranges filled, hidden rows and columns left out and named in `notShown`. */

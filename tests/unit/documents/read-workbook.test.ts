@@ -80,6 +80,14 @@ test('a workbook of another program: dates from 1904, a formula nobody has worke
   ]);
 });
 
+test('a note on a cell is a line of its own', async () => {
+  const sheets = await sheetsOf(fixture('note-on-a-cell.xlsx'));
+  expect(sheets[1]).toEqual({
+    name: 'Notes and text boxes',
+    rows: [['Note on cell B2: we bring our own microphone']],
+  });
+});
+
 test('a workbook is read whatever its file is called', async () => {
   expect((await sheetsOf(fixture('dates-from-1904.xlsx'), 'rider.csv')).length).toBe(3);
 });
