@@ -60,3 +60,10 @@ export function formOfBytes(bytes: Uint8Array): FileForm {
 function holdsWide(bytes: Uint8Array, name: string): boolean {
   return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).includes(Buffer.from(name, 'utf16le'));
 }
+
+/** A saved mail: lines of "Name: value", among them what only the head of a mail has. */
+export function isMail(text: string): boolean {
+  const head = text.slice(0, 20_000).split(/\r?\n\r?\n/)[0] ?? '';
+  const names = [...head.matchAll(/^([A-Za-z][A-Za-z-]*):/gm)].map((match) => match[1]?.toLowerCase());
+  return names.includes('mime-version') || (names.includes('from') && names.includes('received'));
+}

@@ -1,13 +1,14 @@
 import type { Outcome } from '../../core/contract/problem.ts';
 import type { Grid, Sheet } from '../../core/rider/grid.ts';
-import { decodeText } from './decode-text.ts';
-import { type FileForm, formOfBytes } from './form-of-bytes.ts';
+import { cleanText, decodeText } from './decode-text.ts';
+import { type FileForm, formOfBytes, isMail } from './form-of-bytes.ts';
 import { limits } from './limits.ts';
 import { type Archive, openArchive } from './open-archive.ts';
 import { refusedArchives, refusedForms, someArchive } from './refused-forms.ts';
 import { findDelimiter, rowsFromDelimited } from './rows-from-delimited.ts';
 import { rowsFromText } from './rows-from-text.ts';
 import { readTextDocument, textDocumentParts } from './text-document/read-text-document.ts';
+import { textOfHtml } from './text-of-html.ts';
 import { tooMuch, Unreadable } from './unreadable.ts';
 import { isWorkbookPart, readWorkbook } from './workbook/read-workbook.ts';
 
@@ -33,15 +34,26 @@ async function readForm(fileName: string, bytes: Uint8Array): Promise<Grid> {
     return readPdf(fileName, bytes);
   }
   if (form === 'text') return readText(fileName, bytes);
+  if (form === 'html') return readHtml(fileName, bytes);
   throw refusal(fileName, form);
 }
 
-function readText(fileName: string, bytes: Uint8Array): Grid {
+async function readText(fileName: string, bytes: Uint8Array): Promise<Grid> {
   const decoded = decodeText(bytes);
   if (!decoded) throw refusal(fileName, 'noise');
+  if (isMail(decoded.text)) {
+    const { rowsFromMail } = await import('./read-mail.ts');
+    return oneSheet(fileName, 'text', await rowsFromMail(bytes));
+  }
   const delimiter = findDelimiter(decoded.text);
   if (!delimiter) return oneSheet(fileName, 'text', rowsFromText(decoded.text));
   return oneSheet(fileName, delimiter === '\t' ? 'tsv' : 'csv', rowsFromDelimited(decoded.text, delimiter));
+}
+
+function readHtml(fileName: string, bytes: Uint8Array): Grid {
+  const decoded = decodeText(bytes);
+  if (!decoded) throw refusal(fileName, 'noise');
+  return oneSheet(fileName, 'text', rowsFromText(cleanText(textOfHtml(decoded.text))));
 }
 
 function oneSheet(name: string, form: Grid['form'], rows: string[][]): Grid {
@@ -65,7 +77,7 @@ function archiveRefusal(fileName: string, archive: Archive): Unreadable {
   return new Unreadable(`“${fileName}” ${is}.`, todo);
 }
 
-function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'zip' | 'pdf'>): Unreadable {
+function refusal(fileName: string, form: Exclude<FileForm, 'text' | 'html' | 'zip' | 'pdf'>): Unreadable {
   const { is, todo } = refusedForms[form];
   return new Unreadable(`“${fileName}” ${is}.`, todo);
 }

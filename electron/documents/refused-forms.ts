@@ -6,7 +6,7 @@ export type Refused = { is: string; todo: string };
 const askForText =
   'Ask the band for the input list as XLSX, CSV or a PDF with text, or as plain text in a mail; a pasted text is read too.';
 
-export const refusedForms: Record<Exclude<FileForm, 'text' | 'pdf' | 'zip'>, Refused> = {
+export const refusedForms: Record<Exclude<FileForm, 'text' | 'html' | 'pdf' | 'zip'>, Refused> = {
   empty: { is: 'is empty', todo: 'Ask the band to send the file again.' },
   'old office': {
     is: 'is an Office file of the old kind (XLS or DOC), which is not read',
@@ -19,10 +19,6 @@ export const refusedForms: Record<Exclude<FileForm, 'text' | 'pdf' | 'zip'>, Ref
   rtf: {
     is: 'is an RTF text, which is not read',
     todo: 'Open it, copy all of it and paste it here, or save it as DOCX.',
-  },
-  html: {
-    is: 'is a web page',
-    todo: 'Open it in a browser, copy the list and paste it here.',
   },
   picture: { is: 'is a picture: there is no text in it to read', todo: askForText },
   archive: {

@@ -73,7 +73,6 @@ describe('a file that is no rider is refused with what it is and what to ask for
       /is an archive/,
       /Unpack it/,
     ],
-    ['a web page', bytes('<!DOCTYPE html><html><body>Kick</body></html>'), /is a web page/, /paste it here/],
     ['far too large a file', new Uint8Array(50_000_000), /has 48 MB/, /without pictures/],
     [
       'far too many lines',
