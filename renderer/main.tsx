@@ -1,3 +1,4 @@
+import './zod-without-code.ts';
 import './theme/base.css';
 import { createRoot } from 'react-dom/client';
 import { Connection } from './connection.ts';

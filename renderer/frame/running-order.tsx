@@ -64,7 +64,7 @@ function ActLine({ act }: { act: Act }) {
         {act.startMinute === null ? words.frame.untimed : timeText(act.startMinute)}
       </span>
       <span className="running-order-state">{words.actState[act.state]}</span>
-      <strong className="cut">{act.name}</strong>
+      <strong>{act.name}</strong>
       <span className="running-order-numbers">
         {questions > 0 && (
           <span>

@@ -1,15 +1,22 @@
 import type { ComponentType } from 'react';
+import { AdvanceScreen } from '../advance/advance-screen.tsx';
+import { ChangeoverScreen } from '../changeover/changeover-screen.tsx';
+import { DayScreen } from '../day/day-screen.tsx';
 import { MixesScreen } from '../mixes/mixes-screen.tsx';
+import { PaperScreen } from '../paper/paper-screen.tsx';
+import { RigScreen } from '../rig/rig-screen.tsx';
+import { ShowScreen } from '../show/show-screen.tsx';
+import { StageScreen } from '../stage/stage-screen.tsx';
 import type { Moment } from '../state/view-store.ts';
 
 /** The screen of each moment. Whoever adds a moment adds its screen here. */
 export const screens: Record<Moment, ComponentType> = {
-  advance: MixesScreen,
+  advance: AdvanceScreen,
   mixes: MixesScreen,
-  stage: MixesScreen,
-  day: MixesScreen,
-  changeover: MixesScreen,
-  show: MixesScreen,
-  paper: MixesScreen,
-  rig: MixesScreen,
+  stage: StageScreen,
+  day: DayScreen,
+  changeover: ChangeoverScreen,
+  show: ShowScreen,
+  paper: PaperScreen,
+  rig: RigScreen,
 };

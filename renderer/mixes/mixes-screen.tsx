@@ -33,11 +33,11 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
     look({ side: 'details' });
     // The panel is drawn with the next frame.
     requestAnimationFrame(() =>
-      place.current?.querySelector<HTMLElement>('.side-panel-body :is(select, input, button)')?.focus(),
+      place.current?.querySelector<HTMLElement>('.details-part :is(select, input)')?.focus(),
     );
   };
   return (
-    <div className="mixes" ref={place}>
+    <div className={view.path ? 'mixes is-path' : 'mixes'} ref={place}>
       {view.path ? (
         <PathScreen open={open} />
       ) : (
@@ -46,7 +46,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
           <Legend />
         </div>
       )}
-      <SidePanel open={open} table={table} onBack={toTable} />
+      {!view.path && <SidePanel open={open} table={table} onBack={toTable} />}
     </div>
   );
 }

@@ -94,7 +94,7 @@ function CopyRow({ open, source, purpose }: { open: ActOnScreen; source: Source;
               change(changeOf(label, setCopy(sheet, source.id, purpose, { wanted: target.checked })))
             }
           />{' '}
-          <CopyMark purpose={purpose} /> {name}
+          <CopyMark purpose={purpose} /> {words.purpose[purpose].short}
         </label>
       </th>
       <td className={row?.locked && row.channel !== null ? 'is-decided' : undefined}>

@@ -8,11 +8,13 @@ type Props = {
   /** Why it is so, where the plan says it. */
   why?: string | undefined;
   onPutBack: () => void;
+  /** False where the control itself says that it shows a proposal. */
+  saysProposed?: boolean;
   children: (id: string) => ReactNode;
 };
 
 /** One matter that is either decided by the engineer or proposed by the program, and can be put back. */
-export function DecisionField({ label, decided, why, onPutBack, children }: Props) {
+export function DecisionField({ label, decided, why, onPutBack, saysProposed = true, children }: Props) {
   const id = useId();
   return (
     <div className={decided ? 'decision is-decided' : 'decision'}>
@@ -23,7 +25,7 @@ export function DecisionField({ label, decided, why, onPutBack, children }: Prop
           {words.common.putBack}
         </button>
       ) : (
-        <span className="quiet decision-by">{words.common.proposed}</span>
+        saysProposed && <span className="quiet decision-by">{words.common.proposed}</span>
       )}
       {why && <p className="quiet decision-why">{why}</p>}
     </div>
@@ -49,14 +51,22 @@ export function DecisionChoice({
   onChoose: (value: string | null) => void;
 }) {
   return (
-    <DecisionField label={label} decided={value !== null} why={why} onPutBack={() => onChoose(null)}>
+    <DecisionField
+      label={label}
+      decided={value !== null}
+      saysProposed={false}
+      why={why}
+      onPutBack={() => onChoose(null)}
+    >
       {(id) => (
         <select
           id={id}
           value={value ?? ''}
           onChange={(event) => onChoose(event.target.value === '' ? null : event.target.value)}
         >
-          <option value="">{value === null ? proposed : words.mixes.proposal}</option>
+          <option value="">
+            {value === null ? words.common.isProposed(proposed) : words.mixes.proposal}
+          </option>
           {options.map((option) => (
             <option key={option.value} value={option.value}>
               {option.label}

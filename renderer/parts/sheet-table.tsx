@@ -22,6 +22,8 @@ export type SheetColumn<Row> = {
 type Props<Row> = {
   label: string;
   rows: readonly Row[];
+  /** How a row is called where it is removed; without it, by its first column. */
+  nameOf?: (row: Row) => string;
   columns: readonly SheetColumn<Row>[];
   /** Rows that belong to what is chosen elsewhere. */
   marked?: ReadonlySet<string>;
@@ -35,7 +37,7 @@ type Props<Row> = {
 
 /** A table that is edited in place: one stop of the Tab key, arrows move, Enter or typing edits, Escape leaves. */
 export function SheetTable<Row extends { id: string }>(props: Props<Row>) {
-  const { label, rows, columns, marked, onRow, onHover, onRemove, onAdd, empty } = props;
+  const { label, rows, columns, nameOf, marked, onRow, onHover, onRemove, onAdd, empty } = props;
   const ref = useRef<HTMLTableElement>(null);
   const baseId = useId();
   const [wanted, setWanted] = useState<Cursor>(cursorAt(0, 0));
@@ -161,7 +163,7 @@ export function SheetTable<Row extends { id: string }>(props: Props<Row>) {
               onClick={() => onRemove(current)}
               title={words.common.removeKey}
             >
-              {words.common.removeRow(current ? (columns[0]?.text(current) ?? '') : '')}
+              {words.common.removeRow(nameOf?.(current) ?? columns[0]?.text(current) ?? '')}
             </button>
           )}
         </div>

@@ -1,35 +1,34 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { CopyMark } from '../../parts/copy-mark.tsx';
+import { levelText } from '../../parts/format.ts';
 import { whoHears } from '../../parts/names.ts';
 import { SeverityMark, worstOf } from '../../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../../state/derive-cache.ts';
 import { useHere } from '../../state/here.tsx';
+import type { View } from '../../state/view-store.ts';
 import { words } from '../../wording/words.ts';
-import { type PathDrawing, type PathNode, pathOfMix, pathOfSource, stations } from './path-layout.ts';
+import { type PlacedNode, type PlacedPaths, placedPaths } from './path-layout.ts';
 import './path-screen.css';
 
-const stationWidth = 148;
-const nodeWidth = 122;
+const leastColumnWidth = 106;
+const gap = 24;
 const nodeHeight = 42;
-const step = 52;
+const step = 50;
 const top = 6;
 
-/** The way of the chosen source or mix, drawn from the performer to the devices, findings where they arise. */
+/** The way of the chosen source or mix, drawn from who plays to who listens, findings where they arise. */
 export function PathScreen({ open }: { open: ActOnScreen }) {
   const { view, look } = useHere();
   const back = useRef<HTMLButtonElement>(null);
   const { sheet } = open;
-  const source = sheet.sources.find((it) => it.id === view.sourceId);
-  const mix = sheet.mixes.find((it) => it.id === view.mixId);
-  const drawing = useMemo((): PathDrawing => {
-    if (view.path === 'mix' && mix) return pathOfMix(open, mix);
-    if (source) return pathOfSource(open, source);
-    return mix ? pathOfMix(open, mix) : { nodes: [], lines: [], height: 0 };
-  }, [open, view.path, source, mix]);
+  const source = sheet.sources.find((it) => it.id === view.sourceId) ?? sheet.sources[0];
+  const mix = sheet.mixes.find((it) => it.id === view.mixId) ?? sheet.mixes[0];
+  const ofMix = view.path === 'mix' && mix !== undefined;
+  const id = ofMix ? mix.id : (source?.id ?? '');
+  const paths = useMemo(() => placedPaths(open, ofMix ? 'mix' : 'source', id), [open, ofMix, id]);
   useEffect(() => back.current?.focus(), []);
 
-  const showsMix = view.path === 'mix' && mix;
-  const name = showsMix ? whoHears(sheet, mix) : (source?.name ?? '');
+  const name = ofMix ? whoHears(sheet, mix) : (source?.name ?? '');
   return (
     <section
       className="path"
@@ -43,86 +42,153 @@ export function PathScreen({ open }: { open: ActOnScreen }) {
           ← {words.path.back}
         </button>
         <h2>{words.path.title(name)}</h2>
-        {source && (
-          <button type="button" aria-pressed={!showsMix} onClick={() => look({ path: 'source' })}>
-            {words.mixes.pathOfSource}
-          </button>
-        )}
-        {mix && (
-          <button type="button" aria-pressed={Boolean(showsMix)} onClick={() => look({ path: 'mix' })}>
-            {words.mixes.pathOfMix}
-          </button>
-        )}
-      </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard. */}
-      <section className="path-sheet" tabIndex={0} aria-label={words.mixes.path}>
-        <ol className="path-stations" style={{ width: stations.length * stationWidth }}>
-          {stations.map((station) => (
-            <li key={station} style={{ width: stationWidth }}>
-              {words.path[station]}
-            </li>
-          ))}
-        </ol>
-        {drawing.lines.every((line) => !line.to.startsWith('mix')) && (
-          <p className="path-nothing">{showsMix ? words.path.nothingMix : words.path.nothing}</p>
-        )}
-        <div
-          className="path-drawing"
-          style={{ height: drawing.height * step + top, width: stations.length * stationWidth }}
+        <button
+          type="button"
+          aria-pressed={!ofMix}
+          onClick={() => look({ path: 'source', sourceId: source?.id ?? null })}
         >
-          <PathLines drawing={drawing} />
-          {drawing.nodes.map((node) => (
-            <PathStation key={node.key} node={node} />
-          ))}
-        </div>
-      </section>
+          {words.mixes.pathOfSource}
+        </button>
+        <button
+          type="button"
+          aria-pressed={ofMix}
+          onClick={() => look({ path: 'mix', mixId: mix?.id ?? null })}
+        >
+          {words.mixes.pathOfMix}
+        </button>
+      </div>
+      <PathSheet open={open} paths={paths} />
     </section>
   );
 }
 
-const left = (node: PathNode) => stations.indexOf(node.station) * stationWidth;
-const middle = (node: PathNode) => top + node.y * step + nodeHeight / 2;
+function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
+  const ref = useRef<HTMLElement>(null);
+  const [width, setWidth] = useState(0);
+  useLayoutEffect(() => {
+    const sheet = ref.current;
+    if (!sheet) return;
+    const sizes = new ResizeObserver(() => setWidth(sheet.clientWidth - 26));
+    sizes.observe(sheet);
+    return () => sizes.disconnect();
+  }, []);
+  const columnWidth = Math.max(leastColumnWidth, Math.floor(width / paths.columns.length));
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
+    <section ref={ref} className="path-sheet" tabIndex={0} aria-label={words.mixes.path}>
+      <ol className="path-columns" style={{ width: paths.columns.length * columnWidth }}>
+        {paths.columns.map((column) => (
+          <li key={column} style={{ width: columnWidth }}>
+            {words.path.columns[column]}
+          </li>
+        ))}
+      </ol>
+      <div
+        className="path-drawing"
+        style={{ height: paths.height * step + top, width: paths.columns.length * columnWidth }}
+      >
+        <PathLines open={open} paths={paths} columnWidth={columnWidth} />
+        {paths.nodes.map((node) => (
+          <PathStation key={node.key} open={open} paths={paths} node={node} columnWidth={columnWidth} />
+        ))}
+      </div>
+    </section>
+  );
+}
 
-function PathLines({ drawing }: { drawing: PathDrawing }) {
-  const byKey = new Map(drawing.nodes.map((node) => [node.key, node]));
+type DrawingProps = { open: ActOnScreen; paths: PlacedPaths; columnWidth: number };
+
+const left = (paths: PlacedPaths, node: PlacedNode, columnWidth: number) =>
+  paths.columns.indexOf(node.column) * columnWidth;
+const middle = (node: PlacedNode) => top + node.y * step + nodeHeight / 2;
+
+function PathLines({ open, paths, columnWidth }: DrawingProps) {
+  const byKey = new Map(paths.nodes.map((node) => [node.key, node]));
   return (
     <svg className="path-lines" aria-hidden="true">
-      {drawing.lines.map(({ from, to, purpose }) => {
+      {paths.links.map(({ from, to, purpose, levelDb, findings }) => {
         const [start, end] = [byKey.get(from), byKey.get(to)];
         if (!start || !end) return null;
-        const [x1, y1, x2, y2] = [left(start) + nodeWidth, middle(start), left(end), middle(end)];
+        const x1 = left(paths, start, columnWidth) + columnWidth - gap;
+        const [y1, x2, y2] = [middle(start), left(paths, end, columnWidth), middle(end)];
         const bend = (x1 + x2) / 2;
+        const worst = worstOf(findings.flatMap((place) => open.derived.findings[place] ?? []));
         return (
-          <path
-            key={`${from} ${to}`}
-            className={purpose ? `copy-mark-${purpose}` : undefined}
-            d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
-          />
+          <g key={`${from} ${to}`} className={purpose ? `copy-mark-${purpose}` : 'path-plain'}>
+            <path
+              className={worst ? 'has-finding' : undefined}
+              d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
+            />
+            {levelDb !== null && start.at === 'copy' && (
+              <text x={x2 - 3} y={y2 - 4}>
+                {levelText(levelDb)}
+              </text>
+            )}
+          </g>
         );
       })}
     </svg>
   );
 }
 
-function PathStation({ node }: { node: PathNode }) {
+function PathStation({ open, paths, node, columnWidth }: DrawingProps & { node: PlacedNode }) {
   const { look } = useHere();
-  const worst = worstOf(node.findings);
+  const findings = node.findings.flatMap((place) => open.derived.findings[place] ?? []);
+  const worst = worstOf(findings);
+  const to = leadOf(open, node);
   return (
     <button
       type="button"
-      className={worst ? 'path-node has-finding' : 'path-node'}
-      style={{ left: left(node), top: top + node.y * step, width: nodeWidth, height: nodeHeight }}
-      title={[node.name, node.detail, ...node.findings.map((finding) => finding.cause)]
-        .filter(Boolean)
-        .join('\n')}
-      onClick={() => look({ ...node.leads, path: null, side: 'details' })}
+      className={worst ? `path-node is-${worst.replace(' ', '-')}` : 'path-node'}
+      style={{
+        left: left(paths, node, columnWidth),
+        top: top + node.y * step,
+        width: columnWidth - gap,
+        height: nodeHeight,
+      }}
+      title={[node.name, node.detail, ...findings.map((finding) => finding.cause)].filter(Boolean).join('\n')}
+      onClick={() => look({ ...to, side: 'details' })}
     >
       <span className="path-node-name">
         {node.purpose && <CopyMark purpose={node.purpose} />}
         {worst && <SeverityMark severity={worst} />}
         <strong className="cut">{node.name}</strong>
       </span>
-      <span className="path-node-detail cut">{node.detail}</span>
+      <span className="path-node-detail cut">{detailOf(open, node)}</span>
     </button>
   );
+}
+
+/** A copy is told by its channel and purpose, which fit; everything else as it comes. */
+function detailOf({ derived }: ActOnScreen, node: PlacedNode): string {
+  const copy = derived.plan.copies.find((it) => it.sourceId === node.id && it.purpose === node.purpose);
+  if (!copy || copy.channel === null) return node.detail;
+  return `${words.common.channel(copy.channel)}, ${words.purpose[copy.purpose].short}`;
+}
+
+/** Where choosing a node leads: the path of its source or its mix. */
+function leadOf({ derived: { plan, cues }, sheet }: ActOnScreen, node: PlacedNode): Partial<View> {
+  const toMix = (mixId: string | undefined): Partial<View> =>
+    mixId === undefined ? {} : { mixId, path: 'mix' };
+  switch (node.at) {
+    case 'source':
+    case 'copy':
+      return { sourceId: node.id, path: 'source' };
+    case 'socket': {
+      const patch = plan.patches.find((it) => it.socketId === node.id);
+      return patch ? { sourceId: patch.sourceId, path: 'source' } : {};
+    }
+    case 'mix':
+      return { mixId: node.id, path: 'mix' };
+    case 'cue':
+      return toMix(cues.find((it) => it.cueOutputId === node.id)?.mixId);
+    case 'output':
+      return toMix(plan.mixes.find((it) => it.outputIds.includes(node.id))?.mixId);
+    case 'device':
+      return toMix(plan.mixes.find((it) => it.deviceIds.includes(node.id))?.mixId);
+    case 'listener':
+      return toMix(sheet.listeners.find((it) => it.performerId === node.id)?.mixId);
+    default:
+      return {};
+  }
 }

@@ -1,0 +1,55 @@
+import type { ActOnScreen } from '../state/derive-cache.ts';
+import { useHere } from '../state/here.tsx';
+import { words } from '../wording/words.ts';
+import { MixesTable } from './mixes-table.tsx';
+import { SourcesTable } from './sources-table.tsx';
+import { WishesTable } from './wishes-table.tsx';
+
+type Props = {
+  open: ActOnScreen;
+  markedSources?: ReadonlySet<string>;
+  markedMixes?: ReadonlySet<string>;
+  onPoint?: (row: { sourceId: string } | { mixId: string } | null) => void;
+  onChoose?: (row: { sourceId: string } | { mixId: string }) => void;
+};
+
+const none: ReadonlySet<string> = new Set();
+
+/** What the act is taken to be: its sources, mixes and wishes, as tables that are put right by hand. */
+export function ActTables({ open, markedSources = none, markedMixes = none, onPoint, onChoose }: Props) {
+  const { look } = useHere();
+  const { sheet } = open;
+  const text = words.advance;
+  return (
+    <section className="act-tables" aria-label={text.meaning} data-region="meaning">
+      <h2>
+        {text.sources} <span className="quiet">{sheet.sources.length}</span>
+      </h2>
+      <SourcesTable
+        sheet={sheet}
+        marked={markedSources}
+        onRow={(source) => {
+          look({ sourceId: source.id });
+          onChoose?.({ sourceId: source.id });
+        }}
+        onHover={(source) => onPoint?.(source && { sourceId: source.id })}
+      />
+      <h2>
+        {text.mixes} <span className="quiet">{sheet.mixes.length}</span>
+      </h2>
+      <MixesTable
+        sheet={sheet}
+        marked={markedMixes}
+        onRow={(mix) => {
+          look({ mixId: mix.id });
+          onChoose?.({ mixId: mix.id });
+        }}
+        onHover={(mix) => onPoint?.(mix && { mixId: mix.id })}
+      />
+      <h2>
+        {text.wishes} <span className="quiet">{sheet.wishes.length}</span>
+      </h2>
+      <WishesTable sheet={sheet} />
+    </section>
+  );
+}

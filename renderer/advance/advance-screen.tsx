@@ -1,0 +1,143 @@
+import { useRef, useState } from 'react';
+import type { Grid } from '../../core/rider/grid.ts';
+import { EmptyScreen } from '../parts/empty-screen.tsx';
+import type { ActOnScreen } from '../state/derive-cache.ts';
+import { useHere } from '../state/here.tsx';
+import { ridersOfAct } from '../state/reading-cache.ts';
+import { words } from '../wording/words.ts';
+import { ActFields } from './act-fields.tsx';
+import { ActTables } from './act-tables.tsx';
+import { BringIn } from './bring-in.tsx';
+import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
+import { RiderAndMeaning } from './rider-and-meaning.tsx';
+import { emptyActChange, riderChange } from './rider-changes.ts';
+import './advance-screen.css';
+
+export function AdvanceScreen() {
+  const { open, view, day, look } = useHere();
+  const text = words.advance;
+  if (!day)
+    return (
+      <EmptyScreen
+        what={text.noDay}
+        todo={text.noDayTodo}
+        action={{ label: text.toRig, run: () => look({ moment: 'rig' }) }}
+      />
+    );
+  if (!open || view.newAct) return <NewAct dayId={day.id} />;
+  return <AdvanceOfAct key={open.sheet.act.id} open={open} />;
+}
+
+/** Reads what is brought in; what comes back too late, after a stop or a newer rider, is not taken. */
+function useBringIn(take: (grid: Grid) => void) {
+  const { connection, tell } = useHere();
+  const [isReading, setReading] = useState(false);
+  const turn = useRef(0);
+  const read = async (bringing: Promise<Brought>) => {
+    const mine = ++turn.current;
+    setReading(true);
+    const brought = await bringing;
+    if (turn.current !== mine) return;
+    setReading(false);
+    if (brought.ok) take(brought.grid);
+    else tell(brought.problem);
+  };
+  return {
+    isReading,
+    onFile: (file: File) => void read(gridOfFile(connection, file)),
+    onText: (pasted: string) => void read(gridOfText(connection, pasted)),
+    onStop: () => {
+      turn.current++;
+      setReading(false);
+    },
+  };
+}
+
+function NewAct({ dayId }: { dayId: string }) {
+  const { show, change, look } = useHere();
+  const bring = useBringIn((grid) => {
+    const { change: made, actId } = riderChange(show, { dayId }, grid, new Date().toISOString());
+    change(made);
+    look({ actId, moment: 'advance' });
+  });
+  return (
+    <div className="advance-new">
+      <BringIn title={words.advance.bringInNew} {...bring} />
+      <p>
+        <button
+          type="button"
+          onClick={() => {
+            const { change: made, actId } = emptyActChange(show, dayId);
+            change(made);
+            look({ actId, moment: 'advance' });
+          }}
+        >
+          {words.advance.byHand}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function AdvanceOfAct({ open }: { open: ActOnScreen }) {
+  const { show, change } = useHere();
+  const { act } = open.sheet;
+  const riders = ridersOfAct(show, act.id);
+  const [riderId, setRiderId] = useState<string | null>(null);
+  const [isBringing, setBringing] = useState(false);
+  const bring = useBringIn((grid) => {
+    const { change: made, riderId: added } = riderChange(
+      show,
+      { actId: act.id },
+      grid,
+      new Date().toISOString(),
+    );
+    change(made);
+    setRiderId(added);
+    setBringing(false);
+  });
+  const rider = riders.find((it) => it.id === riderId) ?? riders.at(-1);
+  const text = words.advance;
+
+  return (
+    <section
+      className="advance"
+      aria-label={words.moments.advance}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        const file = event.dataTransfer.files[0];
+        if (file) bring.onFile(file);
+      }}
+    >
+      <div className="advance-head">
+        <ActFields act={act} />
+        {riders.length > 1 && (
+          <label>
+            {text.whichRider}{' '}
+            <select value={rider?.id} onChange={({ target }) => setRiderId(target.value)}>
+              {riders.map((it) => (
+                <option key={it.id} value={it.id}>
+                  {it.fileName}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        {rider && (
+          <button type="button" aria-pressed={isBringing} onClick={() => setBringing(!isBringing)}>
+            {text.bringInAnother}
+          </button>
+        )}
+      </div>
+      {isBringing || !rider ? (
+        <div className="advance-two">
+          <BringIn title={rider ? text.bringInAnother : text.bringIn} {...bring} />
+          <ActTables open={open} />
+        </div>
+      ) : (
+        <RiderAndMeaning key={rider.id} open={open} rider={rider} />
+      )}
+    </section>
+  );
+}

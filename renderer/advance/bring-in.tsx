@@ -1,0 +1,81 @@
+import { type DragEvent, useId, useState } from 'react';
+import { words } from '../wording/words.ts';
+import './bring-in.css';
+
+const accepted = '.csv,.tsv,.txt,.xlsx,.pdf,.docx';
+
+type Props = {
+  title: string;
+  isReading: boolean;
+  onFile: (file: File) => void;
+  onText: (text: string) => void;
+  onStop: () => void;
+};
+
+/** Three ways for a rider to come in: a file chosen, a file dropped, a text pasted. */
+export function BringIn({ title, isReading, onFile, onText, onStop }: Props) {
+  const [text, setText] = useState('');
+  const [isOver, setIsOver] = useState(false);
+  const fileId = useId();
+  const textId = useId();
+  const say = words.advance;
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    setIsOver(false);
+    const file = event.dataTransfer.files[0];
+    if (file) onFile(file);
+  };
+  return (
+    <section
+      className={isOver ? 'bring-in is-over' : 'bring-in'}
+      aria-label={title}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setIsOver(true);
+      }}
+      onDragLeave={() => setIsOver(false)}
+      onDrop={drop}
+    >
+      <h2>{title}</h2>
+      {isReading ? (
+        <p role="status" className="bring-in-reading">
+          {say.reading} <progress aria-label={say.reading} />{' '}
+          <button type="button" onClick={onStop}>
+            {say.stop}
+          </button>
+        </p>
+      ) : (
+        <>
+          <p>
+            <label htmlFor={fileId} className="bring-in-file">
+              {say.chooseFile}
+            </label>
+            <input
+              id={fileId}
+              type="file"
+              accept={accepted}
+              data-first-focus
+              onChange={(event) => {
+                const file = event.target.files?.[0];
+                if (file) onFile(file);
+                event.target.value = '';
+              }}
+            />
+          </p>
+          <p className="quiet">{say.drop}</p>
+          <label htmlFor={textId}>{say.paste}</label>
+          <textarea
+            id={textId}
+            rows={6}
+            value={text}
+            placeholder={say.pasteHint}
+            onChange={(event) => setText(event.target.value)}
+          />
+          <button type="button" className="main" disabled={text.trim() === ''} onClick={() => onText(text)}>
+            {say.readText}
+          </button>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,137 @@
+import { type KeyboardEvent, useState } from 'react';
+import type { Answers, Question } from '../../core/rider/reading.ts';
+import { words } from '../wording/words.ts';
+import type { Linked, Pointed } from './links.ts';
+import './questions.css';
+
+type Props = {
+  questions: readonly Question[];
+  answers: Answers;
+  linked: Linked;
+  current: Question | null;
+  onPoint: (pointed: Pointed) => void;
+  onChoose: (pointed: Pointed) => void;
+  onAnswer: (question: Question, value: string | null) => void;
+};
+
+/** Open questions first, one large at a time; a digit answers it. Answered ones stay below and can be opened again. */
+export function Questions({ questions, answers, linked, current, onPoint, onChoose, onAnswer }: Props) {
+  const open = questions.filter((question) => !(question.key in answers));
+  const answered = questions.filter((question) => question.key in answers);
+  const text = words.advance;
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.target instanceof HTMLElement && event.target.matches('input')) return;
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    const option = current?.options[Number(event.key) - 1];
+    if (by !== undefined) {
+      const next = open[Math.max(0, Math.min(open.length - 1, (current ? open.indexOf(current) : -1) + by))];
+      if (next) onChoose({ of: 'question', key: next.key });
+    } else if (current && option && /^[1-9]$/.test(event.key)) onAnswer(current, option.value);
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <section
+      className="questions"
+      aria-label={text.questions}
+      data-region="questions"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the digits answer from anywhere in this part.
+      tabIndex={0}
+      data-first-focus
+      onKeyDown={onKeyDown}
+      onMouseLeave={() => onPoint(null)}
+    >
+      <h2>
+        {text.questions} <span className="questions-count">{open.length}</span>
+      </h2>
+      {open.length === 0 && (
+        <p className="questions-none">{questions.length === 0 ? text.noQuestions : text.allAnswered}</p>
+      )}
+      <ol>
+        {open.map((question) => (
+          <li
+            key={question.key}
+            className={linked.questions.has(question.key) ? 'question is-linked' : 'question'}
+            onMouseEnter={() => onPoint({ of: 'question', key: question.key })}
+          >
+            {question === current ? (
+              <OpenQuestion question={question} onAnswer={(value) => onAnswer(question, value)} />
+            ) : (
+              <button
+                type="button"
+                className="question-ask"
+                onClick={() => onChoose({ of: 'question', key: question.key })}
+              >
+                {question.ask}
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {answered.length > 0 && (
+        <details className="questions-answered">
+          <summary>{text.answered(answered.length)}</summary>
+          <ul>
+            {answered.map((question) => (
+              <li key={question.key}>
+                <span>{question.ask}</span>
+                <strong>{labelOf(question, answers[question.key] ?? '')}</strong>
+                <button
+                  type="button"
+                  aria-label={`${text.askAgain}: ${question.ask}`}
+                  onClick={() => onAnswer(question, null)}
+                >
+                  {text.askAgain}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function OpenQuestion({ question, onAnswer }: { question: Question; onAnswer: (value: string) => void }) {
+  const [own, setOwn] = useState('');
+  const text = words.advance;
+  return (
+    <div className="question-open">
+      <p className="question-ask">{question.ask}</p>
+      {question.options.slice(0, 9).map((option, index) => (
+        <button
+          key={option.value}
+          type="button"
+          className="question-option"
+          onClick={() => onAnswer(option.value)}
+        >
+          <kbd>{index + 1}</kbd> {option.label}
+          {index === 0 && <span className="quiet"> {text.asRead}</span>}
+        </button>
+      ))}
+      {question.freeText && (
+        <form
+          className="question-own"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (own.trim() !== '') onAnswer(own.trim());
+          }}
+        >
+          <input
+            aria-label={text.ownAnswer}
+            placeholder={text.ownAnswer}
+            value={own}
+            onChange={(event) => setOwn(event.target.value)}
+          />
+          <button type="submit">{text.answer}</button>
+        </form>
+      )}
+    </div>
+  );
+}
+
+const labelOf = (question: Question, value: string) =>
+  question.options.find((option) => option.value === value)?.label ?? value;

@@ -1,0 +1,107 @@
+import { useMemo, useState } from 'react';
+import type { Question, Reading } from '../../core/rider/reading.ts';
+import type { RiderRecord } from '../../core/show/rider-record.ts';
+import type { ActOnScreen } from '../state/derive-cache.ts';
+import { useHere } from '../state/here.tsx';
+import { answersOfRider, readingOf } from '../state/reading-cache.ts';
+import { words } from '../wording/words.ts';
+import { ActTables } from './act-tables.tsx';
+import { linkedTo, openLineCount, openQuestions, type Pointed } from './links.ts';
+import { Questions } from './questions.tsx';
+import { ReplyButton } from './reply-button.tsx';
+import { answerChange } from './rider-changes.ts';
+import { RiderPage } from './rider-page.tsx';
+import { rowLinks } from './row-links.ts';
+
+/** Left the rider as it came, in the middle what it was taken to mean, right what it leaves open. */
+export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: RiderRecord }) {
+  const { show, change } = useHere();
+  const answers = useMemo(() => answersOfRider(show, rider.id), [show, rider.id]);
+  const reading = readingOf(rider.grid, answers);
+  const [pointed, setPointed] = useState<Pointed>(null);
+  const [chosen, setChosen] = useState<Pointed>(null);
+  const questions = openQuestions(reading, answers);
+  const current = questionOf(questions, chosen) ?? questions[0] ?? null;
+  const focus = pointed ?? chosen ?? (current && { of: 'question', key: current.key });
+  const linked = useMemo(() => linkedTo(reading, focus), [reading, focus]);
+  const links = useMemo(() => rowLinks(open.sheet, reading), [open.sheet, reading]);
+  const openLines = openLineCount(reading, answers);
+
+  const answer = (question: Question, value: string | null) => {
+    // The next question is the one after this; without a choice the first open one is current.
+    setChosen(null);
+    change(answerChange(show, rider, question, value));
+  };
+  const pointOf = (row: { sourceId: string } | { mixId: string } | null): Pointed => {
+    if (row === null) return null;
+    if ('sourceId' in row) {
+      const key = links.inputOfSource.get(row.sourceId);
+      return key === undefined ? null : { of: 'input', key };
+    }
+    const key = links.mixOfMix.get(row.mixId);
+    return key === undefined ? null : { of: 'mix', key };
+  };
+
+  return (
+    <div className="advance-three">
+      <section
+        className="advance-rider"
+        aria-label={words.advance.asItCame(rider.fileName)}
+        data-region="rider"
+      >
+        <h2 className="cut" title={rider.fileName}>
+          {rider.fileName}
+        </h2>
+        <Counter reading={reading} openLines={openLines} />
+        <RiderPage
+          grid={rider.grid}
+          reading={reading}
+          linked={linked}
+          current={chosen ?? (current && { of: 'question', key: current.key })}
+          onPoint={setPointed}
+          onChoose={setChosen}
+        />
+      </section>
+      <ActTables
+        open={open}
+        markedSources={links.sourcesOf(linked.inputs)}
+        markedMixes={links.mixesOf(linked.mixes)}
+        onPoint={(row) => setPointed(pointOf(row))}
+        onChoose={(row) => setChosen(pointOf(row))}
+      />
+      <div className="advance-questions">
+        <Questions
+          questions={reading.questions}
+          answers={answers}
+          linked={linked}
+          current={current}
+          onPoint={setPointed}
+          onChoose={setChosen}
+          onAnswer={answer}
+        />
+        {questions.length > 0 && <ReplyButton actName={open.sheet.act.name} questions={questions} />}
+      </div>
+    </div>
+  );
+}
+
+const questionOf = (questions: readonly Question[], chosen: Pointed) =>
+  chosen?.of === 'question' ? questions.find((question) => question.key === chosen.key) : undefined;
+
+function Counter({ reading, openLines }: { reading: Reading; openLines: number }) {
+  const outcomes = Object.entries(words.advance.outcome).map(([outcome, name]) => {
+    const n = reading.lines.filter((line) => line.outcome === outcome).length;
+    return { name, n };
+  });
+  return (
+    <p className={openLines > 0 ? 'advance-counter is-open' : 'advance-counter'} aria-live="polite">
+      <strong>{words.advance.counter(openLines)}</strong>
+      <span className="quiet">
+        {outcomes
+          .filter(({ n }) => n > 0)
+          .map(({ n, name }) => `${n} ${name}`)
+          .join(', ')}
+      </span>
+    </p>
+  );
+}

@@ -1,0 +1,92 @@
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef } from 'react';
+import type { Grid } from '../../core/rider/grid.ts';
+import type { LineOutcome, Reading, ReadLine } from '../../core/rider/reading.ts';
+import { words } from '../wording/words.ts';
+import { type Linked, lineKey, type Pointed } from './links.ts';
+import './rider-page.css';
+
+const mostColumns = 24;
+const marks: Record<LineOutcome, string> = { understood: '✓', guessed: '≈', question: '?', 'set aside': '·' };
+
+type Props = {
+  grid: Grid;
+  reading: Reading;
+  linked: Linked;
+  current: Pointed;
+  onPoint: (pointed: Pointed) => void;
+  onChoose: (pointed: Pointed) => void;
+};
+
+/** The rider as it came, line by line and cell by cell, with what became of each line. */
+export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }: Props) {
+  const ref = useRef<HTMLDivElement>(null);
+  const baseId = useId();
+  const lines = reading.lines;
+  const cells = useMemo(() => lines.map((line) => cellsOf(grid, line)), [grid, lines]);
+  const columns = Math.max(1, ...cells.map((it) => it.length));
+  const place = lines.findIndex((line) => linked.lines.has(lineKey(line.at)));
+  const chosen = current === null ? -1 : place;
+
+  useEffect(() => {
+    if (chosen >= 0)
+      ref.current?.querySelector(`[data-line="${chosen}"]`)?.scrollIntoView({ block: 'nearest' });
+  }, [chosen]);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    const line = lines[Math.max(0, Math.min(lines.length - 1, chosen + by))];
+    if (line) onChoose({ of: 'line', at: line.at });
+  };
+
+  return (
+    <div
+      ref={ref}
+      className="rider-lines"
+      role="listbox"
+      tabIndex={0}
+      aria-label={words.advance.asItCame(grid.name)}
+      aria-activedescendant={chosen >= 0 ? `${baseId}-${chosen}` : undefined}
+      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, minmax(1.5rem, auto))` }}
+      onKeyDown={onKeyDown}
+      onMouseLeave={() => onPoint(null)}
+    >
+      {lines.map((line, index) => {
+        const isLinked = linked.lines.has(lineKey(line.at));
+        return (
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of this list are those of the list as a whole.
+          <div
+            key={lineKey(line.at)}
+            id={`${baseId}-${index}`}
+            role="option"
+            tabIndex={-1}
+            data-line={index}
+            aria-selected={isLinked}
+            aria-label={`${line.text}: ${words.advance.outcome[line.outcome]}. ${line.why}`}
+            className={`rider-line is-${line.outcome.replace(' ', '-')}${isLinked ? ' is-linked' : ''}`}
+            title={`${words.advance.outcome[line.outcome]}: ${line.why}`}
+            onMouseEnter={() => onPoint({ of: 'line', at: line.at })}
+            onClick={() => onChoose({ of: 'line', at: line.at })}
+          >
+            <span className="rider-line-mark">{marks[line.outcome]}</span>
+            <span className="rider-line-number">{line.at.row + 1}</span>
+            {(cells[index] ?? []).map((cell, column) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
+              <span key={column} className="rider-cell" dir="auto">
+                {cell}
+              </span>
+            ))}
+          </div>
+        );
+      })}
+    </div>
+  );
+}
+
+function cellsOf(grid: Grid, line: ReadLine): string[] {
+  const row = grid.sheets[line.at.sheet]?.rows[line.at.row] ?? [line.text];
+  return row.length <= mostColumns
+    ? row
+    : [...row.slice(0, mostColumns), words.advance.moreColumns(row.length - mostColumns)];
+}
