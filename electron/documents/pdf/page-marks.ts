@@ -27,11 +27,12 @@ const shortestRule = 12;
 export async function readPageMarks(page: PDFPageProxy): Promise<PageMarks> {
   const view = page.getViewport({ scale: 1 }).transform;
   const content = await page.getTextContent();
-  const turned = content.items.flatMap((item) => {
+  const turned = content.items.flatMap((item): Turned[] => {
     if (!('str' in item) || item.str.trim() === '') return [];
     const matrix = Util.transform(view, item.transform) as Matrix;
     return [{ text: item.str, matrix, width: item.width, quarter: quarterOf(matrix) }];
   });
+  turned.push(...(await filledIn(page, view)));
   const quarter = mostCommon(turned.map((it) => it.quarter)) ?? 0;
   const upright = turned.filter((it) => it.quarter === quarter);
   const segments = ruleSegments(await page.getOperatorList(), view).map(
@@ -43,6 +44,26 @@ export async function readPageMarks(page: PDFPageProxy): Promise<PageMarks> {
     horizontal: segments.flatMap(([a, b]) => ruleOf(a[1], b[1], a[0], b[0])),
     vertical: segments.flatMap(([a, b]) => ruleOf(a[0], b[0], a[1], b[1])),
   };
+}
+
+type Turned = { text: string; matrix: Matrix; width: number; quarter: number };
+
+/** What was typed into the fields of a form, or written onto the page as a note: it is not part of the page's text. */
+async function filledIn(page: PDFPageProxy, view: Matrix): Promise<Turned[]> {
+  const annotations = (await page.getAnnotations()) as Record<string, unknown>[];
+  return annotations.flatMap(({ rect, fieldValue, subtype, contentsObj }) => {
+    const note = subtype === 'FreeText' ? (contentsObj as { str?: unknown } | undefined)?.str : fieldValue;
+    const text = Array.isArray(note) ? note.join(', ') : note;
+    if (!Array.isArray(rect) || typeof text !== 'string' || text.trim() === '' || text === 'Off') return [];
+    const [left, bottom, right, top] = rect as [number, number, number, number];
+    return text.split(/\r\n?|\n/).flatMap((line, place) => {
+      const size = Math.min(0.7 * (top - bottom), 11);
+      const y = top - (place + 1) * 1.1 * size;
+      const matrix = Util.transform(view, [size, 0, 0, size, left + 2, y]) as Matrix;
+      const width = Math.min(right - left, 0.5 * size * line.length);
+      return line.trim() === '' ? [] : [{ text: line, matrix, width, quarter: quarterOf(matrix) }];
+    });
+  });
 }
 
 function wordAt(text: string, matrix: Matrix, width: number, quarter: number): Word {

@@ -122,6 +122,16 @@ describe('a table in a PDF is read by where its text stands', () => {
     expect(rows.filter((row) => row.join(' ').includes('Page'))).toHaveLength(1);
   });
 
+  test('what a band typed into the fields of a form is read with the line it stands on', async () => {
+    expect((await rowsOf('filled-form.pdf')).slice(1)).toEqual([
+      ['Ch', 'Source', 'Mic / DI'],
+      ['1', 'Kick', 'dynamic'],
+      ['2', 'Snare', 'dynamic'],
+      ['3', 'Lead vocal', 'own wireless'],
+      ['4', '', ''],
+    ]);
+  });
+
   test('a list lined up with spaces is a table, and a page without text is named', async () => {
     const rows = await rowsOf('spaces-and-a-picture.pdf');
     expect(rows[1]).toEqual(['1', 'Kick in', 'dynamic', 'short']);
