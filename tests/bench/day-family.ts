@@ -1,0 +1,188 @@
+import { type Seeded, seeded } from '../../core/plan/day/seeded-order.ts';
+import { type Show, ShowDocument, showFromRows } from '../../core/show/show.ts';
+import type { SourceKind } from '../../core/show/source-kinds.ts';
+
+/**
+ * Festival days drawn from a seed, as rows of a show. Invented: no real day was to be had. Shapes follow common
+ * practice: a shared kit and backline that some acts use, boxes at the drums, left, right and in front, pairs for
+ * overheads, keys and tracks, condensers on 48 V, ribbons that must not have it, risers patched ahead.
+ */
+export type FamilyShape = {
+  acts: number;
+  boxes: number;
+  socketsPerBox: number;
+  fewestLines: number;
+  mostLines: number;
+  /** How likely an act uses the shared kit and backline. */
+  sharing: number;
+  bankSize: number;
+  crewSize?: number;
+};
+
+export const twelveActs: FamilyShape = {
+  acts: 12,
+  boxes: 4,
+  socketsPerBox: 24,
+  fewestLines: 32,
+  mostLines: 64,
+  sharing: 0.7,
+  bankSize: 8,
+};
+export const twentyActs: FamilyShape = { ...twelveActs, acts: 20, fewestLines: 40 };
+
+type Role = {
+  kind: SourceKind;
+  x: number;
+  y: number;
+  pair?: boolean;
+  phantom?: 'needed' | 'harmful';
+  riser?: boolean;
+};
+
+const kit: Role[] = [
+  { kind: 'kick in', x: 0, y: 5.5, phantom: 'needed', riser: true },
+  { kind: 'kick out', x: 0, y: 5.3, riser: true },
+  { kind: 'snare top', x: 0.3, y: 5.6, riser: true },
+  { kind: 'snare bottom', x: 0.3, y: 5.7, riser: true },
+  { kind: 'hi-hat', x: 0.8, y: 5.7, phantom: 'needed', riser: true },
+  { kind: 'rack tom', x: 0, y: 5.8, riser: true },
+  { kind: 'floor tom', x: -0.6, y: 5.8, riser: true },
+  { kind: 'overhead', x: 0, y: 6, pair: true, phantom: 'needed', riser: true },
+  { kind: 'ride', x: -0.7, y: 6, phantom: 'needed', riser: true },
+];
+const backline: Role[] = [
+  { kind: 'bass di', x: 2, y: 4.5 },
+  { kind: 'bass amp', x: 2.2, y: 4.6 },
+  { kind: 'electric guitar', x: -3, y: 4.2 },
+  { kind: 'electric guitar', x: 3.5, y: 4.2 },
+];
+const own: Role[] = [
+  { kind: 'electric guitar', x: -3, y: 4, phantom: 'harmful' },
+  { kind: 'electric guitar', x: 3, y: 4 },
+  { kind: 'acoustic guitar', x: -2, y: 2 },
+  { kind: 'keys', x: 4, y: 3.5, pair: true },
+  { kind: 'synth', x: 4.4, y: 3.2 },
+  { kind: 'playback', x: 5, y: 5, pair: true },
+  { kind: 'click', x: 5, y: 5.1 },
+  { kind: 'percussion', x: -4, y: 5, pair: true, phantom: 'needed', riser: true },
+  { kind: 'congas', x: -4.2, y: 4.8, riser: true },
+  { kind: 'trumpet', x: 4.5, y: 2.2 },
+  { kind: 'trombone', x: 4.8, y: 2.2 },
+  { kind: 'saxophone', x: 4.2, y: 2.4 },
+  { kind: 'violin', x: -4.5, y: 2.5, phantom: 'needed' },
+  { kind: 'cello', x: -4.8, y: 2.7, phantom: 'needed' },
+  { kind: 'accordion', x: -3.5, y: 2 },
+  { kind: 'lead vocal', x: 0, y: 1 },
+  { kind: 'backing vocal', x: -2, y: 1.2 },
+  { kind: 'backing vocal', x: 2, y: 1.2 },
+  { kind: 'backing vocal', x: -3.5, y: 1.6 },
+  { kind: 'backing vocal', x: 3.5, y: 1.6 },
+  { kind: 'bass di', x: 2, y: 4.3 },
+  { kind: 'sampler', x: 1.5, y: 5.2, pair: true },
+];
+
+const boxPlaces = [
+  { name: 'A', xM: 1, yM: 6.5 },
+  { name: 'B', xM: -5.5, yM: 3.5 },
+  { name: 'C', xM: 5.5, yM: 3.5 },
+  { name: 'D', xM: 0.5, yM: 0.8 },
+];
+
+export function familyDay(shape: FamilyShape, seed: number): Show {
+  const next = seeded(seed * 7919 + 11);
+  const rows: Record<string, unknown[]> = {
+    rigs: [{ id: 'rig', name: 'House', channelCount: 128, stageWidthM: 14, stageDepthM: 8 }],
+    boxes: boxPlaces.slice(0, shape.boxes).map((place, order) => ({
+      ...place,
+      id: `box ${place.name}`,
+      rigId: 'rig',
+      order,
+      reachM: 9.5,
+      phantomBankSize: shape.bankSize,
+    })),
+    sockets: boxPlaces.slice(0, shape.boxes).flatMap((place) =>
+      Array.from({ length: shape.socketsPerBox }, (_, index) => ({
+        id: `${place.name}${index + 1}`,
+        boxId: `box ${place.name}`,
+        number: index + 1,
+      })),
+    ),
+    days: [{ id: 'day', rigId: 'rig', name: 'Saturday', crewSize: shape.crewSize ?? 4 }],
+    acts: [],
+    sources: [],
+    decisions: [],
+  };
+  let clock = 12 * 60;
+  for (let act = 0; act < shape.acts; act++) {
+    const length = 30 + 5 * Math.floor(next() * 6);
+    rows.acts?.push({
+      id: `act ${act}`,
+      dayId: 'day',
+      order: act,
+      name: `Act ${act + 1}`,
+      startMinute: clock,
+      endMinute: clock + length,
+      prePatch: next() < 0.3,
+    });
+    clock += length + 20;
+    addSources(rows, shape, act, next);
+  }
+  return showFromRows(ShowDocument.parse({ format: 'foldbook-show', version: 1, ...rows }));
+}
+
+function addSources(rows: Record<string, unknown[]>, shape: FamilyShape, act: number, next: Seeded): void {
+  const wanted = shape.fewestLines + Math.floor(next() * (shape.mostLines - shape.fewestLines + 1));
+  const shares = next() < shape.sharing;
+  const list = [
+    ...kit.map((role, place) => ({ role, shared: shares ? `house kit ${place}` : '' })),
+    ...backline.map((role, place) => ({
+      role,
+      shared: shares && next() < 0.6 ? `house backline ${place}` : '',
+    })),
+  ];
+  let count = 0;
+  const sources = rows.sources ?? [];
+  const add = (role: Role, shared: string, name: string) => {
+    const place = { xM: spread(role.x, next, shared), yM: spread(role.y, next, shared) };
+    const sides = role.pair ? ['L', 'R'] : [''];
+    sides.forEach((side, index) => {
+      const other = role.pair ? { pairSourceId: `act ${act} ${name}${sides[1 - index]}` } : {};
+      sources.push({
+        id: `act ${act} ${name}${side}`,
+        actId: `act ${act}`,
+        order: sources.length,
+        name: `${name}${side && ` ${side}`}`,
+        kind: role.kind,
+        phantom: role.phantom ?? 'not said',
+        riser: role.riser ? 'drum riser' : '',
+        sharedLine: shared,
+        ...place,
+        ...other,
+      });
+    });
+    count += sides.length;
+  };
+  for (const { role, shared } of list) add(role, shared, `${role.kind} ${count}`);
+  while (count < wanted) {
+    const role = own[Math.floor(next() * own.length)];
+    if (role && count + (role.pair ? 2 : 1) <= wanted) add(role, '', `${role.kind} ${count}`);
+    else if (role && count + 1 === wanted) add({ ...role, pair: false }, '', `${role.kind} ${count}`);
+  }
+  // Now and then the engineer has locked a line of this act to a socket of its own habit.
+  if (next() < 0.25)
+    rows.decisions?.push({
+      id: `lock ${act}`,
+      actId: `act ${act}`,
+      about: 'socket',
+      sourceId: sources
+        .map((it) => it as { id: string; actId: string })
+        .filter((it) => it.actId === `act ${act}`)[1]?.id,
+      socketId: `A${3 + (act % 8)}`,
+    });
+}
+
+/** A shared line stands where it stood; everything else is within a metre of its usual place. */
+function spread(value: number, next: Seeded, shared: string): number {
+  const away = next() * 2 - 1;
+  return shared === '' ? Math.round((value + away) * 10) / 10 : value;
+}
