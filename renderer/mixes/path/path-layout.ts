@@ -24,6 +24,19 @@ export const pathColumns = {
 } as const satisfies Record<string, readonly PathStage[]>;
 export type PathColumn = keyof typeof pathColumns;
 
+/** How much of the width a column takes: names of sources are long, those of sockets short. */
+export const columnShares: Record<PathColumn, number> = {
+  player: 1,
+  source: 1.25,
+  socket: 0.8,
+  copy: 1.25,
+  mix: 1.05,
+  cue: 0.95,
+  output: 0.9,
+  device: 1.05,
+  listener: 0.9,
+};
+
 export type PlacedNode = PathNode & {
   column: PathColumn;
   /** Place from the top in steps of one node; may be a fraction. */

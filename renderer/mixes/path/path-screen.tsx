@@ -7,10 +7,16 @@ import type { ActOnScreen } from '../../state/derive-cache.ts';
 import { useHere } from '../../state/here.tsx';
 import type { View } from '../../state/view-store.ts';
 import { words } from '../../wording/words.ts';
-import { type PlacedNode, type PlacedPaths, placedPaths } from './path-layout.ts';
+import {
+  columnShares,
+  type PathColumn,
+  type PlacedNode,
+  type PlacedPaths,
+  placedPaths,
+} from './path-layout.ts';
 import './path-screen.css';
 
-const leastColumnWidth = 106;
+const leastColumnWidth = 92;
 const gap = 24;
 const nodeHeight = 42;
 const step = 50;
@@ -72,47 +78,69 @@ function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
     sizes.observe(sheet);
     return () => sizes.disconnect();
   }, []);
-  const columnWidth = Math.max(leastColumnWidth, Math.floor(width / paths.columns.length));
+  const columns = columnPlaces(paths.columns, width);
+  const drawnWidth = [...columns.values()].reduce((sum, column) => sum + column.width, 0);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
     <section ref={ref} className="path-sheet" tabIndex={0} aria-label={words.mixes.path}>
-      <ol className="path-columns" style={{ width: paths.columns.length * columnWidth }}>
+      <ol className="path-columns" style={{ width: drawnWidth }}>
         {paths.columns.map((column) => (
-          <li key={column} style={{ width: columnWidth }}>
+          <li key={column} style={{ width: columns.get(column)?.width }}>
             {words.path.columns[column]}
           </li>
         ))}
       </ol>
-      <div
-        className="path-drawing"
-        style={{ height: paths.height * step + top, width: paths.columns.length * columnWidth }}
-      >
-        <PathLines open={open} paths={paths} columnWidth={columnWidth} />
+      <div className="path-drawing" style={{ height: paths.height * step + top, width: drawnWidth }}>
+        <PathLines open={open} paths={paths} columns={columns} />
         {paths.nodes.map((node) => (
-          <PathStation key={node.key} open={open} paths={paths} node={node} columnWidth={columnWidth} />
+          <PathStation key={node.key} open={open} node={node} columns={columns} />
         ))}
       </div>
     </section>
   );
 }
 
-type DrawingProps = { open: ActOnScreen; paths: PlacedPaths; columnWidth: number };
+type ColumnPlaces = ReadonlyMap<PathColumn, { left: number; width: number }>;
 
-const left = (paths: PlacedPaths, node: PlacedNode, columnWidth: number) =>
-  paths.columns.indexOf(node.column) * columnWidth;
+/** Shares the width out among the columns, but never makes one too narrow to read. */
+function columnPlaces(names: readonly PathColumn[], width: number): ColumnPlaces {
+  const shares = names.reduce((sum, name) => sum + columnShares[name], 0);
+  const unit = Math.max(leastColumnWidth, width / Math.max(shares, 1));
+  let left = 0;
+  return new Map(
+    names.map((name) => {
+      const column = { left, width: Math.floor(unit * columnShares[name]) };
+      left += column.width;
+      return [name, column] as const;
+    }),
+  );
+}
+
 const middle = (node: PlacedNode) => top + node.y * step + nodeHeight / 2;
 
-function PathLines({ open, paths, columnWidth }: DrawingProps) {
+function PathLines({
+  open,
+  paths,
+  columns,
+}: {
+  open: ActOnScreen;
+  paths: PlacedPaths;
+  columns: ColumnPlaces;
+}) {
   const byKey = new Map(paths.nodes.map((node) => [node.key, node]));
+  const arriving = Map.groupBy(paths.links, (link) => link.to);
   return (
     <svg className="path-lines" aria-hidden="true">
       {paths.links.map(({ from, to, purpose, levelDb, findings }) => {
         const [start, end] = [byKey.get(from), byKey.get(to)];
-        if (!start || !end) return null;
-        const x1 = left(paths, start, columnWidth) + columnWidth - gap;
-        const [y1, x2, y2] = [middle(start), left(paths, end, columnWidth), middle(end)];
+        const [startColumn, endColumn] = [start && columns.get(start.column), end && columns.get(end.column)];
+        if (!start || !end || !startColumn || !endColumn) return null;
+        const [x1, y1] = [startColumn.left + startColumn.width - gap, middle(start)];
+        const [x2, y2] = [endColumn.left, middle(end)];
         const bend = (x1 + x2) / 2;
         const worst = worstOf(findings.flatMap((place) => open.derived.findings[place] ?? []));
+        // Where many lines arrive at one place, their levels are written where they leave.
+        const isCrowded = (arriving.get(to)?.length ?? 0) > 1;
         return (
           <g key={`${from} ${to}`} className={purpose ? `copy-mark-${purpose}` : 'path-plain'}>
             <path
@@ -120,7 +148,7 @@ function PathLines({ open, paths, columnWidth }: DrawingProps) {
               d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}
             />
             {levelDb !== null && start.at === 'copy' && (
-              <text x={x2 - 3} y={y2 - 4}>
+              <text x={(isCrowded ? x1 + gap : x2) - 3} y={(isCrowded ? y1 : y2) - 4}>
                 {levelText(levelDb)}
               </text>
             )}
@@ -131,8 +159,17 @@ function PathLines({ open, paths, columnWidth }: DrawingProps) {
   );
 }
 
-function PathStation({ open, paths, node, columnWidth }: DrawingProps & { node: PlacedNode }) {
+function PathStation({
+  open,
+  node,
+  columns,
+}: {
+  open: ActOnScreen;
+  node: PlacedNode;
+  columns: ColumnPlaces;
+}) {
   const { look } = useHere();
+  const column = columns.get(node.column) ?? { left: 0, width: leastColumnWidth };
   const findings = node.findings.flatMap((place) => open.derived.findings[place] ?? []);
   const worst = worstOf(findings);
   const to = leadOf(open, node);
@@ -141,9 +178,9 @@ function PathStation({ open, paths, node, columnWidth }: DrawingProps & { node: 
       type="button"
       className={worst ? `path-node is-${worst.replace(' ', '-')}` : 'path-node'}
       style={{
-        left: left(paths, node, columnWidth),
+        left: column.left,
         top: top + node.y * step,
-        width: columnWidth - gap,
+        width: column.width - gap,
         height: nodeHeight,
       }}
       title={[node.name, node.detail, ...findings.map((finding) => finding.cause)].filter(Boolean).join('\n')}
