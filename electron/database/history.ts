@@ -11,7 +11,7 @@ const mostSteps = 5000;
 export type Step = { number: number; label: string };
 
 /** A row that an undone or redone step wrote or removed. */
-export type Touched = { table: TableName; rowId: Id };
+export type Touched = { table: TableName; id: Id };
 
 /**
  * Undo by inverse statements that triggers record (the technique of sqlite.org/undoredo.html, with a step for each
@@ -55,20 +55,25 @@ export class History {
       this.#run.removeStep.run(step);
       return;
     }
-    this.#run.forgetSteps.run(step, step - mostSteps);
+    this.#run.forgetUndone.run(step);
+    this.#run.forgetOldest.run(step - mostSteps);
     this.#run.countWrite.run();
   }
 
+  /** The rows that turning a step will write or remove. */
+  touchedBy(step: Step): Touched[] {
+    return this.#run.touched.all(step.number) as Touched[];
+  }
+
   /** Takes a step back, or does it again, by its inverses; what they do is recorded as the way back. */
-  turn(step: Step, to: 'undone' | 'done'): Touched[] {
-    const inverses = this.#run.inverses.all(step.number) as (Touched & { statement: string })[];
+  turn(step: Step, to: 'undone' | 'done'): void {
+    const statements = this.#run.inverses.all(step.number) as string[];
     this.#run.removeInverses.run(step.number);
     this.#recordInto(step.number, () => {
-      for (const { statement } of inverses) this.#database.exec(statement);
+      for (const statement of statements) this.#database.exec(statement);
     });
     this.#run.markStep.run(to === 'undone' ? 1 : 0, step.number);
     this.#run.countWrite.run();
-    return inverses.map(({ table, rowId }) => ({ table, rowId }));
   }
 
   #recordInto(step: number, work: () => void): void {
@@ -83,19 +88,21 @@ function prepareStatements(database: Database) {
     revision: database.prepare('SELECT "revision" FROM "standing"').pluck(),
     countWrite: database.prepare('UPDATE "standing" SET "revision" = "revision" + 1'),
     nextUndo: database.prepare(
-      'SELECT "number", "label" FROM "steps" WHERE NOT "undone" ORDER BY "number" DESC LIMIT 1',
+      'SELECT "number", "label" FROM "steps" WHERE "undone" = 0 ORDER BY "number" DESC LIMIT 1',
     ),
     nextRedo: database.prepare(
-      'SELECT "number", "label" FROM "steps" WHERE "undone" ORDER BY "number" LIMIT 1',
+      'SELECT "number", "label" FROM "steps" WHERE "undone" = 1 ORDER BY "number" LIMIT 1',
     ),
     addStep: database.prepare('INSERT INTO "steps" ("label", "madeAt") VALUES (?, ?)'),
     markStep: database.prepare('UPDATE "steps" SET "undone" = ? WHERE "number" = ?'),
     removeStep: database.prepare('DELETE FROM "steps" WHERE "number" = ?'),
-    forgetSteps: database.prepare('DELETE FROM "steps" WHERE ("undone" AND "number" < ?) OR "number" <= ?'),
+    forgetUndone: database.prepare('DELETE FROM "steps" WHERE "undone" = 1 AND "number" < ?'),
+    forgetOldest: database.prepare('DELETE FROM "steps" WHERE "number" <= ?'),
     anyInverse: database.prepare('SELECT 1 FROM "inverses" WHERE "step" = ?'),
-    inverses: database.prepare(
-      'SELECT "table", "rowId", "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC',
-    ),
+    touched: database.prepare('SELECT DISTINCT "table", "rowId" AS "id" FROM "inverses" WHERE "step" = ?'),
+    inverses: database
+      .prepare('SELECT "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC')
+      .pluck(),
     removeInverses: database.prepare('DELETE FROM "inverses" WHERE "step" = ?'),
     startRecording: database.prepare('INSERT INTO "recording" ("step") VALUES (?)'),
     stopRecording: database.prepare('DELETE FROM "recording"'),

@@ -1,5 +1,6 @@
 import type { Database, Statement } from 'better-sqlite3';
 import type { Change, Put } from '../../core/show/change.ts';
+import { type Reference, references } from '../../core/show/references.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type RowOf, type Show, showFromRows, type TableName, tableNames } from '../../core/show/show.ts';
 import { columnsOf, rowFromValues, valuesFromRow } from './columns.ts';
@@ -7,13 +8,17 @@ import { columnsOf, rowFromValues, valuesFromRow } from './columns.ts';
 /** Name of a table or column as SQL; ours hold no quotation mark. */
 export const quoteName = (name: string) => `"${name}"`;
 
+export type AnyRow = RowOf<TableName>;
+
 type TableStatements = { put: Statement; remove: Statement; all: Statement; one: Statement };
 
 /** Reads and writes the rows of the show, the same way for every table. */
 export class ShowRows {
+  readonly #database: Database;
   readonly #statements: ReadonlyMap<TableName, TableStatements>;
 
   constructor(database: Database) {
+    this.#database = database;
     this.#statements = new Map(tableNames.map((table) => [table, prepareTable(database, table)]));
   }
 
@@ -34,6 +39,21 @@ export class ShowRows {
     return values === undefined ? null : rowFromValues(table, values as Record<string, unknown>);
   }
 
+  /** Every row that names a row of this table and id, with its table and whether it belongs to it. */
+  referringTo(table: TableName, id: Id): { table: TableName; row: AnyRow; holds: Reference['holds'] }[] {
+    return references
+      .filter((reference) => reference.to === table)
+      .flatMap(({ table: from, field, holds }) =>
+        this.#referring(from, field)
+          .all(id)
+          .map((values) => ({
+            table: from,
+            row: rowFromValues(from, values as Record<string, unknown>),
+            holds,
+          })),
+      );
+  }
+
   /**
    * Writes a change inside the caller's transaction. Removals first, then rows table by table, owners before what
    * they own: so no step ever stands on a row that its own inverse would take away with the cascade.
@@ -42,6 +62,13 @@ export class ShowRows {
     for (const { table, id } of change.remove) this.#of(table).remove.run(id);
     const puts = Map.groupBy(change.put, (put) => put.table);
     for (const table of tableNames) for (const put of puts.get(table) ?? []) this.#put(put);
+  }
+
+  #referring(table: TableName, field: string): Statement {
+    const list = columnsOf[table].map(({ name }) => quoteName(name)).join(', ');
+    return this.#database.prepare(
+      `SELECT ${list} FROM ${quoteName(table)} WHERE ${quoteName(field)} = ? ORDER BY "putOrder"`,
+    );
   }
 
   #put({ table, row }: Put): void {

@@ -4,7 +4,8 @@ import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { applyChange, findBrokenReferences } from '../../core/show/apply-change.ts';
 import { Change } from '../../core/show/change.ts';
 import type { Show } from '../../core/show/show.ts';
-import { History, type Step, type Touched } from './history.ts';
+import { changeToNow } from './change-to-now.ts';
+import { History, type Step } from './history.ts';
 import { ShowRows } from './rows.ts';
 import { problemOf } from './trouble.ts';
 
@@ -69,21 +70,12 @@ export class ShowDatabase {
 
   #turn(step: Step, to: 'undone' | 'done'): Outcome<Changed> {
     return this.#write(() => {
-      const touched = this.#history.turn(step, to);
-      return { change: this.#changeTo(step.label, touched), standing: this.standing() };
+      const touched = this.#history
+        .touchedBy(step)
+        .map((it) => ({ ...it, before: this.#rows.read(it.table, it.id) }));
+      this.#history.turn(step, to);
+      return { change: changeToNow(this.#rows, step.label, touched), standing: this.standing() };
     });
-  }
-
-  /** What became of the touched rows, as a change that brings them about. */
-  #changeTo(label: string, touched: readonly Touched[]): Change {
-    const change: Change = { label, put: [], remove: [] };
-    const once = new Map(touched.map((it) => [`${it.table} ${it.rowId}`, it]));
-    for (const { table, rowId } of once.values()) {
-      const row = this.#rows.read(table, rowId);
-      if (row) change.put.push({ table, row } as Change['put'][number]);
-      else change.remove.push({ table, id: rowId });
-    }
-    return change;
   }
 
   #write<T>(work: () => T, onBrokenReference?: () => Outcome<never>): Outcome<T> {

@@ -9,6 +9,7 @@ CREATE TABLE "steps" (
   "madeAt" TEXT NOT NULL,
   "undone" INTEGER NOT NULL DEFAULT 0 CHECK ("undone" IN (0, 1))
 ) STRICT;
+CREATE INDEX "steps undone" ON "steps" ("number") WHERE "undone" = 1;
 
 CREATE TABLE "inverses" (
   "number" INTEGER PRIMARY KEY,
