@@ -120,7 +120,8 @@ class OpenStage {
       take(open, socket, source);
       return { socketId: socket.id, by: 'proposal', why };
     }
-    return noSocketLeft;
+    const someFree = this.#boxes.some((open) => open.sockets.length > 0);
+    return someFree ? { ...noSocketLeft, why: 'No free socket has 48 V as it needs it.' } : noSocketLeft;
   }
 
   /** Boxes in reach, the nearest first; then those without a place; last those whose cables do not reach. */

@@ -11,16 +11,20 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'source-without-socket',
     severity: 'must fix',
-    needs: 'the sockets of the rig and those the act needs',
-    cause: '{source} has no socket: the act needs {needed}, and {there} are free to use.',
-    remedy: 'Drop a source, mark what is not to be heard here, or bring another box.',
+    needs: 'the sockets of the rig, their 48 V switches, and those the act needs',
+    cause: '{source} has no socket: {reason}.',
+    remedy: 'Drop a source, mark what is not to be heard here, or bring a box.',
     find: (facts) => {
       const needed = facts.sheet.sources.filter(needsSocket).length;
       const there = facts.sheet.sockets.filter((socket) => socket.reservedFor === null).length;
-      return facts.plan.patches.flatMap(({ sourceId, socketId }) => {
+      return facts.plan.patches.flatMap(({ sourceId, socketId, why }) => {
         const source = sourceOf(facts, sourceId);
         if (!source || socketId !== null || !needsSocket(source)) return [];
-        return [{ say: { source: quoted(source), needed, there }, about: [aboutSource(source)] }];
+        const reason =
+          needed > there
+            ? `the act needs ${needed}, and ${there} are free to use`
+            : why.replace(/^No/, 'no').replace(/\.$/, '');
+        return [{ say: { source: quoted(source), reason }, about: [aboutSource(source)] }];
       });
     },
   },
