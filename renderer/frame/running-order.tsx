@@ -1,5 +1,6 @@
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, memo, useDeferredValue, useState } from 'react';
 import type { Act } from '../../core/show/act.ts';
+import type { Show } from '../../core/show/show.ts';
 import { timeText } from '../parts/format.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import { actOnScreen } from '../state/derive-cache.ts';
@@ -10,7 +11,9 @@ import './running-order.css';
 
 /** The acts of the day: where each one stands, at a glance. Arrows move, Enter opens. */
 export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
-  const { acts, day, open, look } = useHere();
+  const { acts, day, open, look, show } = useHere();
+  // The numbers of the other acts may follow a frame after what is being typed.
+  const shownShow = useDeferredValue(show);
   const openId = open?.sheet.act.id ?? null;
   const [cursor, setCursor] = useState<number | null>(null);
   const openPlace = acts.findIndex((act) => act.id === openId);
@@ -41,7 +44,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
                 look({ actId: act.id });
               }}
             >
-              <ActLine act={act} />
+              <ActLine act={act} show={shownShow} />
             </button>
           </li>
         ))}
@@ -53,8 +56,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
   );
 }
 
-function ActLine({ act }: { act: Act }) {
-  const { show } = useHere();
+const ActLine = memo(function ActLine({ act, show }: { act: Act; show: Show }) {
   const findings = actOnScreen(show, act.id)?.derived.findings ?? [];
   const questions = openQuestionCount(show, act.id);
   const worst = worstOf(findings);
@@ -82,4 +84,4 @@ function ActLine({ act }: { act: Act }) {
       </span>
     </>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { useCallback } from 'react';
 import type { Finding } from '../../core/derive/derived.ts';
 import { FindingsList } from '../parts/findings-list.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -17,6 +18,10 @@ export function SidePanel({ open, table, onBack }: Props) {
   const { view, look } = useHere();
   const text = words.mixes;
   const { findings } = open.derived;
+  const go = useCallback(
+    (finding: Finding) => look({ ...placeIn(open, finding), side: 'details' }),
+    [open, look],
+  );
   return (
     <aside
       className="side-panel"
@@ -50,10 +55,7 @@ export function SidePanel({ open, table, onBack }: Props) {
         ) : findings.length === 0 ? (
           <p className="details-part">{text.noFindings}</p>
         ) : (
-          <FindingsList
-            findings={findings}
-            onGo={(finding) => look({ ...placeIn(open, finding), side: 'details' })}
-          />
+          <FindingsList findings={findings} onGo={go} />
         )}
       </div>
     </aside>

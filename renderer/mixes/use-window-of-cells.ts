@@ -1,7 +1,7 @@
 import { type RefObject, useCallback, useEffect, useState } from 'react';
 
 /** Sizes of the table in CSS pixels. They are fixed, so that no layout has to look at what the cells hold. */
-export const cellWidth = 74;
+export const cellWidth = 78;
 export const rowHeight = 27;
 export const columnHeadHeight = 104;
 export const rowHeadWidth = 290;

@@ -148,6 +148,7 @@ export const english = {
     toAdvance: 'Go to Advance',
     findings: 'Findings',
     details: 'Details',
+    moreFindings: (n: number) => `Show ${n} more`,
     noFindings: 'Nothing wrong was found in this act.',
     chooseCell: 'Choose a cell of the table.',
     legend: 'Copies',

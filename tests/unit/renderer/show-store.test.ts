@@ -52,22 +52,20 @@ class SmallService {
 
   #answer({ id, call, input }: { id: number; call: string; input: unknown }): void {
     const done = (value: unknown) => this.#heard?.frame({ id, ok: true, value });
-    if (call === 'show.open')
-      return done({
-        show: documentFromShow(this.show),
-        standing: this.#standing(),
-        file: 'a',
-        host: 'browser',
-      });
-    if (this.refuse) return this.#heard?.frame({ id, ok: false, problem: this.refuse });
-    const { change } = input as { change: Change };
-    this.show = applyChange(this.show, change);
-    this.revision++;
-    if (this.losesNextAnswer) {
-      this.losesNextAnswer = false;
-      return this.cut();
+    if (call === 'show.open') {
+      done({ show: documentFromShow(this.show), standing: this.#standing(), file: 'a', host: 'browser' });
+    } else if (this.refuse) {
+      this.#heard?.frame({ id, ok: false, problem: this.refuse });
+    } else {
+      const { change } = input as { change: Change };
+      this.show = applyChange(this.show, change);
+      this.revision++;
+      if (!this.losesNextAnswer) done({ standing: this.#standing() });
+      else {
+        this.losesNextAnswer = false;
+        this.cut();
+      }
     }
-    done({ standing: this.#standing() });
   }
 }
 
