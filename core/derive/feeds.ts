@@ -2,7 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
-import type { Purpose, Tap } from '../show/words.ts';
+import type { Purpose } from '../show/words.ts';
 import { type CopiesOfSource, copiesOfSources, noCopies, purposeOfDevice } from './copies-of-source.ts';
 import type { Feed, FeedStep } from './derived.ts';
 import { type CellDecisions, indexCellDecisions } from './feed-decisions.ts';
@@ -152,17 +152,19 @@ function secondFeeds(
   copies: readonly CopiesOfSource[],
   cells: CellDecisions,
 ): Feed[] {
+  const seen = new Set<string>();
   return cells.second.flatMap(({ decision, mixAt, sourceAt }) => {
+    const second = JSON.stringify([mixAt, sourceAt, decision.purpose]);
+    if (seen.has(second)) return [];
+    seen.add(second);
     const feed = feeds[sourceAt]?.[mixAt];
     const channel = copies[sourceAt]?.[decision.purpose] ?? null;
     if (!feed || feed.purpose === null || feed.purpose === decision.purpose || channel === null) return [];
     const why = 'The engineer put a second copy into this mix.';
-    const tap: Tap = feed.tap;
     return {
       ...feed,
       purpose: decision.purpose,
       channel,
-      tap,
       step: 'chosen by the engineer',
       why,
       decided: true,

@@ -20,11 +20,15 @@ export function deriveLevels(
       const levelDb = row[mixAt]?.levelDb ?? null;
       if (levelDb !== null) power[mixAt] = (power[mixAt] ?? 0) + powerOf(levelDb);
     }
-  for (const second of secondFeeds) {
-    const mixAt = sheet.mixes.findIndex((mix) => mix.id === second.mixId);
-    // Two equal copies are 6 dB, four times the power, so the second one adds three times its own.
-    if (mixAt >= 0 && second.levelDb !== null)
-      power[mixAt] = (power[mixAt] ?? 0) + 3 * powerOfDb(second.levelDb);
+  const copiesInMix = new Map<string, number>();
+  for (const { mixId, sourceId, levelDb } of secondFeeds) {
+    const mixAt = sheet.mixes.findIndex((mix) => mix.id === mixId);
+    const cell = JSON.stringify([mixId, sourceId]);
+    const before = copiesInMix.get(cell) ?? 1;
+    copiesInMix.set(cell, before + 1);
+    // n equal copies have n times the amplitude and n squared times the power: two are 6 dB.
+    if (mixAt >= 0 && levelDb !== null)
+      power[mixAt] = (power[mixAt] ?? 0) + ((before + 1) ** 2 - before ** 2) * powerOf(levelDb);
   }
   return sheet.mixes.map((mix, mixAt) => {
     const sum = power[mixAt] ?? 0;

@@ -182,6 +182,7 @@ class MixWishes {
       else this.#set(at, wishAt, wish.amount, this.#levelDb(wish), cellState.wanted);
     }
     if (wish.amount === 'only') this.#alone.set(`mix ${otherMixId}`, heard);
+    else this.#alone.delete(`mix ${otherMixId}`);
   }
 
   #levelDb(wish: Wish): number {
