@@ -162,6 +162,7 @@ function drawSources(drawing: Drawing, sheet: ActSheet, derived: Derived): void 
 /** A source goes to its copies through its socket where it has one, and straight where it comes back inside. */
 function drawCopies(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
   const places = new Map(sheet.sources.map((source, at) => [source.id, at]));
+  const sockets = new Set(sheet.sockets.map((socket) => socket.id));
   const inMain = new Map(sheet.copies.map((copy) => [`${copy.sourceId} ${copy.purpose}`, copy.inMainMix]));
   const main = () => drawing.node('main mix', { id: sheet.rig.id, name: 'Main mix' });
   for (const { sourceId, purpose, channel } of derived.plan.copies) {
@@ -169,8 +170,8 @@ function drawCopies(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
     const source = sheet.sources[at ?? -1];
     if (at === undefined || !source || channel === null) continue;
     const copy = drawing.node('copy', source, `channel ${channel}, ${copyName(purpose)}`, purpose);
-    const socketId = derived.inputs[at]?.socketId ?? null;
-    drawing.link(socketId === null ? pathKey('source', sourceId) : pathKey('socket', socketId), copy);
+    const socketId = derived.inputs[at]?.socketId ?? '';
+    drawing.link(sockets.has(socketId) ? pathKey('socket', socketId) : pathKey('source', sourceId), copy);
     const heardInHall = inMain.get(`${sourceId} ${purpose}`) ?? (purpose === 'foh' || purpose === 'parallel');
     if (heardInHall) drawing.link(copy, main());
   }
