@@ -1,0 +1,155 @@
+import type { z } from 'zod';
+import type { Act, Day } from '../../../core/show/act.ts';
+import type { Purpose } from '../../../core/show/words.ts';
+
+/**
+ * The invented day: who plays when, how far each act has come, what the engineer answered and decided. Acts, people
+ * and places exist nowhere. The riders are files in assets/demo/riders and come in the way a user's do.
+ */
+export const demoDay: Omit<z.input<typeof Day>, 'id' | 'rigId'> = {
+  name: 'Saturday',
+  date: '2026-07-18',
+  crewSize: 4,
+  changeoverMinutes: 20,
+};
+
+export type DemoAct = {
+  id: string;
+  name: string;
+  start: string;
+  end: string;
+  state: z.infer<typeof Act>['state'];
+  notes: string;
+  riderFile: string;
+  /** When the rider came, as ISO 8601. */
+  receivedAt: string;
+  /** Answers by a piece of the question's words; `guess` takes what the reading proposes, `rest` all that is left. */
+  answers: { ask: RegExp; value: 'guess' | (string & {}) }[];
+  decisions: DemoDecision[];
+};
+
+/** Something the engineer decided, by the names on the sheet. */
+export type DemoDecision =
+  | { own: 'copy'; source: RegExp; purpose: Purpose; wanted?: boolean; channel?: number }
+  | { own: 'socket'; source: RegExp; socket: string }
+  | { own: 'device'; mix: RegExp; device: string }
+  | { own: 'feed'; mix: RegExp; source: RegExp; purpose: Purpose }
+  | { own: 'level'; mix: RegExp; source: RegExp; levelDb: number }
+  /** Every wish of the mix was confirmed with the performer. */
+  | { own: 'confirmed'; mix: RegExp };
+
+const everything = /./;
+
+export const demoActs: readonly DemoAct[] = [
+  {
+    id: 'unterklee',
+    name: 'Blaskapelle Unterklee',
+    start: '12:00',
+    end: '12:40',
+    state: 'ready',
+    notes: 'Eleven players, no in-ears. Gustl speaks from his place.',
+    riderFile: 'Blaskapelle Unterklee - Mail vom 3. Juni.txt',
+    receivedAt: '2026-06-03T08:12:00.000Z',
+    answers: [{ ask: everything, value: 'guess' }],
+    decisions: [{ own: 'confirmed', mix: /Resi|Monitor 1|^1/ }],
+  },
+  {
+    id: 'wexmoor',
+    name: 'Oona Wexmoor',
+    start: '13:00',
+    end: '13:40',
+    state: 'ready',
+    notes: 'Fenn and the cello are coming. Never mute the guitar between songs.',
+    riderFile: 'Oona Wexmoor rider.txt',
+    receivedAt: '2026-06-09T17:40:00.000Z',
+    answers: [{ ask: everything, value: 'guess' }],
+    decisions: [
+      { own: 'copy', source: /^Acoustic guitar$/, purpose: 'monitors' },
+      { own: 'level', mix: /Oona|Mix 1|^1/, source: /Lead vocal/, levelDb: -3 },
+      { own: 'confirmed', mix: /Oona|Mix 1|^1/ },
+    ],
+  },
+  {
+    id: 'lindeboog',
+    name: 'Kwartet Lindeboog',
+    start: '14:00',
+    end: '14:45',
+    state: 'ready',
+    notes: 'Acoustic sound wanted; the grand piano is ours and is tuned at 10:30.',
+    riderFile: 'Kwartet Lindeboog technische lijst.csv',
+    receivedAt: '2026-06-11T09:05:00.000Z',
+    answers: [{ ask: everything, value: 'guess' }],
+    decisions: [],
+  },
+  {
+    id: 'galoches',
+    name: 'Les Galoches d’Orvelin',
+    start: '15:10',
+    end: '16:00',
+    state: 'advancing',
+    notes: 'Asked about ears for Enora on 20 June, no answer yet.',
+    riderFile: 'Les Galoches d’Orvelin - fiche technique.xlsx',
+    receivedAt: '2026-06-19T21:30:00.000Z',
+    answers: [],
+    decisions: [],
+  },
+  {
+    id: 'parsonage',
+    name: 'Fuzz Parsonage',
+    start: '16:30',
+    end: '17:20',
+    state: 'ready',
+    notes: 'Dag’s amplifier has a ribbon microphone on it: no 48 V there.',
+    riderFile: 'FUZZ_PARSONAGE_inputs_2026_v7_FINAL.csv',
+    receivedAt: '2026-05-12T11:20:00.000Z',
+    answers: [{ ask: everything, value: 'guess' }],
+    decisions: [
+      { own: 'copy', source: /^Kick in$/, purpose: 'monitors' },
+      { own: 'copy', source: /^Kick out$/, purpose: 'monitors' },
+      { own: 'feed', mix: /Bram|drums|^4/, source: /^Kick out$/, purpose: 'foh' },
+      { own: 'confirmed', mix: /Nell|^1/ },
+    ],
+  },
+  {
+    id: 'lunare',
+    name: 'Cassa Lunare',
+    start: '17:50',
+    end: '18:40',
+    state: 'advancing',
+    notes: 'Two tables stage centre, everything comes from their rack.',
+    riderFile: 'cassa lunare - scheda tecnica.tsv',
+    receivedAt: '2026-06-22T14:02:00.000Z',
+    answers: [],
+    decisions: [],
+  },
+  {
+    id: 'korvane',
+    name: 'Milla Korvane',
+    start: '19:15',
+    end: '20:15',
+    state: 'ready',
+    notes: 'All in-ears, their own transmitters. Frequencies come one week before.',
+    riderFile: 'MILLA KORVANE - Audio Rider S26.xlsx',
+    receivedAt: '2026-05-28T10:00:00.000Z',
+    answers: [{ ask: everything, value: 'guess' }],
+    decisions: [
+      { own: 'copy', source: /^Milla vocal$/, purpose: 'in-ears', channel: 65 },
+      { own: 'copy', source: /^Milla spare$/, purpose: 'in-ears', channel: 66 },
+      { own: 'socket', source: /^Milla vocal$/, socket: 'D1' },
+      { own: 'socket', source: /^Milla spare$/, socket: 'D2' },
+      { own: 'confirmed', mix: /Milla|^1/ },
+    ],
+  },
+  {
+    id: 'farolillo',
+    name: 'Orquesta Farolillo Mayor',
+    start: '21:00',
+    end: '22:30',
+    state: 'advancing',
+    notes: 'Own desk for five ear mixes. Nobody has said yet who brings the splitter.',
+    riderFile: 'Orquesta Farolillo Mayor - rider técnico 2026.xlsx',
+    receivedAt: '2026-06-25T18:45:00.000Z',
+    answers: [],
+    decisions: [],
+  },
+];
