@@ -2,7 +2,7 @@ import type { Word } from './page-marks.ts';
 
 /** Pieces of text on one height, from left to right. A piece is a run of words with no more than a space between. */
 export type TextLine = { y: number; size: number; pieces: Piece[] };
-export type Piece = { text: string; left: number; right: number };
+type Piece = { text: string; left: number; right: number };
 
 /** Words further apart than this belong to different cells: half the height of the type, where a space is about a
  * third, or a little more than one letter, where all letters are as wide as a space. */
@@ -44,8 +44,4 @@ function splitAtGaps(word: Word): Word[] {
     left: word.left + match.index * width,
     right: word.left + (match.index + match[0].length) * width,
   }));
-}
-
-export function plainText(line: TextLine): string {
-  return line.pieces.map((piece) => piece.text).join(' ');
 }

@@ -19,10 +19,10 @@ export function isWorkbookPart(name: string): boolean {
 }
 
 /** The name of the sheet that lists what a workbook holds but does not show, so that it is not lost. */
-export const notShownName = 'Not shown in the workbook';
+const notShownName = 'Not shown in the workbook';
 
 /** The name of the sheet that lists what stands beside the cells. */
-export const looseTextsName = 'Notes and text boxes';
+const looseTextsName = 'Notes and text boxes';
 
 export function readWorkbook(fileName: string, archive: Archive): Grid {
   try {
