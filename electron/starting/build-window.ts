@@ -47,6 +47,7 @@ export async function buildShell(root: string): Promise<void> {
     {
       main: join(root, 'electron', 'main.ts'),
       'grid-worker': join(root, 'electron', 'documents', 'grid-worker.ts'),
+      'plan-day-worker': join(root, 'electron', 'solver', 'plan-day-worker.ts'),
     },
     'es',
   );

@@ -3,6 +3,8 @@ import { type ActSheet, actSheet, actsOfDay } from '../../show/act-sheet.ts';
 import type { Box, Id, Socket } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
+import { distanceM, placeOf, type StagePlace } from '../../show/stage-place.ts';
+import { needsSocket } from '../plan-sockets.ts';
 import { coldCost, hotCost } from './costs.ts';
 import {
   type Item,
@@ -16,8 +18,6 @@ import {
 
 /** Something in the show's rows that the planner had to read in its own way; one sentence each. */
 export type BuildNote = string;
-
-type Placed = { xM: number; yM: number } | null;
 
 /** An item before its costs: what one act asks for one slot or pair of slots. */
 type Wanted = { sources: Source[]; locked: number | null; earlier: number | null };
@@ -96,7 +96,7 @@ function wantedItems(
   slotOfSocket: ReadonlyMap<Id | null, number>,
   notes: BuildNote[],
 ): Wanted[] {
-  const sources = sheet.sources.filter((source) => source.audience !== 'not here');
+  const sources = sheet.sources.filter(needsSocket);
   const byId = new Map(sources.map((source) => [source.id, source]));
   const decided = socketDecisions(sheet, slotOfSocket, notes);
   const done = new Set<Id>();
@@ -160,8 +160,8 @@ function itemOf(
 ): Item {
   const source = wanted.sources[0] as Source;
   const width = wanted.sources.length === 2 ? 2 : 1;
-  const place = placeOf(sheet, source);
-  const distances = places.boxOfGroup.map((box) => distanceTo(box, place));
+  const place = stageOf(sheet, source);
+  const distances = places.boxOfGroup.map((box) => metresTo(box, place));
   const inReach = places.boxOfGroup
     .slice(0, places.openGroups)
     .flatMap((box, group) => ((distances[group] ?? 0) <= (box.reachM ?? Infinity) ? [group] : []));
@@ -179,6 +179,7 @@ function itemOf(
     next: -1,
     locked: wanted.locked,
     earlier: wanted.earlier,
+    rank: source.order,
     mustPrepare: sheet.act.prePatch && source.riser !== '',
     // A lock goes before the length of the house's cables: the engineer may have a longer one.
     reach: lockedGroup === undefined ? inReach : [lockedGroup],
@@ -187,17 +188,16 @@ function itemOf(
   };
 }
 
-function placeOf(sheet: ActSheet, source: Source): Placed {
-  if (source.xM !== null && source.yM !== null) return { xM: source.xM, yM: source.yM };
+/** Where a source stands: where the plot says, else where its performer does; null: nobody has said. */
+function stageOf(sheet: ActSheet, source: Source): StagePlace | null {
   const performer = sheet.performers.find((it) => it.id === source.performerId);
-  if (!performer || performer.xM === null || performer.yM === null) return null;
-  return { xM: performer.xM, yM: performer.yM };
+  return placeOf(source) ?? (performer ? placeOf(performer) : null);
 }
 
 /** Metres from a place to a box; 0 where one of them is not known, so that an unknown place forbids nothing. */
-function distanceTo(box: Box, place: Placed): number {
-  if (!place || box.xM === null || box.yM === null) return 0;
-  return Math.hypot(box.xM - place.xM, box.yM - place.yM);
+function metresTo(box: Box, place: StagePlace | null): number {
+  const at = placeOf(box);
+  return place && at ? distanceM(place, at) : 0;
 }
 
 function phantomOf(sheet: ActSheet, sources: Source[]): Phantom {
@@ -244,14 +244,12 @@ function keyOf(
 function spareOf(sheet: ActSheet, boxes: Box[]): LayerAct {
   const base = { actId: sheet.act.id, name: sheet.act.name };
   const vocal =
-    sheet.sources.find((source) => source.kind === 'lead vocal' && source.audience !== 'not here') ??
-    sheet.sources.find(
-      (source) => factsOfKind(source.kind).group === 'vocals' && source.audience !== 'not here',
-    );
+    sheet.sources.find((source) => source.kind === 'lead vocal' && needsSocket(source)) ??
+    sheet.sources.find((source) => factsOfKind(source.kind).group === 'vocals' && needsSocket(source));
   if (!vocal) return { ...base, spareCount: 0, spareGroups: [] };
-  const place = placeOf(sheet, vocal);
+  const place = stageOf(sheet, vocal);
   const near = boxes.flatMap((box, group) =>
-    distanceTo(box, place) <= (box.reachM ?? Infinity) ? [group] : [],
+    metresTo(box, place) <= (box.reachM ?? Infinity) ? [group] : [],
   );
   const nearBoxes = new Set(near.map((group) => boxes[group]?.id));
   // A socket that the engineer holds back as a spare is one already.

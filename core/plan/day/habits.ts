@@ -69,29 +69,41 @@ function fillActs(layer: Layer, given: Assignment, choose: Choice): Assignment {
     item: new Int32Array(layer.slots.length).fill(-1),
   };
   for (const inAct of itemsByAct(layer)) {
-    const used = new Set<number>();
-    const place = (index: number, slot: number) => {
-      assignment[index] = slot;
-      const item = layer.items[index];
-      for (const taken of item ? slotsTaken(layer, item, slot) : []) used.add(taken);
-    };
-    for (const index of inAct) if ((assignment[index] ?? -1) >= 0) place(index, assignment[index] ?? -1);
-    for (const index of choose === cheapest ? byNeed(layer, inAct, before) : inAct) {
-      const item = layer.items[index] as Item;
-      if ((assignment[index] ?? -1) >= 0) continue;
-      const free = freeSlots(layer, item, used);
-      if (free.length > 0) place(index, choose({ layer, index, item, free, before }));
-    }
-    for (const index of inAct) {
-      const item = layer.items[index] as Item;
-      for (const slot of slotsTaken(layer, item, assignment[index] ?? -1)) {
-        if (slot < 0) continue;
-        before.act[slot] = item.act;
-        before.item[slot] = index;
-      }
-    }
+    fillAct(layer, assignment, inAct, choose, before);
+    holdAct(layer, assignment, inAct, before);
   }
   return assignment;
+}
+
+function fillAct(layer: Layer, assignment: Assignment, inAct: number[], choose: Choice, before: Held): void {
+  const used = new Set<number>();
+  const take = (index: number) => {
+    const item = layer.items[index];
+    const slot = assignment[index] ?? -1;
+    if (item && slot >= 0) for (const taken of slotsTaken(layer, item, slot)) used.add(taken);
+  };
+  inAct.forEach(take);
+  for (const index of choose === cheapest ? byNeed(layer, inAct, before) : inAct) {
+    const item = layer.items[index];
+    if (!item || (assignment[index] ?? -1) >= 0) continue;
+    const free = freeSlots(layer, item, used);
+    if (free.length === 0) continue;
+    assignment[index] = choose({ layer, index, item, free, before });
+    take(index);
+  }
+}
+
+/** Notes what the slots hold after an act. */
+function holdAct(layer: Layer, assignment: Assignment, inAct: number[], before: Held): void {
+  for (const index of inAct) {
+    const item = layer.items[index];
+    const slot = assignment[index] ?? -1;
+    if (!item || slot < 0) continue;
+    for (const taken of slotsTaken(layer, item, slot)) {
+      before.act[taken] = item.act;
+      before.item[taken] = index;
+    }
+  }
 }
 
 function freeSlots(layer: Layer, item: Item, used: ReadonlySet<number>): number[] {

@@ -50,7 +50,7 @@ export function costOfPatch(layer: Layer, assignment: Assignment): number {
 /** Whether a slot's bank is on in an act, because an item that plays in the act needs it. */
 export function bankSwitches(layer: Layer, assignment: Assignment): (slot: number, act: number) => boolean {
   const on = new Set<number>();
-  const cell = (slot: number, act: number) => (layer.slots[slot]?.bank ?? 0) * 64 + act;
+  const cell = (slot: number, act: number) => (layer.slots[slot]?.bank ?? 0) * layer.acts.length + act;
   layer.items.forEach((item, index) => {
     const slot = assignment[index] ?? -1;
     if (item.phantom !== 'on' || slot < 0) return;

@@ -26,8 +26,8 @@ import type { Assignment, Layer } from './problem.ts';
 export type LayerPlan = {
   assignment: Assignment;
   cost: number;
-  /** No patch that keeps the rules costs less than this; null while nothing is proven. */
-  bound: number | null;
+  /** No patch that keeps the rules costs less than this. */
+  bound: number;
   /** True where the cost is the bound. */
   isProven: boolean;
   /** False while some rule is broken or some item has no slot. */
@@ -48,7 +48,7 @@ export type PlanLayerOptions = {
 };
 
 /** Steps of the searches; counted and not timed, so that the same day gives the same plan everywhere. */
-const steps = { first: 25_000, second: 150_000, inGroup: 300_000, whole: 300_000 } as const;
+const steps = { first: 20_000, second: 50_000, third: 90_000, inGroup: 300_000, whole: 300_000 } as const;
 
 /** The joint model of single pairs of slots is exact, and only worth a try on a small day. */
 const largestJointModel = 16_000;
@@ -66,7 +66,8 @@ class LayerPlanner {
   readonly #layer: Layer;
   readonly #options: PlanLayerOptions;
   #best: { assignment: Assignment; cost: number };
-  #bound = Number.NEGATIVE_INFINITY;
+  /** Nothing costs less than nothing, so a plan without any change is proven as it stands. */
+  #bound = 0;
 
   constructor(layer: Layer, options: PlanLayerOptions) {
     this.#layer = layer;
@@ -88,9 +89,13 @@ class LayerPlanner {
   }
 
   #plan(): LayerPlan {
-    const bound = Number.isFinite(this.#bound) ? this.#bound : null;
     const isClean = this.#best.cost < brokenRuleCost;
-    return { ...this.#best, bound, isProven: isClean && bound !== null && this.#best.cost <= bound, isClean };
+    return {
+      ...this.#best,
+      bound: this.#bound,
+      isProven: isClean && this.#best.cost <= this.#bound,
+      isClean,
+    };
   }
 
   #isDone(): boolean {
@@ -116,7 +121,8 @@ class LayerPlanner {
     const start = this.#options.start ?? patchByHabit(this.#layer, 'keep and fill');
     this.#offer(improvePatch(this.#layer, start, { steps: 1, seed: 1, warmth: 1, goodEnough: 0 }));
     this.#search(steps.first, 3);
-    this.#search(steps.second, 5);
+    this.#search(steps.second, 4);
+    this.#search(steps.third, 5);
   }
 
   #search(stepCount: number, warmth: number): void {

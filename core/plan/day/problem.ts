@@ -63,6 +63,8 @@ export type Item = {
   next: number;
   /** Slot that the engineer locked it to, or null. */
   locked: number | null;
+  /** Where it comes in the usual order of its list; for laying slots out, never for cost. */
+  rank: number;
   /** Slot it had in the plan before this one, or null. */
   earlier: number | null;
   /** Must be in before the changeover begins. */
