@@ -11,8 +11,12 @@ export function viewActOfShow(show: Show, actId: Id): ActView | null {
   return sheet && viewAct(sheet, deriveAct(sheet));
 }
 
-/** A day of a show with all its acts, or null where it is not in the show. */
-export function viewDayOfShow(show: Show, dayId: Id): DayView | null {
+/** A day of a show with all its acts, or null where it is not in the show. `actOf` may know acts already viewed. */
+export function viewDayOfShow(
+  show: Show,
+  dayId: Id,
+  actOf: (actId: Id) => ActView | null = (actId) => viewActOfShow(show, actId),
+): DayView | null {
   const day = show.days.get(dayId);
   const rig = day && show.rigs.get(day.rigId);
   if (!day || !rig) return null;
@@ -22,6 +26,6 @@ export function viewDayOfShow(show: Show, dayId: Id): DayView | null {
     stock: [...show.stockItems.values()]
       .filter((it) => it.rigId === rig.id)
       .sort((a, b) => a.order - b.order),
-    acts: actsOfDay(show, dayId).flatMap(({ id }) => viewActOfShow(show, id) ?? []),
+    acts: actsOfDay(show, dayId).flatMap(({ id }) => actOf(id) ?? []),
   };
 }

@@ -1,0 +1,41 @@
+import type { Id } from '../show/rig.ts';
+import type { Show } from '../show/show.ts';
+import type { ActView } from './act-view.ts';
+import type { DayView } from './day-view.ts';
+import type { PaperJob } from './paper-request.ts';
+import type { Sheet } from './sheet.ts';
+import { makerOf, type SheetOptions } from './sheets.ts';
+import { viewActOfShow, viewDayOfShow } from './view-show.ts';
+
+/**
+ * Makes the sheets of a show. Acts and days are derived once, however many sheets tell of them. A job for what is
+ * not in the show gives null.
+ */
+export function sheetMaker(show: Show, options: SheetOptions): (job: PaperJob) => Sheet | null {
+  const acts = new Map<Id, ActView | null>();
+  const days = new Map<Id, DayView | null>();
+  const actOf = (id: Id) => once(acts, id, () => viewActOfShow(show, id));
+  const dayOf = (id: Id) => once(days, id, () => viewDayOfShow(show, id, actOf));
+  return ({ sheet, ofId }) => {
+    const maker = makerOf(sheet);
+    if (maker.of === 'act') {
+      const act = actOf(ofId);
+      return act && maker.make(act, options);
+    }
+    const day = dayOf(ofId);
+    return day && maker.make(day, options);
+  };
+}
+
+function once<T>(known: Map<Id, T>, id: Id, make: () => T): T {
+  const found = known.get(id);
+  if (found !== undefined) return found;
+  const made = make();
+  known.set(id, made);
+  return made;
+}
+
+/** The key under which a sheet's prints are remembered. */
+export function sheetKey({ sheet, ofId }: PaperJob): string {
+  return `${sheet}:${ofId}`;
+}
