@@ -50,7 +50,8 @@ function performersNamed(reading: Reading): ReadPerformer[] {
   ];
 }
 
-function performerRow({ name, role, place }: ReadPerformer, order: number, actId: Id, id: Id): Performer {
+function performerRow({ name, role, place }: ReadPerformer, order: number, actId: Id, ids: Ids): Performer {
+  const id = ids.performers.get(name);
   return Performer.parse({ id, actId, order, name: clip(name), role: clip(role), place: clip(place) });
 }
 
