@@ -24,6 +24,7 @@ export class Service {
   readonly #host: Context['host'];
   readonly #log: Log;
   readonly #windows = new Set<(frame: string) => void>();
+  #windowsSeen = 0;
 
   constructor(show: ShowDatabase, host: Context['host'], log: Log) {
     this.#show = show;
@@ -36,6 +37,11 @@ export class Service {
     return this.#windows.size;
   }
 
+  /** How many windows have ever connected. */
+  get windowsSeen(): number {
+    return this.#windowsSeen;
+  }
+
   connect(send: (frame: string) => void): Connection {
     const gone = new AbortController();
     const context: Context = {
@@ -45,6 +51,7 @@ export class Service {
       gone: gone.signal,
     };
     this.#windows.add(send);
+    this.#windowsSeen += 1;
     return {
       take: (frame) => {
         const request = Request.safeParse(parsedJson(frame));

@@ -89,17 +89,14 @@ async function showWindow(
  * ends at once; one that stays running (as programs do on a Mac) may have no window left. So the connection counts.
  */
 async function untilClosed(isRunning: () => boolean, service: Service, stop: AbortSignal): Promise<boolean> {
-  let seen = false;
+  const wasSeen = () => service.windowsSeen > 0;
   let lastSeenMs = Date.now();
   while (!stop.aborted) {
-    if (service.windowCount > 0) {
-      seen = true;
-      lastSeenMs = Date.now();
-    }
+    if (service.windowCount > 0) lastSeenMs = Date.now();
     const awayMs = Date.now() - lastSeenMs;
-    const mayEnd = !isRunning() || (seen && process.platform === 'darwin');
-    if (mayEnd && awayMs > withoutWindowMs) return seen;
+    const mayEnd = !isRunning() || (wasSeen() && process.platform === 'darwin');
+    if (mayEnd && awayMs > withoutWindowMs) break;
     await wait(200, undefined, { signal: stop }).catch(() => undefined);
   }
-  return seen;
+  return wasSeen();
 }

@@ -6,7 +6,7 @@ import { Listener, Performer } from '../../core/show/act.ts';
 import { put } from '../../core/show/change.ts';
 import type { Show } from '../../core/show/show.ts';
 import { opened } from '../helpers/open-shows.ts';
-import { startServing } from '../helpers/serving-process.ts';
+import { printedAddress, startServing } from '../helpers/serving-process.ts';
 import { smallRoot } from '../helpers/small-root.ts';
 import { openSocket } from '../helpers/socket.ts';
 import { temporaryFolder } from '../helpers/temporary-folder.ts';
@@ -34,8 +34,8 @@ const edit = (number: number) => ({
 
 /** Streams edits until the program is killed under it; answers the numbers of those that it said were saved. */
 async function editUntilKilled(root: string, folder: string, first: number): Promise<number[]> {
-  const { process: program, address, ended } = await startServing(root, folder);
-  const { window, socket } = await openSocket(address);
+  const serving = startServing(root, folder);
+  const { window, socket } = await openSocket(await printedAddress(serving));
   const gone = new Promise<void>((resolve) => socket.once('close', () => resolve()));
   const saved: number[] = [];
   let next = first;
@@ -48,8 +48,8 @@ async function editUntilKilled(root: string, folder: string, first: number): Pro
   };
   const streams = Array.from({ length: inFlight }, stream);
   await wait(Math.random() * longestLifeMs);
-  program.kill('SIGKILL');
-  await Promise.all([...streams, ended]);
+  serving.process.kill('SIGKILL');
+  await Promise.all([...streams, serving.ended]);
   return saved;
 }
 
@@ -92,11 +92,11 @@ test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
   '%s ends the program in order, with the whole show in one file',
   async (signal) => {
     const [root, folder] = [smallRoot(), temporaryFolder()];
-    const { process: program, address, ended } = await startServing(root, folder);
-    const { window } = await openSocket(address);
+    const serving = startServing(root, folder);
+    const { window } = await openSocket(await printedAddress(serving));
     await window.call('show.change', { change: edit(1) });
-    program.kill(signal);
-    expect(await ended).toBe(0);
+    serving.process.kill(signal);
+    expect(await serving.ended).toBe(0);
     const database = new Database(join(folder, 'festival.foldbook'), { readonly: true, fileMustExist: true });
     expect(
       database.prepare('SELECT count(*) FROM "performers" WHERE "id" = ?').pluck().get('performer 1'),

@@ -1,21 +1,34 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
 
-export type ServingProcess = { process: ChildProcess; address: string; ended: Promise<number | null> };
+export type ServingProcess = {
+  process: ChildProcess;
+  /** All that the program has said so far. */
+  said(): string;
+  /** Its exit code, when it has ended. */
+  ended: Promise<number | null>;
+};
 
-/** Starts the serving program on a page and a show folder, and waits until it says its address. */
-export async function startServing(root: string, folder: string): Promise<ServingProcess> {
+/** Starts the serving program on a page and a show folder, with a browser to show the page in or without. */
+export function startServing(root: string, folder: string, browser?: string): ServingProcess {
   const script = join(import.meta.dirname, 'serve-show.ts');
-  const child = spawn(process.execPath, [script, root, folder], { stdio: ['ignore', 'pipe', 'inherit'] });
-  const ended = new Promise<number | null>((resolve) => child.once('close', resolve));
+  const words = [script, root, folder, ...(browser ? [browser] : [])];
+  const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'inherit'] });
+  let said = '';
+  child.stdout.on('data', (part) => {
+    said += String(part);
+  });
   onTestFinished(() => {
     child.kill('SIGKILL');
   });
-  for await (const line of createInterface({ input: child.stdout })) {
-    const address = /http:\S+/.exec(line)?.[0];
-    if (address) return { process: child, address, ended };
-  }
-  throw new Error('The program ended before it said its address.');
+  const ended = new Promise<number | null>((resolve) => child.once('close', resolve));
+  return { process: child, said: () => said, ended };
+}
+
+/** The address that the program prints where it has no window to show. */
+export async function printedAddress(serving: ServingProcess): Promise<string> {
+  const address = () => /http:\S+/.exec(serving.said())?.[0];
+  await expect.poll(address, { timeout: 15_000, interval: 10 }).toBeDefined();
+  return address() ?? '';
 }
