@@ -51,9 +51,7 @@ async function start(shownIn: Browser): Promise<Round> {
   const page = await context.newPage();
   const asked = performance.now() - started;
   await page.goto(address);
-  await page.waitForFunction(
-    () => (document.querySelector('nav, aside')?.textContent ?? '').trim().length > 40,
-  );
+  await page.getByText(firstAct).first().waitFor();
   const filled = performance.now() - started;
   const paintMs = await page.evaluate(
     () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime,
