@@ -136,7 +136,11 @@ class NearestOutputs {
       const place = placeOf(output) ?? (box ? placeOf(box) : null);
       if (place) this.#placeOfOutput.set(output.id, place);
     }
-    this.#inOrder = outputs.sort((a, b) => rankOf(a) - rankOf(b));
+    const boxPlace = new Map(sheet.boxes.map((box, place) => [box.id, place]));
+    const placeOfBox = (output: Output) => boxPlace.get(output.boxId ?? '') ?? sheet.boxes.length;
+    this.#inOrder = outputs.sort(
+      (a, b) => rankOf(a) - rankOf(b) || placeOfBox(a) - placeOfBox(b) || a.number - b.number,
+    );
   }
 
   /** One or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */

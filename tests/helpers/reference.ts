@@ -25,6 +25,13 @@ function readTopic(name: string): Topic {
   return JSON.parse(text, (_key, value: unknown) => infinities.get(value) ?? value) as Topic;
 }
 
+/** The cases of one kind, for a check of the whole program rather than of one function; never empty. */
+export function casesOfKind(name: string, kind: string): Case[] {
+  const cases = readTopic(name).cases.filter((row) => row.kind === kind);
+  if (cases.length === 0) throw new Error(`${name}.json has no case of kind "${kind}"`);
+  return cases;
+}
+
 /** A number that the case must have. */
 export function num(fields: Fields, name: string): number {
   const value = fields[name];

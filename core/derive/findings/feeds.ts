@@ -196,7 +196,7 @@ export const feedFindings: readonly FindingRule[] = [
     find: (facts) =>
       facts.levels.flatMap((level) => {
         const mix = mixOf(facts, level.mixId);
-        if (!mix || level.sumDb === null || level.loweredByDb === 0) return [];
+        if (!mix || level.sumDb === null || level.loweredByDb > -tellableDb) return [];
         const lowered = `${decibels(-level.loweredByDb).replace('+', '')} lower`;
         return [{ say: { mix: quoted(mix), sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] }];
       }),
@@ -235,6 +235,9 @@ export const feedFindings: readonly FindingRule[] = [
       ),
   },
 ];
+
+/** A mix that starts this much lower is worth a word; less would be written as 0 dB. */
+const tellableDb = 0.05;
 
 const flowsOrIsAsked = (feed: Feed) => feed.levelDb !== null || feed.step === 'mixed elsewhere';
 
