@@ -22,7 +22,7 @@ async function start(): Promise<number> {
     console.error(usage);
     return 2;
   }
-  await buildPage(root);
+  if (!(await buildPage(root))) return 1;
   if (host === 'address') return serve(root, folder, { browser: null, why: 'Foldbook is running.' });
   if (!hasDisplay()) return serve(root, folder, { browser: null, why: 'There is no display here.' });
   if (host !== 'browser' && (await runInElectron())) return 0;

@@ -16,7 +16,7 @@ if (!findBrowser() && !installChromium()) {
   );
   process.exit(1);
 }
-await buildPage(root);
+if (!(await buildPage(root))) process.exit(1);
 
 const closingLine = new ClosingLine();
 const vitest = await startVitest('test', process.argv.slice(2), {

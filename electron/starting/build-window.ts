@@ -1,5 +1,6 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 
 /** What the window is made of: if any of it is newer than what was built, it is built again. */
 const pageSources = ['renderer', 'core', 'package-lock.json'];
@@ -8,12 +9,19 @@ const shellSources = ['electron', 'core', 'package-lock.json'];
 export const pageFolder = (root: string) => join(root, 'renderer', 'dist');
 const shellFolder = (root: string) => join(root, 'renderer', 'dist-shell');
 
-/** Builds the page where it is missing or older than its sources. */
-export async function buildPage(root: string): Promise<void> {
-  if (isNewer(join(pageFolder(root), 'index.html'), root, pageSources)) return;
+/** Builds the page where it is missing or older than its sources. False, and said, where that does not work. */
+export async function buildPage(root: string): Promise<boolean> {
+  if (isNewer(join(pageFolder(root), 'index.html'), root, pageSources)) return true;
   console.log('Building the window (only after a change) ...');
-  const { build } = await import('vite');
-  await build({ configFile: join(root, 'renderer', 'vite.config.ts'), logLevel: 'warn' });
+  try {
+    const { build } = await import('vite');
+    await build({ configFile: join(root, 'renderer', 'vite.config.ts'), logLevel: 'silent' });
+    return true;
+  } catch (error) {
+    const reason = error instanceof Error ? stripVTControlCharacters(error.message).trim() : String(error);
+    console.error(`The window could not be built from its sources.\n${reason}`);
+    return false;
+  }
 }
 
 /**

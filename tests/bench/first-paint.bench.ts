@@ -15,7 +15,7 @@ import { median } from './median.ts';
  */
 const rounds = 7;
 const root = resolve(import.meta.dirname, '..', '..');
-await buildPage(root);
+if (!(await buildPage(root))) process.exit(1);
 
 const demo = readFileSync(join(root, 'assets', 'demo', 'festival.json'), 'utf8');
 const firstAct = ShowDocument.parse(JSON.parse(demo)).acts[0]?.name ?? '';

@@ -24,7 +24,7 @@ async function startElectron(folder: string): Promise<{ program: ElectronApplica
 }
 
 test('in Electron itself a change is saved, and is there after the program was closed and started again', async () => {
-  await buildPage(root);
+  expect(await buildPage(root)).toBe(true);
   await buildShell(root);
   const folder = mkdtempSync(join(tmpdir(), 'foldbook-electron-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }));
