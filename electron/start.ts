@@ -1,4 +1,5 @@
-import { resolve } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { buildPage } from './starting/build-window.ts';
 import { dataFolder, makeDataFolder } from './starting/data-folder.ts';
@@ -22,12 +23,17 @@ async function start(): Promise<number> {
     console.error(usage);
     return 2;
   }
+  console.log(`Foldbook ${version()}`);
   if (!(await buildPage(root))) return 1;
   if (host === 'address') return serve(root, folder, { browser: null, why: 'Foldbook is running.' });
   if (!hasDisplay()) return serve(root, folder, { browser: null, why: 'There is no display here.' });
   if (host !== 'browser' && (await runInElectron())) return 0;
   const browser = findBrowser();
   return serve(root, folder, { browser, why: 'There is no browser here that can show a window of its own.' });
+}
+
+function version(): string {
+  return JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version;
 }
 
 function wantedHost(): string | null {
