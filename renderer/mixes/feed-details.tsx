@@ -46,7 +46,7 @@ export function FeedDetails({
 
   return (
     <section className="details-part">
-      <h3>{text.feed(source.name, whoHears(sheet, mix))}</h3>
+      <h2>{text.feed(source.name, whoHears(sheet, mix))}</h2>
       <p>{feed.why}</p>
       {wish && wish.words !== '' && <p className="quiet">{text.asWritten(wish.words)}</p>}
       <DecisionChoice

@@ -98,12 +98,14 @@ export const FeedCell = memo(function FeedCell({
       data-column={column}
       aria-colindex={column + 2}
       aria-selected={isChosen}
-      aria-label={`${label}: ${saysFeed(feed)}${worst ? `, ${words.severity[worst]}` : ''}`}
       className={marks.filter(Boolean).join(' ')}
       style={{ left: rowHeadWidth + column * cellWidth, width: cellWidth }}
     >
+      <span className="unseen">
+        {label}: {saysFeed(feed)}
+      </span>
       {feed.purpose && <CopyMark purpose={feed.purpose} />}
-      {worst && <SeverityMark severity={worst} says={false} />}
+      {worst && <SeverityMark severity={worst} />}
       <span className="feed-cell-level">
         {feed.purpose ? levelText(feed.levelDb) : feed.amount === 'none' ? words.mixes.none : ''}
       </span>
@@ -111,8 +113,9 @@ export const FeedCell = memo(function FeedCell({
   );
 });
 
+/** What a cell says beside its level, for who cannot see its marks. */
 function saysFeed(feed: Feed): string {
   if (feed.purpose === null) return words.mixes.notFed;
   const by = feed.decided ? words.common.decided : words.common.proposed;
-  return `${words.purpose[feed.purpose].name}, ${levelText(feed.levelDb)} dB, ${by}`;
+  return `${words.purpose[feed.purpose].name}, ${by},`;
 }

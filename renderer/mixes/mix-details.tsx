@@ -24,9 +24,9 @@ export function MixDetails({ open, mix }: { open: ActOnScreen; mix: Mix }) {
 
   return (
     <section className="details-part">
-      <h3>
+      <h2>
         {text.mix} {mixNumber(sheet, mix.id)}: {who}
-      </h3>
+      </h2>
       <p className="quiet">
         {[deviceText(mix), mix.place, mix.mixedAt === 'elsewhere' ? words.listening.elsewhere : '']
           .filter(Boolean)

@@ -20,9 +20,9 @@ export function SourceDetails({ open, source }: { open: ActOnScreen; source: Sou
   const performer = sheet.performers.find((it) => it.id === source.performerId);
   return (
     <section className="details-part">
-      <h3>
+      <h2>
         {text.source}: {source.name}
-      </h3>
+      </h2>
       <p className="quiet">
         {[source.kind, source.pickUp, source.pickUpModel, source.stand, performer?.name]
           .filter(Boolean)

@@ -1,0 +1,56 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { describe, expect, test } from 'vitest';
+import { smallFestival } from '../fixtures/small-festival.ts';
+import { chromiumForFile } from '../helpers/chromium.ts';
+import { Foldbook, moments } from './pages/foldbook.ts';
+import { MixesPage } from './pages/mixes-page.ts';
+
+const browser = chromiumForFile();
+
+async function violations(foldbook: Foldbook): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page: foldbook.page }).analyze();
+  return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+}
+
+describe.each(['night', 'day'])('in the %s theme', (theme) => {
+  const start = async (size?: { width: number; height: number }) => {
+    const foldbook = await Foldbook.start(browser(), smallFestival(), size);
+    if (theme === 'day') await foldbook.press('F8');
+    return foldbook;
+  };
+
+  test.each(moments)('%s has no barrier that axe knows', async (moment) => {
+    const foldbook = await start();
+    await foldbook.goTo(moment);
+    expect(await violations(foldbook)).toEqual([]);
+  });
+
+  test('neither have the details, the path, the search, the key card and the way to a new act', async () => {
+    const foldbook = await start({ width: 1024, height: 640 });
+    const mixes = new MixesPage(foldbook);
+    await mixes.open();
+    await mixes.choose('Kick in', 'Tarn');
+    await mixes.openDetails();
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape', 'p');
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape', 'Control+k');
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape', 'F1');
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape');
+    await foldbook.page.getByRole('button', { name: 'New act' }).click();
+    expect(await violations(foldbook)).toEqual([]);
+  });
+});
+
+test('an empty show has no barrier either, and leads to the first rig and the first rider', async () => {
+  const foldbook = await Foldbook.start(browser());
+  expect(await violations(foldbook)).toEqual([]);
+  await foldbook.goTo('Rig');
+  await foldbook.page.getByRole('button', { name: 'Begin with a small rig' }).click();
+  await foldbook.page.getByRole('grid', { name: 'Stage boxes' }).waitFor();
+  await foldbook.goTo('Advance');
+  await foldbook.page.getByLabel(/Choose a file/).waitFor();
+  expect(await violations(foldbook)).toEqual([]);
+});

@@ -1,0 +1,141 @@
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Browser, Page } from 'playwright';
+import { expect, onTestFinished } from 'vitest';
+import { documentFromShow, emptyShow, type Show } from '../../../core/show/show.ts';
+import { buildPage, pageFolder } from '../../../electron/starting/build-window.ts';
+import { printedAddress, type ServingProcess, startServing } from '../../helpers/serving-process.ts';
+import { temporaryFolder } from '../../helpers/temporary-folder.ts';
+
+const projectRoot = resolve(import.meta.dirname, '..', '..', '..');
+
+export type Moment = 'Advance' | 'Mixes' | 'Stage' | 'Day' | 'Changeover' | 'Show' | 'Paper' | 'Rig';
+export const moments: readonly Moment[] = [
+  'Advance',
+  'Mixes',
+  'Stage',
+  'Day',
+  'Changeover',
+  'Show',
+  'Paper',
+  'Rig',
+];
+
+/** A program folder with the real page, and a show in place of the demo. */
+async function rootWith(show: Show): Promise<string> {
+  await buildPage(projectRoot);
+  const root = temporaryFolder();
+  mkdirSync(join(root, 'renderer'), { recursive: true });
+  mkdirSync(join(root, 'assets', 'demo'), { recursive: true });
+  symlinkSync(pageFolder(projectRoot), join(root, 'renderer', 'dist'));
+  writeFileSync(join(root, 'assets', 'demo', 'festival.json'), JSON.stringify(documentFromShow(show)));
+  return root;
+}
+
+/** What Chromium itself says while the program is gone. */
+const awayTrouble = /WebSocket|ERR_CONNECTION_REFUSED/;
+
+/** The program as somebody at the screen uses it. It has a folder of its own, and ends with the test. */
+export class Foldbook {
+  readonly page: Page;
+  readonly #root: string;
+  readonly #folder: string;
+  #serving: ServingProcess;
+
+  private constructor(page: Page, root: string, folder: string, serving: ServingProcess) {
+    this.page = page;
+    this.#root = root;
+    this.#folder = folder;
+    this.#serving = serving;
+  }
+
+  /** Starts the program on a show, and opens its window. */
+  static async start(
+    browser: Browser,
+    show: Show = emptyShow(),
+    size = { width: 1280, height: 800 },
+  ): Promise<Foldbook> {
+    const root = await rootWith(show);
+    const folder = temporaryFolder();
+    const serving = startServing(root, folder);
+    const context = await browser.newContext({
+      viewport: size,
+      permissions: ['clipboard-read', 'clipboard-write'],
+    });
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    const foldbook = new Foldbook(page, root, folder, serving);
+    const troubles: string[] = [];
+    page.on('pageerror', (error) => troubles.push(String(error)));
+    page.on('console', (message) => {
+      if (message.type() === 'error' && !awayTrouble.test(message.text())) troubles.push(message.text());
+    });
+    onTestFinished(() => expect(troubles, 'the page had no error').toEqual([]));
+    await page.goto(await printedAddress(serving));
+    await page.getByRole('navigation', { name: 'Moments of the day' }).waitFor();
+    return foldbook;
+  }
+
+  /** Kills the program as a power cut of the process would, and waits until it is gone. */
+  async kill(): Promise<void> {
+    this.#serving.process.kill('SIGKILL');
+    await this.#serving.ended;
+  }
+
+  /** Starts the program again on the same show, and opens its window. */
+  async reopen(): Promise<void> {
+    this.#serving = startServing(this.#root, this.#folder);
+    await this.page.goto(await printedAddress(this.#serving));
+    await this.page.getByRole('navigation', { name: 'Moments of the day' }).waitFor();
+  }
+
+  async goTo(moment: Moment): Promise<void> {
+    await this.page
+      .getByRole('navigation', { name: 'Moments of the day' })
+      .getByRole('button', { name: moment })
+      .click();
+  }
+
+  async openAct(name: string): Promise<void> {
+    await this.runningOrder().getByRole('button', { name }).click();
+    await expect.poll(() => this.actName()).toBe(name);
+  }
+
+  runningOrder() {
+    return this.page.getByRole('navigation', { name: 'Running order' });
+  }
+
+  actName(): Promise<string> {
+    return this.page.getByRole('heading', { level: 1 }).innerText();
+  }
+
+  listeningLine(): Promise<string> {
+    return this.page.getByRole('region', { name: 'Listening line' }).innerText();
+  }
+
+  /** Waits until everything that was typed is on the disk. */
+  async saved(): Promise<void> {
+    await expect.poll(() => this.savedState()).toBe('Saved');
+  }
+
+  savedState(): Promise<string> {
+    return this.page.getByRole('region', { name: 'State of the show' }).getByRole('status').innerText();
+  }
+
+  /** The sentence of the last trouble. */
+  problem(): Promise<string> {
+    return this.page.getByRole('alert').first().innerText();
+  }
+
+  async press(...keys: string[]): Promise<void> {
+    for (const key of keys) await this.page.keyboard.press(key);
+  }
+
+  /** The name of what has the focus, as it is read out. */
+  focused(): Promise<string> {
+    return this.page.evaluate(() => {
+      const element = document.activeElement;
+      return element?.getAttribute('aria-label') ?? element?.textContent?.trim() ?? '';
+    });
+  }
+}

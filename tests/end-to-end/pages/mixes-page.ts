@@ -1,0 +1,68 @@
+import type { Locator, Page } from 'playwright';
+import { expect } from 'vitest';
+import type { Foldbook } from './foldbook.ts';
+
+/** The table of the mixes and what stands beside it. */
+export class MixesPage {
+  readonly #foldbook: Foldbook;
+  readonly #page: Page;
+
+  constructor(foldbook: Foldbook) {
+    this.#foldbook = foldbook;
+    this.#page = foldbook.page;
+  }
+
+  async open(): Promise<void> {
+    await this.#foldbook.goTo('Mixes');
+    await this.table().waitFor();
+  }
+
+  table(): Locator {
+    return this.#page.getByRole('grid', { name: /^Mixes of/ });
+  }
+
+  cell(source: string, who: string): Locator {
+    return this.#page.getByRole('gridcell', { name: `${source} for ${who}:` });
+  }
+
+  /** What a cell says: "monitors, proposed, −6", or "not in this mix". */
+  async feed(source: string, who: string): Promise<string> {
+    const text = await this.cell(source, who).innerText();
+    const [, purpose, by] = /: ([a-z -]+), (decided|proposed),/.exec(text) ?? [];
+    const level = /(?:off|−?\d+(?:\.\d+)?)\s*$/.exec(text)?.[0].trim();
+    return purpose ? `${purpose}, ${by}, ${level}` : text.replace(/^.*: /, '').trim();
+  }
+
+  async choose(source: string, who: string): Promise<void> {
+    await this.cell(source, who).click();
+  }
+
+  /** Types into the chosen cells and presses Enter. */
+  async type(text: string): Promise<void> {
+    await this.#page.keyboard.type(text);
+    await this.#page.keyboard.press('Enter');
+  }
+
+  /** The sentence at a cell that did not take what was typed. */
+  refusal(): Promise<string> {
+    return this.table().getByRole('alert').innerText();
+  }
+
+  details(): Locator {
+    return this.#page.getByRole('complementary', { name: 'Details' });
+  }
+
+  findings(): Locator {
+    return this.#page.getByRole('complementary', { name: 'Findings' });
+  }
+
+  /** Opens the details of the chosen cell from the keyboard. */
+  async openDetails(): Promise<void> {
+    await this.#page.keyboard.press('Enter');
+    await expect.poll(() => this.details().isVisible()).toBe(true);
+  }
+
+  async chooseInDetails(label: string, option: string): Promise<void> {
+    await this.details().getByLabel(label, { exact: true }).selectOption({ label: option });
+  }
+}
