@@ -108,8 +108,41 @@ export function familyDay(shape: FamilyShape, seed: number): Show {
       })),
     ),
     days: [{ id: 'day', rigId: 'rig', name: 'Saturday', crewSize: shape.crewSize ?? 4 }],
+    devices: [
+      ...Array.from({ length: 6 }, (_, index) => ({
+        id: `wedge ${index}`,
+        rigId: 'rig',
+        order: index,
+        name: `Wedge ${index + 1}`,
+        kind: 'wedge',
+        format: 'mono',
+      })),
+      ...Array.from({ length: 8 }, (_, index) => ({
+        id: `pack ${index}`,
+        rigId: 'rig',
+        order: 10 + index,
+        name: `Pack ${index + 1}`,
+        kind: 'in-ear',
+        format: 'stereo',
+      })),
+    ],
+    buses: Array.from({ length: 24 }, (_, index) => ({
+      id: `bus ${index + 1}`,
+      rigId: 'rig',
+      number: index + 1,
+    })),
+    outputs: Array.from({ length: 24 }, (_, index) => ({
+      id: `output ${index + 1}`,
+      rigId: 'rig',
+      place: 'desk',
+      number: index + 1,
+      name: `Output ${index + 1}`,
+    })),
     acts: [],
+    performers: [],
     sources: [],
+    mixes: [],
+    listeners: [],
     decisions: [],
   };
   let clock = 12 * 60;
@@ -126,6 +159,7 @@ export function familyDay(shape: FamilyShape, seed: number): Show {
     });
     clock += length + 20;
     addSources(rows, shape, act, next);
+    addMixes(rows, act, next);
   }
   return showFromRows(ShowDocument.parse({ format: 'foldbook-show', version: 1, ...rows }));
 }
@@ -155,6 +189,7 @@ function addSources(rows: Record<string, unknown[]>, shape: FamilyShape, act: nu
         kind: role.kind,
         phantom: role.phantom ?? 'not said',
         riser: role.riser ? 'drum riser' : '',
+        stand: role.kind.endsWith('di') || role.kind === 'playback' ? '' : 'boom',
         sharedLine: shared,
         ...place,
         ...other,
@@ -179,6 +214,33 @@ function addSources(rows: Record<string, unknown[]>, shape: FamilyShape, act: nu
         .filter((it) => it.actId === `act ${act}`)[1]?.id,
       socketId: `A${3 + (act % 8)}`,
     });
+}
+
+const roles = ['lead vocal', 'drums', 'bass', 'guitar', 'keys', 'backing vocal', 'brass', 'percussion'];
+
+function addMixes(rows: Record<string, unknown[]>, act: number, next: Seeded): void {
+  const count = 4 + Math.floor(next() * 4);
+  for (let index = 0; index < count; index++) {
+    const id = `act ${act} mix ${index}`;
+    const place = { xM: -4 + index * 1.2, yM: 1 + (index % 3) };
+    rows.performers?.push({
+      id: `${id} player`,
+      actId: `act ${act}`,
+      order: index,
+      name: `Player ${index + 1}`,
+      role: roles[index],
+      ...place,
+    });
+    rows.mixes?.push({
+      id,
+      actId: `act ${act}`,
+      order: index,
+      name: `Mix ${index + 1}`,
+      deviceKind: next() < 0.6 ? 'in-ear' : 'wedge',
+      ...place,
+    });
+    rows.listeners?.push({ id: `${id} listener`, mixId: id, performerId: `${id} player` });
+  }
 }
 
 /** A shared line stands where it stood; everything else is within a metre of its usual place. */

@@ -1,0 +1,62 @@
+import type { Entry } from '../plan/day/problem.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Source } from '../show/act.ts';
+import type { ActSheet } from '../show/act-sheet.ts';
+import type { Id } from '../show/rig.ts';
+
+/**
+ * How every line of a day enters its socket, act by act, from the plans as they stand: `kept` where the same
+ * shared line was the last in the socket, `cold` where nobody played there in the act before, else `hot`. What
+ * 48 V would harm waits for the changeover where the switch is on for the act before. Lines without a socket have
+ * no entry.
+ */
+export function entriesOfDay(acts: readonly { sheet: ActSheet; plan: Plan }[]): Map<Id, Entry> {
+  const entries = new Map<Id, Entry>();
+  const lastIn = new Map<Id, { act: number; line: string }>();
+  acts.forEach(({ sheet, plan }, act) => {
+    const isOnBefore = switchesOn(acts[act - 1]);
+    const sources = new Map(sheet.sources.map((source) => [source.id, source]));
+    const patched = plan.patches.flatMap(({ sourceId, socketId }) => {
+      const source = sources.get(sourceId);
+      return source && socketId !== null ? [{ source, socketId }] : [];
+    });
+    for (const { source, socketId } of patched)
+      entries.set(source.id, entryOf(source, lastIn.get(socketId), act, isOnBefore(socketId)));
+    for (const { source, socketId } of patched) lastIn.set(socketId, { act, line: lineOf(source) });
+  });
+  return entries;
+}
+
+function entryOf(
+  source: Source,
+  last: { act: number; line: string } | undefined,
+  act: number,
+  isOn: boolean,
+): Entry {
+  if (last?.line === lineOf(source)) return 'kept';
+  const isIdle = last === undefined || last.act < act - 1;
+  return act === 0 || (isIdle && !(isOn && source.phantom === 'harmful')) ? 'cold' : 'hot';
+}
+
+/** Lines of one shared name are one line; every other source is its own. */
+function lineOf(source: Source): string {
+  const name = source.sharedLine.trim().toLowerCase();
+  return name === '' ? `own ${source.id}` : `shared ${name}`;
+}
+
+/** Whether the 48 V switch of a socket is on for an act. */
+function switchesOn(side: { sheet: ActSheet; plan: Plan } | undefined): (socketId: Id) => boolean {
+  if (!side) return () => false;
+  const { sheet, plan } = side;
+  const bankOf = (socketId: Id) => {
+    const socket = sheet.sockets.find((it) => it.id === socketId);
+    const size = sheet.boxes.find((it) => it.id === socket?.boxId)?.phantomBankSize ?? 1;
+    return socket ? `${socket.boxId} ${Math.floor((socket.number - 1) / size)}` : '';
+  };
+  const on = new Set(
+    plan.patches.flatMap(({ socketId, phantomOn }) =>
+      phantomOn && socketId !== null ? [bankOf(socketId)] : [],
+    ),
+  );
+  return (socketId) => on.has(bankOf(socketId));
+}
