@@ -1,5 +1,5 @@
 import { readdirSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { stripVTControlCharacters } from 'node:util';
 
 /** What the window is made of: if any of it is newer than what was built, it is built again. */
@@ -32,7 +32,7 @@ export async function buildShell(root: string): Promise<void> {
   const outDir = shellFolder(root);
   if (isNewer(join(outDir, 'preload.cjs'), root, shellSources)) return;
   const { build } = await import('vite');
-  const bundle = (input: Record<string, string>, format: 'es' | 'cjs') =>
+  const bundle = (input: Record<string, string>, format: 'es' | 'cjs', emptyOutDir: boolean) =>
     build({
       root,
       configFile: false,
@@ -42,7 +42,7 @@ export async function buildShell(root: string): Promise<void> {
       build: {
         ssr: true,
         outDir,
-        emptyOutDir: false,
+        emptyOutDir,
         target: 'node24',
         rolldownOptions: {
           input,
@@ -51,15 +51,15 @@ export async function buildShell(root: string): Promise<void> {
         },
       },
     });
-  await bundle(
-    {
-      main: join(root, 'electron', 'main.ts'),
-      'grid-worker': join(root, 'electron', 'documents', 'grid-worker.ts'),
-      'plan-day-worker': join(root, 'electron', 'solver', 'plan-day-worker.ts'),
-    },
-    'es',
-  );
-  await bundle({ preload: join(root, 'electron', 'preload.ts') }, 'cjs');
+  await bundle({ main: join(root, 'electron', 'main.ts'), ...workersIn(join(root, 'electron')) }, 'es', true);
+  await bundle({ preload: join(root, 'electron', 'preload.ts') }, 'cjs', false);
+}
+
+/** Every `NAME-worker.ts` becomes `NAME-worker.js` beside main.js, which is where a bundled caller looks for it. */
+function workersIn(folder: string): Record<string, string> {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+  const workers = files.filter((file) => file.endsWith('-worker.ts'));
+  return Object.fromEntries(workers.map((file) => [basename(file, '.ts'), join(folder, file)]));
 }
 
 function isNewer(built: string, root: string, sources: readonly string[]): boolean {

@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { chromiumForFile } from '../helpers/chromium.ts';
 import { smallElectronRoot } from '../helpers/small-root.ts';
@@ -50,6 +51,29 @@ test('the built preload is one file that needs nothing but electron', async () =
     'utf8',
   );
   expect([...source.matchAll(/require\(["']([^"']+)["']\)/g)].map((it) => it[1])).toEqual(['electron']);
+});
+
+test('the built worker, beside the built main process, reads a rider as its source does', async () => {
+  await smallElectronRoot();
+  const worker = new Worker(
+    join(import.meta.dirname, '..', '..', 'renderer', 'dist-shell', 'grid-worker.js'),
+  );
+  onTestFinished(() => void worker.terminate());
+  const answer = new Promise((resolve) => worker.once('message', resolve));
+  worker.postMessage({ fileName: 'rider.csv', bytes: new TextEncoder().encode('1,Kick\n2,Snare') });
+  expect(await answer).toMatchObject({
+    ok: true,
+    value: {
+      sheets: [
+        {
+          rows: [
+            ['1', 'Kick'],
+            ['2', 'Snare'],
+          ],
+        },
+      ],
+    },
+  });
 });
 
 test('the page cannot run a script from its text, evaluate one, or ask another host', async () => {
