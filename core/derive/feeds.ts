@@ -5,7 +5,7 @@ import type { Id } from '../show/rig.ts';
 import type { Purpose } from '../show/words.ts';
 import { type CopiesOfSource, copiesOfSources, noCopies, purposeOfDevice } from './copies-of-source.ts';
 import type { Feed, FeedStep } from './derived.ts';
-import { type CellDecisions, indexCellDecisions } from './feed-decisions.ts';
+import { type CellDecision, type CellDecisions, indexCellDecisions } from './feed-decisions.ts';
 import type { SheetIndex } from './sheet-index.ts';
 import { cellState, type ResolvedWishes } from './wishes.ts';
 
@@ -28,10 +28,10 @@ export function deriveFeeds(
     const ofSource = copies[sourceAt] ?? noCopies;
     return sheet.mixes.map((mix, mixAt) => {
       const cell = mixAt * wishes.sourceCount + sourceAt;
-      const chosen = cells.purpose.get(cell) ?? null;
-      const settled = settle(mix, ofSource, wishes.state[cell] ?? 0, chosen);
+      const decision = cells.byCell.get(cell);
+      const settled = settle(mix, ofSource, wishes.state[cell] ?? 0, decision?.purpose ?? null);
       const channel = settled.purpose === null ? null : ofSource[settled.purpose];
-      return feedOf(sheet, wishes, cells, cell, mix.id, source.id, settled, channel);
+      return feedOf(sheet, wishes, cell, mix.id, source.id, settled, channel, decision);
     });
   });
   return { feeds, secondFeeds: secondFeeds(feeds, copies, cells), copies, cells };
@@ -41,16 +41,16 @@ export function deriveFeeds(
 function feedOf(
   sheet: ActSheet,
   wishes: ResolvedWishes,
-  cells: CellDecisions,
   cell: number,
   mixId: Id,
   sourceId: Id,
   { step, purpose, why }: Settled,
   channel: number | null,
+  decision: CellDecision | undefined,
 ): Feed {
   const wishAt = wishes.wishAt[cell] ?? -1;
-  const levelDecidedDb = cells.levelDb.get(cell);
-  const tapDecided = cells.tap.get(cell);
+  const levelDecidedDb = decision?.levelDb;
+  const tapDecided = decision?.tap;
   const isDecided =
     step === 'chosen by the engineer' || levelDecidedDb !== undefined || tapDecided !== undefined;
   return {

@@ -1,4 +1,5 @@
 import type { ActSheet } from '../show/act-sheet.ts';
+import { remembered } from '../show/remember.ts';
 import type { SheetIndex } from './sheet-index.ts';
 
 /** For each mix, the mixes it names with "same as", with the place of the wish that does. */
@@ -15,10 +16,14 @@ function namedMixes(sheet: ActSheet, index: SheetIndex): NamedMixes {
   return named;
 }
 
+const namesAnotherMix = remembered((sheet: ActSheet) =>
+  sheet.wishes.some((wish) => wish.sameAsMixId !== null),
+);
+
 /** Places of the wishes that are part of a circle of "same as", so that following them would never end. */
 export function cyclicSameAs(sheet: ActSheet, index: SheetIndex): Set<number> {
   const circular = new Set<number>();
-  if (!sheet.wishes.some((wish) => wish.sameAsMixId !== null)) return circular;
+  if (!namesAnotherMix(sheet)) return circular;
   const named = namedMixes(sheet, index);
   named.forEach((wishes, mixAt) => {
     if (wishes.length === 0) return;
@@ -43,27 +48,24 @@ function reaches(named: NamedMixes, from: number, to: number): boolean {
 
 /** Places of the mixes in an order in which every mix comes after those it names; circles are left out. */
 export function orderOfMixes(sheet: ActSheet, index: SheetIndex, circular: ReadonlySet<number>): number[] {
+  if (!namesAnotherMix(sheet)) return sheet.mixes.map((_, at) => at);
   const named = namedMixes(sheet, index);
-  const order: number[] = [];
-  const state = new Uint8Array(sheet.mixes.length);
+  const order = new Set<number>();
+  const waitsFor = (at: number) =>
+    (named[at] ?? [])
+      .filter((it) => !circular.has(it.wishAt) && !order.has(it.otherAt))
+      .map((it) => it.otherAt);
   for (let start = 0; start < sheet.mixes.length; start++) {
     // An explicit stack: a chain of thousands of mixes must not exhaust the call stack.
     const stack = [start];
-    while (stack.length > 0) {
-      const at = stack[stack.length - 1] ?? 0;
-      const waiting =
-        state[at] === 0
-          ? (named[at] ?? []).filter((it) => !circular.has(it.wishAt) && state[it.otherAt] === 0)
-          : [];
-      if (waiting.length > 0) for (const { otherAt } of waiting) stack.push(otherAt);
+    for (let at = stack.at(-1); at !== undefined; at = stack.at(-1)) {
+      const waiting = order.has(at) ? [] : waitsFor(at);
+      if (waiting.length > 0) stack.push(...waiting);
       else {
+        order.add(at);
         stack.pop();
-        if (state[at] === 0) {
-          state[at] = 1;
-          order.push(at);
-        }
       }
     }
   }
-  return order;
+  return [...order];
 }

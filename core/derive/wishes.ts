@@ -132,12 +132,12 @@ class MixWishes {
     else if (wish.sourceId !== null) {
       const sourceAt = this.#index.sourceAt.get(wish.sourceId);
       if (sourceAt === undefined) this.#wishes.lost.push(wishAt);
-      else this.#takeTargets(wishAt, wish, wish.sourceId, [sourceAt], rankOfSource);
+      else this.#takeSource(wishAt, wish, wish.sourceId, sourceAt);
     } else if (wish.group !== null) {
       const rank = wish.group === 'everything' ? rankOfEverything : rankOfGroup;
       const places = this.#targets.get(wish.group) ?? [];
       if (places.length === 0) this.#wishes.emptyGroups.push(wishAt);
-      this.#takeTargets(wishAt, wish, `group ${wish.group}`, places, rank);
+      this.#takeGroup(wishAt, wish, `group ${wish.group}`, places, rank);
     }
   }
 
@@ -151,14 +151,23 @@ class MixWishes {
         this.#wishes.state[this.#first + at] = cellState.switchedOff;
   }
 
-  #takeTargets(wishAt: number, wish: Wish, target: string, places: readonly number[], rank: number): void {
+  #takeSource(wishAt: number, wish: Wish, sourceId: string, at: number): void {
+    if (wish.amount === 'only') this.#alone.set(sourceId, [at]);
+    else if (this.#alone.size > 0) this.#alone.delete(sourceId);
+    // Nothing goes before a wish on a source but a later one on it.
+    this.#rank[at] = rankOfSource;
+    this.#set(at, wishAt, wish.amount, this.#levelDb(wish), cellState.wanted);
+  }
+
+  #takeGroup(wishAt: number, wish: Wish, target: string, places: readonly number[], rank: number): void {
     if (wish.amount === 'only') this.#alone.set(target, places);
-    else if (this.#alone.size > 0) this.#alone.delete(target);
+    else this.#alone.delete(target);
+    const levelDb = this.#levelDb(wish);
     for (const at of places) {
       if ((this.#rank[at] ?? 0) > rank) continue;
       this.#rank[at] = rank;
-      const collective = rank !== rankOfSource;
-      this.#set(at, wishAt, wish.amount, this.#levelDb(wish), collective ? this.#stateOfCollective(at) : 1);
+      const forHallOnly = this.#sheet.sources[at]?.audience === 'front of house only';
+      this.#set(at, wishAt, wish.amount, levelDb, forHallOnly ? cellState.fohOnly : cellState.wanted);
     }
   }
 
@@ -188,10 +197,6 @@ class MixWishes {
   #levelDb(wish: Wish): number {
     if (wish.amount === null || wish.amount === 'none') return wish.levelDb ?? 0;
     return levelOfAmountDb(wish.amount, this.#sheet.rig);
-  }
-
-  #stateOfCollective(at: number): number {
-    return this.#sheet.sources[at]?.audience === 'front of house only' ? cellState.fohOnly : cellState.wanted;
   }
 
   #set(at: number, wishAt: number, amount: Amount | null, levelDb: number, state: number): void {

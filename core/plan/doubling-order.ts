@@ -1,5 +1,6 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { remembered } from '../show/remember.ts';
 import type { Id } from '../show/rig.ts';
 import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
@@ -82,7 +83,7 @@ function nearestLoudspeakerM(sheet: ActSheet, source: Source): number {
 }
 
 /** For each source the unit it belongs to: its stereo pair, its phase family, a DI with its microphone. */
-export function unitsOfSources(sources: readonly Source[]): Map<Id, Source[]> {
+export const unitsOfSources = remembered((sources: readonly Source[]): Map<Id, Source[]> => {
   const unitOf = new Map<Id, Source[]>();
   const join = (a: Source, b: Source) => {
     const unitA = unitOf.get(a.id) ?? [a];
@@ -104,7 +105,7 @@ export function unitsOfSources(sources: readonly Source[]): Map<Id, Source[]> {
     else if (isPhasePair(first, source)) join(first, source);
   }
   return unitOf;
-}
+});
 
 /** A key that microphones of one instrument share, or null where a source has no such relatives. */
 function familyOf(source: Source): string | null {

@@ -1,6 +1,7 @@
 import { twoCopiesEffect } from '../../acoustics/two-copies.ts';
 import { unitsOfSources } from '../../plan/doubling-order.ts';
 import type { Copy, Source } from '../../show/act.ts';
+import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { type Purpose, purposes } from '../../show/words.ts';
 import type { Feed } from '../derived.ts';
@@ -261,9 +262,9 @@ function twoCopies(facts: ActFacts, second: Feed): Case {
   };
 }
 
-function unitsWithSeveral(facts: ActFacts): Source[][] {
+const unitsWithSeveral = remembered((facts: ActFacts): Source[][] => {
   return [...new Set(unitsOfSources(facts.sheet.sources).values())].filter((unit) => unit.length > 1);
-}
+});
 
 /** Polarity and latency between the microphones of a unit, compared between FOH and each copy for the stage. */
 function unequalCopies(facts: ActFacts, unit: readonly Source[]): Case[] {

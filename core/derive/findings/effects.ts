@@ -39,6 +39,7 @@ export const effectFindings: readonly FindingRule[] = [
     find: (facts) =>
       facts.sheet.sources.flatMap((source, at) => {
         const fohSends = sendsTo(facts, source).filter((send) => send.purpose === 'foh');
+        if (fohSends.length === 0) return [];
         const mixes = facts.sheet.mixes.filter(
           (_, mixAt) => (facts.feeds[at]?.[mixAt]?.levelDb ?? null) !== null,
         );

@@ -46,7 +46,7 @@ export const feedFindings: readonly FindingRule[] = [
       '{mix} takes {source} after the fader of the FOH channel, so every move of that fader moves the mix.',
     remedy: 'Set the send to pre-fader, or feed {mix} from a copy for monitors.',
     find: (facts) => {
-      if (facts.cells.tap.size === 0) return [];
+      if (!hasDecidedTap(facts)) return [];
       return facts.feeds.flatMap((row) =>
         row
           .filter(
@@ -67,7 +67,7 @@ export const feedFindings: readonly FindingRule[] = [
       '{mix} takes some copies for the stage before the fader and some after: {post} will follow their faders, the rest will not.',
     remedy: 'Use one tap for all copies of a mix, and leave the faders at 0.',
     find: (facts) => {
-      if (facts.cells.tap.size === 0) return [];
+      if (!hasDecidedTap(facts)) return [];
       return facts.sheet.mixes.flatMap((mix, mixAt) => {
         const feeds = feedsOfMix(facts, mixAt).filter((feed) => feed.purpose !== 'foh');
         const post = feeds.filter((feed) => feed.tap === 'post-fader');
@@ -138,9 +138,10 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{mix} asks for {group}, but the act has no such source.',
     remedy: 'Ask the band what is meant, or take the wish out.',
     find: (facts) =>
-      facts.sheet.wishes.flatMap((wish, wishAt) => {
-        const mix = wish.group === null || wish.amount === 'none' ? undefined : mixOf(facts, wish.mixId);
-        if (!mix || facts.wishes.emptyGroups.indexOf(wishAt) < 0) return [];
+      facts.wishes.emptyGroups.flatMap((wishAt) => {
+        const wish = facts.sheet.wishes[wishAt];
+        const mix = wish && mixOf(facts, wish.mixId);
+        if (!mix || wish.amount === 'none') return [];
         return [{ say: { mix: quoted(mix), group: wish.group ?? '' }, about: [aboutMix(mix)] }];
       }),
   },
@@ -267,21 +268,30 @@ function feedSubjects(source: Source, mixes: readonly Mix[]) {
   return mixes.map((mix) => ({ of: 'feed' as const, mixId: mix.id, sourceId: source.id }));
 }
 
+function hasDecidedTap(facts: ActFacts): boolean {
+  for (const { tap } of facts.cells.byCell.values()) if (tap !== undefined) return true;
+  return false;
+}
+
 function levelsAboveUnity(facts: ActFacts): Case[] {
   const { wishes, cells, sheet } = facts;
-  const cases: Case[] = [];
-  for (let cell = 0; cell < wishes.state.length; cell++) {
-    const askedDb = cells.levelDb.get(cell) ?? wishes.levelDb[cell] ?? 0;
-    if (askedDb <= 0 || wishes.state[cell] !== cellState.wanted) continue;
+  const asked = new Set<number>();
+  for (let cell = 0; cell < wishes.levelDb.length; cell++)
+    if ((wishes.levelDb[cell] ?? 0) > 0) asked.add(cell);
+  for (const [cell, { levelDb }] of cells.byCell) if (levelDb !== undefined) asked.add(cell);
+  return [...asked].flatMap((cell) => {
+    const askedDb = cells.byCell.get(cell)?.levelDb ?? wishes.levelDb[cell] ?? 0;
     const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];
     const source = sheet.sources[cell % wishes.sourceCount];
-    if (!mix || !source || mix.mixedAt === 'elsewhere') continue;
-    cases.push({
-      say: { mix: quoted(mix), source: quoted(source), level: decibels(askedDb) },
-      about: feedSubjects(source, [mix]),
-    });
-  }
-  return cases;
+    if (askedDb <= 0 || wishes.state[cell] !== cellState.wanted) return [];
+    if (!mix || !source || mix.mixedAt === 'elsewhere') return [];
+    return [
+      {
+        say: { mix: quoted(mix), source: quoted(source), level: decibels(askedDb) },
+        about: feedSubjects(source, [mix]),
+      },
+    ];
+  });
 }
 
 /** Sources that a mix asks for by name or group, and that an "only" of the same mix switches off. */
@@ -297,7 +307,7 @@ function switchedOffByName(facts: ActFacts, mixAt: number): Source[] {
 
 function decisionsWithoutWish(facts: ActFacts): Case[] {
   const { cells, wishes, sheet } = facts;
-  const decided = new Set([...cells.purpose.keys(), ...cells.levelDb.keys(), ...cells.tap.keys()]);
+  const decided = new Set(cells.byCell.keys());
   for (const { mixAt, sourceAt } of cells.second) decided.add(mixAt * wishes.sourceCount + sourceAt);
   return [...decided].flatMap((cell) => {
     const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];

@@ -1,4 +1,5 @@
 import type { Mix, Performer, Source } from '../../show/act.ts';
+import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
@@ -147,7 +148,7 @@ const aboutPerformer = (performer: Performer) => ({ of: 'performer' as const, id
 type Listening = { performer: Performer; mixes: Mix[]; mixAts: number[] };
 
 /** Every performer with the mixes they listen to. */
-export function listening(facts: ActFacts): Listening[] {
+const listening = remembered((facts: ActFacts): Listening[] => {
   const byPerformer = new Map<Id, Listening>(
     facts.sheet.performers.map((performer) => [performer.id, { performer, mixes: [], mixAts: [] }]),
   );
@@ -160,7 +161,7 @@ export function listening(facts: ActFacts): Listening[] {
     entry.mixAts.push(mixAt);
   }
   return [...byPerformer.values()];
-}
+});
 
 /** Performers of whose own sources none is in any of their mixes. A wish of "none" is their word and no fault. */
 function ownNotHeard(

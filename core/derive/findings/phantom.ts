@@ -1,5 +1,6 @@
 import { switchNames } from '../../plan/plan-phantom.ts';
 import type { Source } from '../../show/act.ts';
+import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, listed, quoted } from './say.ts';
@@ -95,7 +96,7 @@ function patched(facts: ActFacts, isSo: (source: Source, on: boolean) => boolean
 }
 
 /** Sources that hang on one switch, in groups of at least two. */
-function sourcesBySwitch(facts: ActFacts): Source[][] {
+const sourcesBySwitch = remembered((facts: ActFacts): Source[][] => {
   const names = switchNames(facts.sheet);
   const groups = new Map<string, Source[]>();
   for (const { sourceId, socketId } of facts.plan.patches) {
@@ -107,4 +108,4 @@ function sourcesBySwitch(facts: ActFacts): Source[][] {
     else groups.set(name, [source]);
   }
   return [...groups.values()].filter((sources) => sources.length > 1);
-}
+});

@@ -1,5 +1,6 @@
 import { needsSocket } from '../../plan/plan-sockets.ts';
 import type { Source } from '../../show/act.ts';
+import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
@@ -148,7 +149,7 @@ export function socketName(facts: ActFacts, id: Id): string {
   return socket && box ? `${box.name}${socket.number}` : 'that is not in the rig';
 }
 
-function sourcesBySocket(facts: ActFacts): Map<Id, Source[]> {
+const sourcesBySocket = remembered((facts: ActFacts): Map<Id, Source[]> => {
   const bySocket = new Map<Id, Source[]>();
   for (const { sourceId, socketId } of facts.plan.patches) {
     const source = sourceOf(facts, sourceId);
@@ -158,7 +159,7 @@ function sourcesBySocket(facts: ActFacts): Map<Id, Source[]> {
     else bySocket.set(socketId, [source]);
   }
   return bySocket;
-}
+});
 
 function lackOfSpare(facts: ActFacts, leadAt: number, spareAt: number): string | null {
   const lead = facts.copies[leadAt];
