@@ -101,7 +101,7 @@ function questionTable({ questions }: ActView): Part {
       { title: 'No.', kind: 'number', of: ({ at }) => at },
       { title: 'Please tell us', grow: 2, of: ({ question }) => question.ask },
       { title: 'We take it to be', grow: 1, of: ({ question }) => question.options[0]?.label ?? '' },
-      { title: 'Your answer', grow: 1, of: () => null },
+      { title: 'Your answer', kind: 'write', grow: 1, of: () => null },
     ],
     questions.map((question, at) => ({ question, at: at + 1 })),
     { heading: 'Open questions', key: ({ question }) => question.key, empty: 'We have no open question.' },

@@ -1,22 +1,29 @@
-import type { Box, Socket } from '../show/rig.ts';
-import { type ActView, type LineView, socketName } from './act-view.ts';
+import { entriesOfDay } from '../changeover/entries.ts';
+import type { Entry } from '../plan/day/problem.ts';
+import type { Box, Id, Socket } from '../show/rig.ts';
+import { type LineView, socketName } from './act-view.ts';
 import { cautions } from './cautions.ts';
 import { sheetOfDay } from './day-heading.ts';
 import type { DayView } from './day-view.ts';
 import type { Sheet, TablePart } from './sheet.ts';
 import { type Field, tableOf } from './table.ts';
 
-/** Stands before what was not there in the act before: the mark survives a black-and-white print. */
-const changeMark = '» ';
+/** Marks before a name that survive a black-and-white print. */
+const markOfEntry: Record<Entry, string> = { hot: '» ', cold: '› ', kept: '' };
+
+const markKey =
+  '» is plugged in the changeover. › is plugged before it, while another act plays elsewhere. Without a mark the line stays plugged from an act before.';
 
 /** Sockets down, acts across: the whole day's patch at once, with a mark where there is work. */
 export function dayPatch(day: DayView): Sheet {
   const first = day.acts[0]?.sheet;
+  const entries = entriesOfDay(day.acts.map(({ sheet, derived }) => ({ sheet, plan: derived.plan })));
   const tables = (first?.boxes ?? []).map((box) =>
     patchOfBox(
       box,
       (first?.sockets ?? []).filter((it) => it.boxId === box.id),
-      day.acts,
+      day,
+      entries,
     ),
   );
   return sheetOfDay('day patch', 'Patch of the whole day', day, {
@@ -24,27 +31,26 @@ export function dayPatch(day: DayView): Sheet {
     page: { orientation: 'landscape', paper: 'A3' },
     parts: [
       ...tables,
-      {
-        is: 'text',
-        heading: null,
-        paragraphs: [
-          `${changeMark.trim()} is plugged anew for this act. Without it the same line stays from the act before.`,
-        ],
-      },
+      { is: 'text', heading: null, paragraphs: [first ? markKey : 'This day has no act yet.'] },
     ],
   });
 }
 
-function patchOfBox(box: Box, sockets: readonly Socket[], acts: readonly ActView[]): TablePart {
-  const plugged = acts.map((act) => Map.groupBy(act.lines, ({ socket }) => socket?.id ?? ''));
-  const columns = acts.map(
-    (act, at): Field<Socket> => ({
+function patchOfBox(
+  box: Box,
+  sockets: readonly Socket[],
+  { acts }: DayView,
+  entries: ReadonlyMap<Id, Entry>,
+): TablePart {
+  const columns = acts.map((act): Field<Socket> => {
+    const plugged = Map.groupBy(act.lines, ({ socket }) => socket?.id ?? '');
+    return {
       title: act.sheet.act.name,
       grow: 1,
-      of: (socket) =>
-        cellOf(plugged[at]?.get(socket.id) ?? [], plugged[at - 1]?.get(socket.id) ?? [], at === 0),
-    }),
-  );
+      always: true,
+      of: ({ id }) => (plugged.get(id) ?? []).map((line) => cellOf(line, entries)).join(' / '),
+    };
+  });
   return tableOf<Socket>(
     [{ title: 'Socket', of: (socket) => socketName(box, socket) + reserved(socket) }, ...columns],
     sockets,
@@ -56,15 +62,6 @@ function reserved({ reservedFor }: Socket): string {
   return reservedFor === null ? '' : ` (${reservedFor})`;
 }
 
-function cellOf(now: readonly LineView[], before: readonly LineView[], isFirst: boolean): string {
-  return now
-    .map(
-      (line) => (isFirst || before.some((it) => isSameLine(it, line)) ? '' : changeMark) + line.source.name,
-    )
-    .join(' / ');
-}
-
-/** Whether a plug may stay: only a line that both acts say they share is the same physical line. */
-function isSameLine(before: LineView, now: LineView): boolean {
-  return now.source.sharedLine !== '' && now.source.sharedLine === before.source.sharedLine;
+function cellOf({ source }: LineView, entries: ReadonlyMap<Id, Entry>): string {
+  return (markOfEntry[entries.get(source.id) ?? 'hot'] ?? '') + source.name;
 }

@@ -8,7 +8,7 @@ import type { Sheet } from './sheet.ts';
 import { type Field, tableOf } from './table.ts';
 
 const fields: Field<Finding>[] = [
-  { title: 'How serious', of: ({ severity }) => severity },
+  { title: 'How serious', of: ({ severity }) => severity.replaceAll(' ', '\u00a0') },
   { title: 'What is wrong', grow: 3, of: ({ cause }) => cause },
   { title: 'What to do', grow: 3, of: ({ remedy }) => remedy },
   tickField('Done'),

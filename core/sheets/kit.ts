@@ -102,6 +102,7 @@ export function kit(day: DayView): Sheet {
       ({ sheet }, at): Field<KitRow> => ({
         title: sheet.act.name,
         kind: 'number',
+        always: true,
         of: ({ ofAct }) => ofAct[at] || null,
       }),
     ),

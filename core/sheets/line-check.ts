@@ -17,7 +17,7 @@ const fields: Field<LineView>[] = [
   tickField('Signal'),
   tickField('Clean'),
   tickField('All copies'),
-  { title: 'Found', grow: 3, of: () => null },
+  { title: 'Found', kind: 'write', grow: 3, of: () => null },
 ];
 
 /** One row to tick for every line; the words under "Found" are written by hand. */

@@ -1,7 +1,7 @@
 import type { Purpose } from '../show/words.ts';
 import type { LineView } from './act-view.ts';
 import type { Field } from './table.ts';
-import { broughtByText, phantomText, pickUpText, placeText, remarks } from './words.ts';
+import { broughtByText, phantomText, phantomWord, pickUpText, placeText, remarks } from './words.ts';
 
 /** The columns in which sheets tell of a line. A sheet picks those that its readers need. */
 export const lineFields = {
@@ -11,7 +11,7 @@ export const lineFields = {
   source: { title: 'Source', grow: 2, of: ({ source }) => source.name },
   performer: { title: 'Performer', grow: 1, of: ({ performer }) => performer },
   pickUp: { title: 'Mic, DI', grow: 1, of: pickUpText },
-  phantom: { title: '48 V', of: phantomText },
+  phantom: { title: phantomWord, of: phantomText },
   stand: { title: 'Stand', of: ({ source }) => source.stand },
   place: { title: 'Place', grow: 1, of: placeText },
   broughtBy: { title: 'Brought by', of: broughtByText },

@@ -33,6 +33,8 @@ function matrix(view: ActView): TablePart {
     (mix, at): Field<LineView> => ({
       title: `${mix.number} ${mix.mix.name}`,
       align: 'centre',
+      grow: 1,
+      always: true,
       of: (line) => feedCell(view, line.line - 1, at),
     }),
   );
@@ -97,9 +99,13 @@ const wishFields: Field<{ wish: Wish; view: ActView }>[] = [
 function wishTable(view: ActView): TablePart {
   return tableOf(
     wishFields,
-    view.sheet.wishes.map((wish) => ({ wish, view })),
+    inMixOrder(view).map((wish) => ({ wish, view })),
     { heading: 'Wishes', key: ({ wish }) => wish.id, empty: 'Nobody has asked for anything yet.' },
   );
+}
+
+function inMixOrder(view: ActView): Wish[] {
+  return view.mixes.flatMap(({ mix }) => view.sheet.wishes.filter((it) => it.mixId === mix.id));
 }
 
 function mixOf(view: ActView, mixId: string): MixView | undefined {

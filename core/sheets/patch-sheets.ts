@@ -5,7 +5,7 @@ import { cautions } from './cautions.ts';
 import { channelField, lineFields, lineKey, tickField } from './line-fields.ts';
 import type { Sheet } from './sheet.ts';
 import { type Field, tableOf } from './table.ts';
-import { channelsText, copyKey, phantomText, pickUpText, placeText, remarks } from './words.ts';
+import { channelsText, copyKey, phantomText, phantomWord, pickUpText, placeText, remarks } from './words.ts';
 
 /** A socket and what is plugged there; more than one line is a finding, and both are told. */
 type SocketView = { box: Box; socket: Socket; lines: LineView[] };
@@ -21,13 +21,19 @@ const boxFields: Field<SocketView>[] = [
   { title: 'Line', align: 'right', of: ofLines(({ line }) => String(line)) },
   { title: 'Source', grow: 2, of: (view) => ofLines(({ source }) => source.name)(view) || unused(view) },
   { title: 'Mic, DI', grow: 1, of: ofLines(pickUpText) },
-  { title: '48 V', of: ofLines(phantomText) },
+  { title: phantomWord, of: ofLines(phantomText) },
   { title: 'Stand', of: ofLines(({ source }) => source.stand) },
   { title: 'Place', grow: 1, of: ofLines(placeText) },
   { title: 'Channels', of: ofLines(channelsText) },
   { title: 'Notes', grow: 1, of: ofLines(remarks) },
   tickField('Plugged'),
 ];
+
+function freeText(all: readonly SocketView[]): string {
+  const [first, last] = [all[0], all.at(-1)];
+  if (!first || !last) return 'This box has no sockets.';
+  return `Nothing is plugged here: ${socketName(first.box, first.socket)} to ${socketName(last.box, last.socket)} are free.`;
+}
 
 function unused({ socket }: SocketView): string {
   return socket.reservedFor === null ? 'free' : `reserved: ${socket.reservedFor}`;
@@ -37,20 +43,18 @@ function unused({ socket }: SocketView): string {
 export function patchByBox(view: ActView): Sheet {
   const { boxes, sockets } = view.sheet;
   const linesAt = Map.groupBy(view.lines, ({ socket }) => socket?.id ?? '');
-  const tables = boxes.map((box) =>
-    tableOf(
-      boxFields,
-      sockets
-        .filter((it) => it.boxId === box.id)
-        .map((socket) => ({ box, socket, lines: linesAt.get(socket.id) ?? [] })),
-      {
-        heading: `Box ${box.name}`,
-        key: ({ socket }) => socket.id,
-        look: ({ lines }) => (lines.length === 0 ? 'quiet' : 'plain'),
-        empty: 'This box has no sockets.',
-      },
-    ),
-  );
+  const tables = boxes.map((box) => {
+    const all = sockets
+      .filter((it) => it.boxId === box.id)
+      .map((socket) => ({ box, socket, lines: linesAt.get(socket.id) ?? [] }));
+    const isUsed = all.some(({ socket, lines }) => lines.length > 0 || socket.reservedFor !== null);
+    return tableOf(boxFields, isUsed ? all : [], {
+      heading: `Box ${box.name}`,
+      key: ({ socket }) => socket.id,
+      look: ({ lines }) => (lines.length === 0 ? 'quiet' : 'plain'),
+      empty: freeText(all),
+    });
+  });
   const unpatched = view.lines.filter(({ socket }) => socket === null);
   const left = tableOf(
     [lineFields.line, lineFields.source, lineFields.place, lineFields.remarks],
@@ -74,12 +78,12 @@ const actFields: Field<LineView>[] = [
   channelField('FOH', 'foh'),
   channelField('Monitors', 'monitors'),
   channelField('Wedges', 'wedges'),
-  channelField('In-ears', 'in-ears'),
+  channelField('Ears', 'in-ears'),
   channelField('Parallel', 'parallel'),
   lineFields.pickUp,
   lineFields.phantom,
   lineFields.performer,
-  { title: 'Why this socket', grow: 2, of: ({ patch }) => patch?.why ?? '' },
+  { title: 'Socket chosen by', of: ({ patch }) => (patch?.by === 'engineer' ? 'the engineer' : '') },
 ];
 
 /** What is plugged where, in the order of the act's own list. */

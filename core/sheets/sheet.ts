@@ -56,8 +56,8 @@ export type Label = {
 
 export type DigitColour = { name: string; letters: string; hex: string };
 
-/** `tick`: a box to be ticked by hand. */
-export type ColumnKind = 'text' | 'number' | 'tick';
+/** `tick`: a box to be ticked by hand. `write`: room to write by hand. */
+export type ColumnKind = 'text' | 'number' | 'tick' | 'write';
 
 export type Column = {
   title: string;
@@ -69,6 +69,8 @@ export type Column = {
   signed: boolean;
   /** Share of the width that is left over; 0: no wider than what stands in it. */
   grow: number;
+  /** Stands on paper even where nothing is in it: an act that plugs nothing is still an act. */
+  always: boolean;
 };
 
 /** null: nothing to say. In a `tick` column true is a box ticked already. */
@@ -78,6 +80,6 @@ export type Row = {
   /** Stays the same from print to print, so that a change is told from a new row. */
   key: string;
   cells: Cell[];
-  /** `group`: a heading over the rows below it, in the first cell. `quiet`: there is nothing to do here. */
+  /** `group`: a heading over the rows below it, in the first cell. `quiet`: there is nothing to do, nor to tick. */
   look: 'plain' | 'strong' | 'quiet' | 'group';
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { ActView } from './act-view.ts';
 import { advanceReply } from './advance-reply.ts';
+import { type ChangeoverView, changeoverByPerson, changeoverByPlace } from './changeover-sheets.ts';
 import { copiesAndGains } from './copies-and-gains.ts';
 import { cueTable } from './cue-table.ts';
 import { dayPatch } from './day-patch.ts';
@@ -45,7 +46,14 @@ type OfDay = {
   files: readonly FileForm[];
   make(day: DayView, options: SheetOptions): Sheet;
 };
-export type SheetMaker = OfAct | OfDay;
+type OfChangeover = {
+  of: 'changeover';
+  title: string;
+  files: readonly FileForm[];
+  make(view: ActView, before: ChangeoverView | null): Sheet;
+};
+/** A sheet of a changeover is named by the act that comes on. */
+export type SheetMaker = OfAct | OfDay | OfChangeover;
 
 /**
  * Every sheet there is, in the order in which a set of them is printed. Whoever adds one adds its file and its line
@@ -56,6 +64,18 @@ export const sheets = {
   'day patch': { of: 'day', title: 'Patch of the whole day', files: asTable, make: dayPatch },
   kit: { of: 'day', title: 'Kit needed', files: asTable, make: kit },
   'day findings': { of: 'day', title: 'Findings of the day', files: asTable, make: findingsOfDay },
+  'changeover by person': {
+    of: 'changeover',
+    title: 'Changeover, by person',
+    files: asTable,
+    make: changeoverByPerson,
+  },
+  'changeover by place': {
+    of: 'changeover',
+    title: 'Changeover, by place',
+    files: asTable,
+    make: changeoverByPlace,
+  },
   'input list foh': {
     of: 'act',
     title: 'Input list for front of house',

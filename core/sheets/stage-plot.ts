@@ -126,7 +126,7 @@ function performerShapes({ sheet }: ActView): Shape[] {
     if (!at) return [];
     return [
       { is: 'circle', at, radiusM: performerRadiusM, line: 'thick', fill: 'none' },
-      text({ xM: at.xM, yM: at.yM - performerRadiusM - 0.22 }, performer.name, 'centre', true),
+      text({ xM: at.xM, yM: at.yM + performerRadiusM + 0.16 }, performer.name, 'centre', true),
     ];
   });
 }

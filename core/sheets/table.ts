@@ -38,8 +38,9 @@ function columnOf<T>({
   decimals = 0,
   signed = false,
   grow = 0,
+  always = false,
 }: Field<T>): Column {
-  return { title, kind, align: align ?? usualAlign[kind], decimals, signed, grow };
+  return { title, kind, align: align ?? usualAlign[kind], decimals, signed, grow, always };
 }
 
-const usualAlign = { text: 'left', number: 'right', tick: 'centre' } as const;
+const usualAlign = { text: 'left', number: 'right', tick: 'centre', write: 'left' } as const;

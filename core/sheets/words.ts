@@ -17,7 +17,7 @@ export const nameOfPurpose: Record<Purpose, string> = {
   foh: 'FOH',
   monitors: 'Monitors',
   wedges: 'Wedges',
-  'in-ears': 'In-ears',
+  'in-ears': 'Ears',
   parallel: 'Parallel',
 };
 
@@ -34,10 +34,13 @@ export function pickUpText({ source }: LineView): string {
   return kind === '' || said ? source.pickUpModel : `${kind}: ${source.pickUpModel}`;
 }
 
+/** With a space that no line breaks at. */
+export const phantomWord = '48\u00a0V';
+
 /** The state of the 48 V switch, and what speaks against it. In words: a mark alone is read wrongly. */
 export function phantomText({ patch, source }: LineView): string {
-  if (source.phantom === 'harmful') return patch?.phantomOn ? '48 V ON, HARMFUL' : 'never';
-  if (patch?.phantomOn) return '48 V';
+  if (source.phantom === 'harmful') return patch?.phantomOn ? `${phantomWord} ON, HARMFUL` : 'never';
+  if (patch?.phantomOn) return phantomWord;
   return source.phantom === 'needed' ? 'needed, is off' : '';
 }
 

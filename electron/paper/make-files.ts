@@ -72,7 +72,9 @@ export async function makeFiles(
 
 async function pdfOf(dated: readonly Dated[], input: PaperInput, typeCase: TypeCase, tell: Progress) {
   await typeCase.prepare(textsOf(dated.map(({ sheet }) => sheet)));
-  await typeCase.prepare(dated.flatMap(({ version }) => version.differences.gone.flatMap(({ texts }) => texts)));
+  await typeCase.prepare(
+    dated.flatMap(({ version }) => version.differences.gone.flatMap(({ texts }) => texts)),
+  );
   const steps = dated.length * 2;
   const laid = dated.map(({ sheet, version }, at) => {
     tell(at, steps, `${sheet.subject}: ${sheet.title}`);

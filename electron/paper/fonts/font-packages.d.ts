@@ -18,7 +18,7 @@ declare module 'pdfkit' {
       options: {
         lineBreak: false;
         baseline: 'alphabetic';
-        features: string[];
+        features?: string[];
         textWidth: number;
         wordCount: number;
       },

@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import { type Face, features } from '../fonts/type-case.ts';
+import { type Face, featuresOf } from '../fonts/type-case.ts';
 import type { Mark, Page } from '../setting/display-list.ts';
 
 export type PdfInfo = { title: string; madeAt: Date };
@@ -82,11 +82,12 @@ function drawText(
       document.registerFont(face.name, face.bytes);
       registered.add(face);
     }
+    const features = featuresOf(text);
     // Width and word count are given so that pdfkit does not measure what is measured already.
     document.font(face.name).text(text, at, y, {
       lineBreak: false,
       baseline: 'alphabetic',
-      features,
+      ...(features && { features }),
       textWidth: unitWidth * sizePt,
       wordCount: 1,
     });

@@ -5,7 +5,7 @@ import { unitWidth } from './set-line.ts';
 import { widestWord } from './wrap-text.ts';
 
 export const cellPad = 3;
-const tickWidth = 26;
+const leastWidth = { text: 12, number: 12, tick: 24, write: 70 } as const;
 /** A word longer than this is broken rather than given a column of its own width. */
 const widestUnbroken = 110;
 
@@ -13,7 +13,7 @@ const widestUnbroken = 110;
 type Wanted = { narrow: number; wide: number; grow: number };
 
 function wantedOf(part: TablePart, at: number, column: Column, sizePt: number, typeCase: TypeCase): Wanted {
-  const least = column.kind === 'tick' ? tickWidth : 12;
+  const least = leastWidth[column.kind];
   let narrow = Math.max(least, widestWord(column.title, sizePt, 'bold', typeCase));
   let wide = narrow;
   for (const row of part.rows) {
@@ -41,7 +41,7 @@ export function columnSets(
   typeCase: TypeCase,
 ): ColumnSet[] {
   const wanted = part.columns.map((column, at) => wantedOf(part, at, column, sizePt, typeCase));
-  return splitColumns(wanted, part.repeatedColumns, widthPt).map((columns) => ({
+  return splitColumns(wanted, shownColumns(part), part.repeatedColumns, widthPt).map((columns) => ({
     columns,
     widths: shared(
       columns.flatMap((at) => wanted[at] ?? []),
@@ -50,15 +50,31 @@ export function columnSets(
   }));
 }
 
-function splitColumns(wanted: readonly Wanted[], repeated: number, widthPt: number): number[][] {
+/** A column in which nothing stands takes room from the others, unless it is there to be written in. */
+function shownColumns({ columns, rows }: TablePart): number[] {
+  const hasWords = (at: number) => rows.some(({ cells }) => cellText(cells[at] ?? null, plain) !== '');
+  const isFilledInByHand = rows.some(({ look }) => look !== 'quiet');
+  return columns.flatMap(({ kind, always }, at) => {
+    const byHand = kind === 'tick' || kind === 'write';
+    return always || (byHand ? isFilledInByHand : hasWords(at)) ? [at] : [];
+  });
+}
+
+const plain = { decimals: 0, signed: false };
+
+function splitColumns(
+  wanted: readonly Wanted[],
+  shown: readonly number[],
+  repeated: number,
+  widthPt: number,
+): number[][] {
   const narrowOf = (columns: readonly number[]) =>
     columns.reduce((sum, at) => sum + (wanted[at]?.narrow ?? 0), 0);
-  const all = wanted.map((_, at) => at);
-  if (narrowOf(all) <= widthPt) return [all];
-  const heads = all.slice(0, repeated);
+  if (narrowOf(shown) <= widthPt) return [[...shown]];
+  const heads = shown.filter((at) => at < repeated);
   const sets: number[][] = [];
   let set = [...heads];
-  for (const at of all.slice(repeated)) {
+  for (const at of shown.slice(heads.length)) {
     if (set.length > heads.length && narrowOf([...set, at]) > widthPt) {
       sets.push(set);
       set = [...heads];
@@ -73,11 +89,24 @@ function shared(wanted: readonly Wanted[], widthPt: number): number[] {
   const narrow = wanted.reduce((sum, it) => sum + it.narrow, 0);
   const wide = wanted.reduce((sum, it) => sum + it.wide, 0);
   if (narrow >= widthPt) return wanted.map((it) => (it.narrow * widthPt) / narrow);
-  if (wide >= widthPt) {
-    const part = (widthPt - narrow) / (wide - narrow);
-    return wanted.map((it) => it.narrow + (it.wide - it.narrow) * part);
-  }
+  if (wide >= widthPt) return filledUp(wanted, widthPt - narrow);
   const grow = wanted.reduce((sum, it) => sum + it.grow, 0);
   if (grow === 0) return wanted.map((it) => it.wide);
   return wanted.map((it) => it.wide + ((widthPt - wide) * it.grow) / grow);
+}
+
+/**
+ * Room given out so that most columns break no line: all are filled up alike, those that need little are full soon,
+ * and the one with the long texts takes what is left and breaks them.
+ */
+function filledUp(wanted: readonly Wanted[], spare: number): number[] {
+  const lacks = wanted.map((it) => it.wide - it.narrow).toSorted((a, b) => a - b);
+  let left = spare;
+  let level = 0;
+  for (const [at, lack] of lacks.entries()) {
+    const step = Math.min(lack - level, left / (lacks.length - at));
+    level += step;
+    left -= step * (lacks.length - at);
+  }
+  return wanted.map((it) => it.narrow + Math.min(it.wide - it.narrow, level));
 }

@@ -23,21 +23,10 @@ export type Page = { widthPt: number; heightPt: number; marks: Mark[] };
 export const greys = {
   head: '#e4e4e4',
   group: '#eeeeee',
-  quiet: '#555555',
   rule: '#9a9a9a',
   dark: '#333333',
 } as const;
 
-export function rule(x1: number, y: number, x2: number, linePt: number): Mark {
-  return {
-    is: 'path',
-    points: [
-      [x1, y],
-      [x2, y],
-    ],
-    closed: false,
-    fill: null,
-    linePt,
-    dashed: false,
-  };
+export function rule(x1: number, y: number, x2: number, thickPt: number, fill: string = '#000000'): Mark {
+  return { is: 'rect', x: x1, y: y - thickPt / 2, width: x2 - x1, height: thickPt, fill, linePt: 0 };
 }

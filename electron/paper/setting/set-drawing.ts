@@ -2,7 +2,7 @@ import type { Drawing, Fill, LineLook, Point, Shape } from '../../../core/sheets
 import { shortName } from '../../../core/sheets/short-name.ts';
 import { greys, type Mark } from './display-list.ts';
 import { lineFactor, mm, sizes } from './measures.ts';
-import { setLine } from './set-line.ts';
+import { type SetLine, setLine } from './set-line.ts';
 import type { SheetFlow } from './sheet-flow.ts';
 
 /** Scales that a ruler or a head can read; the largest that fits is taken. */
@@ -28,10 +28,8 @@ export function setDrawing(flow: SheetFlow, drawing: Drawing): void {
     left + (xM - drawing.leftM) * perMetre,
     top + (drawing.backM - yM) * perMetre,
   ];
-  for (const shape of drawing.shapes) {
-    if (shape.is === 'text') setWords(flow, shape, place(shape.at));
-    else flow.page.marks.push(markOf(shape, place, perMetre));
-  }
+  const { lines, grounds, shapes, words } = sortedShapes(flow, drawing, place, perMetre);
+  flow.page.marks.push(...lines, ...grounds, ...shapes, ...words);
   flow.advance(heightM * perMetre + 4);
   setScaleBar(flow, scale, perMetre);
   flow.advance(barHeight - 4);
@@ -56,15 +54,71 @@ function markOf(
   };
 }
 
+type Sorted = { lines: Mark[]; grounds: Mark[]; shapes: Mark[]; words: Mark[] };
+
+/** Words stand on white ground above the grid, and the dots above that, so that neither hides the other. */
+function sortedShapes(
+  flow: SheetFlow,
+  { shapes }: Drawing,
+  place: (at: Point) => [number, number],
+  perMetre: number,
+): Sorted {
+  const sorted: Sorted = { lines: [], grounds: [], shapes: [], words: [] };
+  const taken: Box[] = [];
+  for (const shape of shapes) {
+    if (shape.is === 'text') continue;
+    const mark = markOf(shape, place, perMetre);
+    if (mark.is === 'path' && mark.dashed) sorted.lines.push(mark);
+    else sorted.shapes.push(mark);
+    if (mark.is === 'circle' && mark.fill !== null) taken.push(aroundCircle(mark));
+  }
+  for (const shape of shapes) {
+    if (shape.is !== 'text') continue;
+    const { box, line } = setWords(flow, shape, place(shape.at), taken);
+    taken.push(box);
+    sorted.grounds.push({ is: 'rect', ...box, fill: '#ffffff', linePt: 0 });
+    const y = box.y + shape.sizePt * 0.9;
+    if (line.runs.length > 0) sorted.words.push({ is: 'text', x: box.x, y, sizePt: shape.sizePt, line });
+  }
+  return sorted;
+}
+
+function aroundCircle({ x, y, radius }: Extract<Mark, { is: 'circle' }>): Box {
+  return { x: x - radius, y: y - radius, width: 2 * radius, height: 2 * radius };
+}
+
 /** Words keep within the margins: at the edge they are moved in, and made shorter only where they are wider than all. */
-function setWords(flow: SheetFlow, shape: Extract<Shape, { is: 'text' }>, [x, y]: [number, number]): void {
-  const weight = shape.bold ? 'bold' : 'regular';
-  const widthOf = (text: string) => setLine(text, weight, flow.typeCase).unitWidth * shape.sizePt;
-  const text = shortName(shape.text, (it) => widthOf(it) <= (flow.right - flow.left) / 3);
-  const width = widthOf(text);
+function setWords(
+  flow: SheetFlow,
+  shape: Extract<Shape, { is: 'text' }>,
+  [x, y]: [number, number],
+  taken: readonly Box[],
+): { box: Box; line: SetLine } {
+  const set = (text: string) => setLine(text, shape.bold ? 'bold' : 'regular', flow.typeCase);
+  const widest = (flow.right - flow.left) / 3;
+  const line = set(shortName(shape.text, (it) => set(it).unitWidth * shape.sizePt <= widest));
+  const width = line.unitWidth * shape.sizePt;
   const shift = shape.align === 'left' ? 0 : shape.align === 'centre' ? width / 2 : width;
   const inside = Math.min(Math.max(x - shift, flow.left), flow.right - width);
-  flow.words(text, inside, y - shape.sizePt * 0.64, shape.sizePt, weight);
+  return {
+    box: freePlace({ x: inside, y: y - shape.sizePt * 0.64, width, height: shape.sizePt }, taken),
+    line,
+  };
+}
+
+type Box = { x: number; y: number; width: number; height: number };
+
+/** Where words stand on no others: at their place, or a little above or below it. */
+function freePlace(box: Box, taken: readonly Box[]): Box {
+  for (const step of [0, -1, 1, -2, 2, -3, 3]) {
+    const moved = { ...box, y: box.y + step * box.height };
+    if (!taken.some((it) => overlap(it, moved))) return moved;
+  }
+  return box;
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
 function setScaleBar(flow: SheetFlow, scale: number, perMetre: number): void {

@@ -8,7 +8,7 @@ import { wrapText } from './wrap-text.ts';
 export function setHead(flow: SheetFlow, sheet: Sheet): void {
   paragraph(flow, sheet.subject, sizes.subject, 'bold');
   paragraph(flow, sheet.title, sizes.title, 'regular');
-  const facts = sheet.facts.map(({ label, value }) => `${label}: ${value}`).join('   ');
+  const facts = sheet.facts.map(({ label, value }) => `${label}: ${value}`).join('  ·  ');
   paragraph(flow, facts, sizes.body, 'regular');
   flow.advance(2);
   flow.page.marks.push(rule(flow.left, flow.y, flow.right, 1.2));

@@ -18,6 +18,10 @@ const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/;
  * told by its number, so that nothing vanishes.
  */
 export function setLine(text: string, weight: Weight, typeCase: TypeCase): SetLine {
+  return typeCase.remembered(text, weight, () => set(text, weight, typeCase));
+}
+
+function set(text: string, weight: Weight, typeCase: TypeCase): SetLine {
   const clean = spelledOut(text, weight, typeCase);
   const stretches = rightToLeft.test(clean) ? inVisualOrder(clean) : [clean];
   const runs = stretches.flatMap((stretch) => runsByFace(stretch, weight, typeCase));

@@ -11,6 +11,8 @@ import { wrapText } from './wrap-text.ts';
 
 const rowPad = 2.5;
 const tickSide = 9;
+/** A table does not begin at the foot of a page for fewer rows. */
+const togetherRows = 3;
 
 type Marks = ReadonlyMap<string, ChangeMark>;
 
@@ -33,7 +35,7 @@ export function setTable(flow: SheetFlow, part: TablePart, partAt: number, marks
   flow.advance(6);
 }
 
-/** As large as the usual size where that breaks no more than half of the rows, the smallest that is legible otherwise. */
+/** The usual size where it breaks few rows into lines, the smallest that is legible otherwise. */
 function sizeFor(flow: SheetFlow, part: TablePart): number {
   const widthPt = flow.right - flow.left;
   const sets = columnSets(part, widthPt, sizes.body, flow.typeCase);
@@ -42,7 +44,7 @@ function sizeFor(flow: SheetFlow, part: TablePart): number {
   const broken = part.rows.filter((row) =>
     linesOfRow(flow, part, row, only, sizes.body).some((it) => it.length > 1),
   );
-  return broken.length * 2 > part.rows.length ? sizes.narrowBody : sizes.body;
+  return broken.length * 8 > part.rows.length ? sizes.narrowBody : sizes.body;
 }
 
 function linesOfRow(flow: SheetFlow, part: TablePart, row: Row, set: ColumnSet, sizePt: number): SetLine[][] {
@@ -93,8 +95,8 @@ class TableSetter {
     const rows = this.#part.rows.map((row) =>
       linesOfRow(this.#flow, this.#part, row, this.#set, this.#sizePt),
     );
-    const first = this.#heightOf(rows[0] ?? []);
-    const needed = this.#heightOf(this.#head) + first;
+    const first = rows.slice(0, togetherRows).reduce((sum, lines) => sum + this.#heightOf(lines), 0);
+    const needed = Math.min(this.#heightOf(this.#head) + first, this.#flow.fullHeight / 2);
     if (heading !== null) setHeading(this.#flow, heading, needed);
     else if (!this.#flow.hasRoom(needed)) this.#flow.newPage();
     this.#setHeadRow();
@@ -138,7 +140,7 @@ class TableSetter {
     if (mark) setMarginMark(this.#flow, mark, height);
     this.#setCells(lines, height, 'top');
     this.#setTicks(row);
-    this.#flow.page.marks.push(rule(this.#flow.left, this.#flow.y + height, this.#endX, 0.4));
+    this.#flow.page.marks.push(rule(this.#flow.left, this.#flow.y + height, this.#endX, 0.5, greys.rule));
     this.#flow.advance(height);
   }
 
@@ -162,7 +164,7 @@ class TableSetter {
 
   #setTicks(row: Row): void {
     this.#eachColumn((column, place, x, width) => {
-      if (column.kind !== 'tick' || row.look === 'group') return;
+      if (column.kind !== 'tick' || row.look === 'group' || row.look === 'quiet') return;
       const side = { x: x + (width - tickSide) / 2, y: this.#flow.y + rowPad + 0.5 };
       this.#flow.page.marks.push({
         is: 'rect',

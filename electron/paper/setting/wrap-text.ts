@@ -6,7 +6,10 @@ import { type SetLine, setLine, unitWidth } from './set-line.ts';
  * Where a line may end: after spaces, hyphens and slashes, and between signs of scripts that write without spaces.
  */
 const pieces =
-  /[\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af\uff01-\uff60][\u3001\u3002\uff0c\uff0e\uff09\u300d]?|[^\s\-/\u2013\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af\uff01-\uff60]+[-/\u2013]*\s*|[-/\u2013]+\s*|\s+/g;
+  /[\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af\uff01-\uff60][\u3001\u3002\uff0c\uff0e\uff09\u300d]?|[^ \-/\u2013\u3040-\u30ff\u3400-\u9fff\uac00-\ud7af\uff01-\uff60]+[-/\u2013]*[ ]*|[-/\u2013]+[ ]*|[ ]+/g;
+
+/** All but the no-break spaces, at which no line ends. */
+const breakingSpaces = /[^\S\u00a0\u202f]+/g;
 
 /** A text in lines no wider than `widthPt`. A word that is wider than a line is broken; nothing is left out. */
 export function wrapText(
@@ -20,7 +23,7 @@ export function wrapText(
 }
 
 function wrapWords(text: string, width: number, weight: Weight, typeCase: TypeCase): string[] {
-  const whole = text.replace(/\s+/g, ' ').trim();
+  const whole = text.replace(breakingSpaces, ' ').trim();
   if (whole === '') return [];
   const measure = (it: string) => unitWidth(it.trimEnd(), weight, typeCase);
   if (measure(whole) <= width) return [whole];
@@ -58,7 +61,7 @@ function brokenWord(word: string, width: number, measure: (text: string) => numb
 
 /** The widest word of a text, in points: a column narrower than that breaks words. */
 export function widestWord(text: string, sizePt: number, weight: Weight, typeCase: TypeCase): number {
-  const words = text.match(pieces) ?? [];
+  const words = text.replace(breakingSpaces, ' ').match(pieces) ?? [];
   return words.reduce(
     (widest, word) => Math.max(widest, unitWidth(word.trimEnd(), weight, typeCase) * sizePt),
     0,
