@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { app, BrowserWindow, dialog, ipcMain, protocol, session } from 'electron';
+import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
 import { frameChannel, pageOrigin, pageScheme } from './frame-channel.ts';
 import { readPageFiles } from './local-host/page-files.ts';
 import { pageHeaders } from './local-host/page-headers.ts';
@@ -7,6 +7,7 @@ import type { Connection, Service } from './service/service.ts';
 import { pageFolder } from './starting/build-window.ts';
 import { dataFolder } from './starting/data-folder.ts';
 import { openService } from './starting/open-service.ts';
+import { windowMenu } from './window-menu.ts';
 
 const root = app.getAppPath();
 const folder = dataFolder();
@@ -38,6 +39,7 @@ function openWindow(): void {
   servePage();
   answerFrames(opened.value.service);
   refusePermissions();
+  Menu.setApplicationMenu(Menu.buildFromTemplate(windowMenu(process.platform)));
   const window = new BrowserWindow({
     width: 1360,
     height: 860,

@@ -184,6 +184,14 @@ test('another host of the scheme has nothing at all', async () => {
   expect(answer?.status).toBe(404);
 });
 
+test('the menu cannot reload the page or open developer tools', async () => {
+  const { electron } = await openWindow();
+  expect(electron.menus).toHaveLength(1);
+  const roles = JSON.stringify(electron.menus);
+  expect(roles).toContain('zoomIn');
+  expect(roles).not.toMatch(/reload|devtools/i);
+});
+
 test('a second start brings the window forward instead of opening another', async () => {
   const { electron } = await openWindow();
   electron.app.emit('second-instance');

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright';
 import { expect, onTestFinished, vi } from 'vitest';
 import { temporaryFolder } from './temporary-folder.ts';
 
-export type Electron = typeof import('../stand-in/electron.ts');
+type Electron = typeof import('../stand-in/electron.ts');
 export type StandInProgram = { electron: Electron; page: Page; folder: string };
 
 /** Runs electron/main.ts on the stand-in until its window is shown. It ends with the test. */

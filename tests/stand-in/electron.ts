@@ -71,6 +71,12 @@ export const ipcMain = new EventEmitter();
 export const shownErrors: string[][] = [];
 export const dialog = { showErrorBox: (...words: string[]) => shownErrors.push(words) };
 
+export const menus: Real.MenuItemConstructorOptions[][] = [];
+export const Menu = {
+  buildFromTemplate: (template: Real.MenuItemConstructorOptions[]) => template,
+  setApplicationMenu: (template: Real.MenuItemConstructorOptions[]) => menus.push(template),
+};
+
 class WebContents extends EventEmitter {
   readonly window: BrowserWindow;
   openHandler: (details: { url: string }) => { action: 'allow' | 'deny' } = () => ({ action: 'allow' });
