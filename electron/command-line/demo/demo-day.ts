@@ -51,7 +51,7 @@ export const demoActs: readonly DemoAct[] = [
     riderFile: 'Blaskapelle Unterklee - Mail vom 3. Juni.txt',
     receivedAt: '2026-06-03T08:12:00.000Z',
     answers: [{ ask: everything, value: 'guess' }],
-    decisions: [{ own: 'confirmed', mix: /Resi|Monitor 1|^1/ }],
+    decisions: [{ own: 'confirmed', mix: /1$/ }],
   },
   {
     id: 'wexmoor',
@@ -65,8 +65,8 @@ export const demoActs: readonly DemoAct[] = [
     answers: [{ ask: everything, value: 'guess' }],
     decisions: [
       { own: 'copy', source: /^Acoustic guitar$/, purpose: 'monitors' },
-      { own: 'level', mix: /Oona|Mix 1|^1/, source: /Lead vocal/, levelDb: -3 },
-      { own: 'confirmed', mix: /Oona|Mix 1|^1/ },
+      { own: 'level', mix: /1$/, source: /Lead vocal/, levelDb: -3 },
+      { own: 'confirmed', mix: /1$/ },
     ],
   },
   {
@@ -78,7 +78,10 @@ export const demoActs: readonly DemoAct[] = [
     notes: 'Acoustic sound wanted; the grand piano is ours and is tuned at 10:30.',
     riderFile: 'Kwartet Lindeboog technische lijst.csv',
     receivedAt: '2026-06-11T09:05:00.000Z',
-    answers: [{ ask: everything, value: 'guess' }],
+    answers: [
+      { ask: /Praatmicrofoon/, value: 'presenter' },
+      { ask: everything, value: 'guess' },
+    ],
     decisions: [],
   },
   {
@@ -102,12 +105,15 @@ export const demoActs: readonly DemoAct[] = [
     notes: 'Dag’s amplifier has a ribbon microphone on it: no 48 V there.',
     riderFile: 'FUZZ_PARSONAGE_inputs_2026_v7_FINAL.csv',
     receivedAt: '2026-05-12T11:20:00.000Z',
-    answers: [{ ask: everything, value: 'guess' }],
+    answers: [
+      { ask: /^What is "Tin can"/, value: 'backing vocal' },
+      { ask: everything, value: 'guess' },
+    ],
     decisions: [
       { own: 'copy', source: /^Kick in$/, purpose: 'monitors' },
       { own: 'copy', source: /^Kick out$/, purpose: 'monitors' },
-      { own: 'feed', mix: /Bram|drums|^4/, source: /^Kick out$/, purpose: 'foh' },
-      { own: 'confirmed', mix: /Nell|^1/ },
+      { own: 'feed', mix: /4$/, source: /^Kick out$/, purpose: 'foh' },
+      { own: 'confirmed', mix: /1$/ },
     ],
   },
   {
@@ -137,7 +143,7 @@ export const demoActs: readonly DemoAct[] = [
       { own: 'copy', source: /^Milla spare$/, purpose: 'in-ears', channel: 66 },
       { own: 'socket', source: /^Milla vocal$/, socket: 'D1' },
       { own: 'socket', source: /^Milla spare$/, socket: 'D2' },
-      { own: 'confirmed', mix: /Milla|^1/ },
+      { own: 'confirmed', mix: /1$/ },
     ],
   },
   {

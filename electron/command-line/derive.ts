@@ -1,0 +1,116 @@
+import { deriveAct } from '../../core/derive/derive-act.ts';
+import { derivePaths } from '../../core/derive/path.ts';
+import type { Act } from '../../core/show/act.ts';
+import { actSheet } from '../../core/show/act-sheet.ts';
+import { findBrokenReferences } from '../../core/show/apply-change.ts';
+import { type Show, type ShowDocument, showFromRows, tableNames } from '../../core/show/show.ts';
+import { argumentsOf, exitCodes } from './command.ts';
+import { showOfFile } from './show-of-file.ts';
+
+const usage = `Usage: npm run --silent derive -- SHOW.json [--act NAME]
+Derives the acts of a show and prints as JSON, for each: its plan, feeds, levels, cue, gains, talkback, splits,
+paths and findings; and the problems of the file itself.
+  SHOW.json   a show exported as JSON (its shape: assets/schema/show.schema.json)
+  --act NAME  only the acts of this name, or with this id
+Exit code: 0 done, 1 the show could not be read or has no such act, 2 wrong use.`;
+
+process.exitCode = await derive();
+
+async function derive(): Promise<number> {
+  const given = argumentsOf({ act: { type: 'string' } });
+  if (given?.values.help) {
+    console.log(usage);
+    return exitCodes.done;
+  }
+  const [path, ...more] = given?.positionals ?? [];
+  if (!given || path === undefined || more.length > 0) {
+    console.error(usage);
+    return exitCodes.wrongUse;
+  }
+  const document = await showOfFile(path);
+  if (!document.ok) {
+    console.error(`${document.problem.what} ${document.problem.todo}`);
+    return exitCodes.unreadable;
+  }
+  const show = showFromRows(document.value);
+  const wanted = given.values.act;
+  const acts = [...show.acts.values()].filter(
+    (act) => wanted === undefined || act.name === wanted || act.id === wanted,
+  );
+  if (wanted !== undefined && acts.length === 0) {
+    const names = [...show.acts.values()].map((act) => `“${act.name}”`).join(', ');
+    console.error(`The show has no act “${wanted}”. It has: ${names || 'none'}.`);
+    return exitCodes.unreadable;
+  }
+  console.log(
+    JSON.stringify(
+      { problems: problemsOf(document.value, show), acts: acts.map((act) => derivedAct(show, act)) },
+      null,
+      1,
+    ),
+  );
+  return exitCodes.done;
+}
+
+/** What was derived from one act, with names beside ids so that it can be read. null: it has no day or no rig. */
+function derivedAct(show: Show, act: Act) {
+  const sheet = actSheet(show, act.id);
+  if (!sheet) return { actId: act.id, act: act.name, derived: null };
+  const derived = deriveAct(sheet);
+  const sourceName = new Map(sheet.sources.map((source) => [source.id, source.name]));
+  const mixName = new Map(sheet.mixes.map((mix) => [mix.id, mix.name]));
+  const named = <T extends object>(row: T) => ({
+    ...('sourceId' in row ? { source: sourceName.get(String(row.sourceId)) } : {}),
+    ...('mixId' in row ? { mix: mixName.get(String(row.mixId)) } : {}),
+    ...row,
+  });
+  return {
+    actId: act.id,
+    act: act.name,
+    derived: {
+      plan: {
+        copies: derived.plan.copies.map(named),
+        patches: derived.plan.patches.map(named),
+        mixes: derived.plan.mixes.map(named),
+        passedOver: derived.plan.passedOver.map(named),
+      },
+      feeds: derived.feeds.flat().map(named),
+      secondFeeds: derived.secondFeeds.map(named),
+      levels: derived.levels.map(named),
+      cues: derived.cues.map(named),
+      inputs: derived.inputs.map(named),
+      gains: derived.gains.map(named),
+      talk: derived.talk.map(named),
+      splits: derived.splits.map(named),
+      paths: derivePaths(sheet, derived),
+      findings: derived.findings,
+    },
+  };
+}
+
+type FileProblem = { what: string; todo: string };
+
+/** Rows that the program would not have written: ids given twice, and names of rows that are not there. */
+function problemsOf(document: ShowDocument, show: Show): FileProblem[] {
+  const twice = tableNames.flatMap((table) => {
+    const seen = new Set<string>();
+    return document[table]
+      .filter(({ id }) => seen.size === seen.add(id).size)
+      .map(({ id }) => ({ table, id }));
+  });
+  const homeless = [...show.acts.values()].filter((act) => actSheet(show, act.id) === null);
+  return [
+    ...twice.map(({ table, id }) => ({
+      what: `${table} has two rows with the id “${id}”; the later one counts.`,
+      todo: 'Give each row an id of its own.',
+    })),
+    ...findBrokenReferences(show).map(({ table, id, field, to, missing }) => ({
+      what: `${field} of “${id}” in ${table} names “${missing}”, which is not in ${to}.`,
+      todo: 'Enter what is missing, or remove what names it.',
+    })),
+    ...homeless.map((act) => ({
+      what: `The act “${act.name}” has no day or no rig in this show, so nothing can be derived.`,
+      todo: 'Enter its day and the rig it plays on.',
+    })),
+  ];
+}

@@ -1,0 +1,48 @@
+import { readFile } from 'node:fs/promises';
+import type { z } from 'zod';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { ShowDocument } from '../../core/show/show.ts';
+
+/** The show in a file that was exported as JSON; a refusal says which row is wrong, and how. */
+export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
+  let text: string;
+  try {
+    text = await readFile(path, 'utf8');
+  } catch {
+    return refuse('unreadable file', `“${path}” cannot be read.`, 'Check the name and that you may read it.');
+  }
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch (error) {
+    const where = error instanceof Error ? error.message : 'it is damaged';
+    return refuse(
+      'not a show',
+      `“${path}” is not JSON: ${where}.`,
+      'Name a show that Foldbook exported as JSON.',
+    );
+  }
+  const document = ShowDocument.safeParse(json);
+  if (document.success) return { ok: true, value: document.data };
+  const [issue] = document.error.issues;
+  return refuse(
+    'not a show',
+    `“${path}” is no show that can be read: ${issue ? sentenceOf(issue, json) : 'it is damaged'}.`,
+    'Correct it, or name a show that Foldbook exported as JSON. The shape is in assets/schema/show.schema.json.',
+  );
+}
+
+/** "sources, row 3 (vocal), gainDb: Too big ...", counting rows from 1. */
+function sentenceOf({ path, message }: z.core.$ZodIssue, json: unknown): string {
+  const [table, at, ...field] = path;
+  if (table === undefined) return message;
+  if (typeof at !== 'number') return `${path.join('.')}: ${message}`;
+  const rows = (json as Record<PropertyKey, unknown>)[table];
+  const row: unknown = Array.isArray(rows) ? rows[at] : undefined;
+  const id =
+    typeof row === 'object' && row !== null && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
+  return [`${String(table)}, row ${at + 1}${id}`, field.join('.')]
+    .filter((part) => part !== '')
+    .join(', ')
+    .concat(`: ${message}`);
+}
