@@ -1,0 +1,209 @@
+import type { DeviceKind, Format } from '../show/words.ts';
+import type { FoundMix } from './draft.ts';
+import { findHits, lookUp } from './lexicon.ts';
+import { leadingLabel, readMixPieces } from './mix-pieces.ts';
+import { performersOf } from './performers.ts';
+import type { ReadMix } from './reading.ts';
+import { fold, tidy, tokenize } from './text.ts';
+import { mixWords, wishWords } from './vocabulary.ts';
+import type { Walk } from './walk-state.ts';
+import type { Work, WorkInput } from './work.ts';
+
+/** A mix with the words of its wishes, still to be read. */
+export type WorkMix = {
+  read: ReadMix;
+  wishTexts: string[];
+  exclusionTexts: string[];
+  /** Cells of tables: an input or the words of a source, and the amount as written. */
+  cells: { input: WorkInput | null; heading: string; text: string }[];
+  numbered: boolean;
+};
+
+/** Makes the mixes of everything that was found: tables, lists, headings of a matrix, sentences. */
+export function buildMixes(work: Work): WorkMix[] {
+  const mixes: WorkMix[] = [];
+  for (const found of work.found.mixes) {
+    const mix = mixFor(work, mixes, found);
+    for (const line of [found.at, ...(found.extra ?? [])]) addLine(mix.read, line);
+    addDevice(mix.read, found.deviceText, work);
+    mix.read.place ||= found.place;
+    mix.read.notes = [mix.read.notes, ...found.notes].filter((text) => text !== '').join('; ');
+    mix.wishTexts.push(...found.wishTexts);
+    mix.exclusionTexts.push(...found.exclusionTexts);
+    mix.cells.push(...found.matrix.map((cell) => ({ input: null, ...cell })));
+  }
+  addMatrix(work, mixes);
+  addGeneralDevices(work, mixes);
+  return mixes;
+}
+
+function addLine(mix: ReadMix, line: ReadMix['lines'][number]): void {
+  if (!mix.lines.some((it) => it.sheet === line.sheet && it.row === line.row)) mix.lines.push(line);
+}
+
+/** The mix that a found one adds to (same number, or same listener), or a new one. */
+function mixFor(work: Work, mixes: WorkMix[], found: FoundMix): WorkMix {
+  const listenerText = isEverybody(work, found.listenerText) ? '' : found.listenerText;
+  const listeners =
+    listenerText === '' ? [] : performersOf(work, listenerText, found.at).map((performer) => performer.name);
+  const numbered = found.number !== null;
+  const known = mixes.find((mix) => {
+    const shares = listeners.some((name) => mix.read.listeners.includes(name));
+    if (numbered && mix.numbered)
+      return (
+        mix.read.number === found.number &&
+        (shares || listeners.length === 0 || mix.read.listeners.length === 0) &&
+        !sameRowAgain(mix, found)
+      );
+    return shares && !(numbered && mix.numbered);
+  });
+  if (known) {
+    if (known.read.listeners.length === 0) known.read.listeners = listeners;
+    if (!known.numbered && found.number !== null) {
+      known.numbered = true;
+      known.read.number = found.number;
+      known.read.label = found.label;
+    }
+    return known;
+  }
+  const number = found.number ?? Math.max(0, ...mixes.map((mix) => mix.read.number)) + 1;
+  const mix: WorkMix = {
+    read: {
+      key: `mix ${found.at.sheet}:${found.at.row}${found.part > 0 ? `.${found.part}` : ''}${found.loose ? `/${tokenize(listenerText)[0]?.text ?? ''}` : ''}`,
+      lines: [],
+      number,
+      label: found.label || listenerText || `Mix ${number}`,
+      listeners,
+      deviceKind: null,
+      format: null,
+      deviceCount: 1,
+      ownDevice: null,
+      mixedAt: 'house desk',
+      place: '',
+      wishes: [],
+      notes: '',
+    },
+    wishTexts: [],
+    exclusionTexts: [],
+    cells: [],
+    numbered,
+  };
+  while (mixes.some((other) => other.read.key === mix.read.key)) mix.read.key += "'";
+  mixes.push(mix);
+  return mix;
+}
+
+/** Two rows of one table with the same number are two mixes, however odd. */
+const sameRowAgain = (mix: WorkMix, found: FoundMix) =>
+  mix.read.lines.every((line) => line.sheet === found.at.sheet && Math.abs(line.row - found.at.row) < 1) &&
+  found.part > 0;
+
+function isEverybody(work: Work, text: string): boolean {
+  const sense = lookUp(wishWords, text, work.tongue.spoken)?.[0];
+  return sense?.subject === 'group' && (sense.meaning === 'everything' || sense.meaning === 'rest');
+}
+
+export type ReadDevice = {
+  kind: DeviceKind | null;
+  format: Format | null;
+  count: number;
+  own: boolean | null;
+  elsewhere: boolean;
+};
+
+/** What the words on a device say. */
+export function readDevice(text: string, work: Pick<Work, 'tongue'>): ReadDevice {
+  const tokens = tokenize(text);
+  const device: ReadDevice = { kind: null, format: null, count: 1, own: null, elsewhere: false };
+  for (const hit of findHits(mixWords, tokens, work.tongue.spoken, work.tongue.names)) {
+    for (const sense of hit.senses.slice(0, 1)) {
+      if (sense.subject === 'device') device.kind ??= sense.meaning as DeviceKind;
+      if (sense.subject === 'format') device.format ??= sense.meaning as Format;
+      if (sense.subject === 'owner') device.own ??= sense.meaning === 'band';
+      if (sense.subject === 'elsewhere') {
+        device.elsewhere = true;
+        device.own ??= true;
+      }
+    }
+  }
+  const count = /(?:^|[^\d])([2-8])\s*(?:x|×|\*)|\bx\s*([2-8])\b|(?:^|\s|,)([2-8])\s+(?=\p{L})/iu.exec(text);
+  const counted = Number(count?.[1] ?? count?.[2] ?? count?.[3] ?? 0);
+  if (counted > 1) device.count = counted;
+  else if (
+    /\bpair|\bpaar\b|\bpaire\b|\bcouple\b|\bpar\b|\bcoppia\b/i.test(fold(text)) &&
+    device.kind !== 'in-ear'
+  )
+    device.count = 2;
+  return device;
+}
+
+function addDevice(mix: ReadMix, text: string, work: Work): void {
+  if (text === '') return;
+  const device = readDevice(text, work);
+  mix.deviceKind ??= device.kind;
+  mix.format ??= device.format;
+  mix.ownDevice ??= device.own;
+  if (device.count > 1) mix.deviceCount = device.count;
+  if (device.elsewhere) mix.mixedAt = 'elsewhere';
+}
+
+/** Columns headed by a mix beside a list of inputs. */
+function addMatrix(work: Work, mixes: WorkMix[]): void {
+  const byHeading = new Map<string, WorkMix>();
+  for (const input of work.inputs) {
+    for (const { heading, text } of input.found.matrix) {
+      let mix = byHeading.get(heading);
+      if (!mix) {
+        mix = mixOfHeading(work, mixes, heading, input);
+        byHeading.set(heading, mix);
+      }
+      mix.cells.push({ input, heading: input.read.name, text });
+      addLine(mix.read, input.found.at);
+    }
+  }
+}
+
+function mixOfHeading(work: Work, mixes: WorkMix[], heading: string, input: WorkInput): WorkMix {
+  const walk = { tongue: work.tongue } as Walk;
+  const label = leadingLabel(heading, walk);
+  const pieces = readMixPieces(label?.rest ?? heading, walk);
+  const number = /^\d{1,2}$/.test(heading) ? Number(heading) : (label?.numbers[0] ?? null);
+  const found: FoundMix = {
+    at: input.found.at,
+    part: 0,
+    number,
+    label: label?.label ?? (number === null ? tidy(heading) : `Mix ${number}`),
+    listenerText: /^\d+$/.test(heading) ? '' : pieces.listenerText,
+    deviceText: [
+      label && /iem|ear|wedge/i.test(label.label) ? label.label.replace(/\d+/g, '') : '',
+      pieces.deviceText,
+    ]
+      .join(' ')
+      .trim(),
+    place: pieces.place,
+    wishTexts: [],
+    exclusionTexts: [],
+    matrix: [],
+    notes: [],
+    loose: false,
+  };
+  const mix = mixFor(work, mixes, found);
+  if (mix.read.lines.length === 0) mix.read.key = `mix ${input.found.at.sheet}:${tidy(heading).slice(0, 60)}`;
+  addDevice(mix.read, found.deviceText, work);
+  return mix;
+}
+
+/** "All on own stereo in-ears" holds for every mix that says nothing else. */
+function addGeneralDevices(work: Work, mixes: WorkMix[]): void {
+  for (const { text } of work.found.devices) {
+    const device = readDevice(text, work);
+    for (const { read } of mixes) {
+      const fits = read.deviceKind === null || read.deviceKind === device.kind;
+      if (!fits) continue;
+      read.deviceKind ??= device.kind;
+      read.format ??= device.format;
+      read.ownDevice ??= device.own;
+      if (device.elsewhere) read.mixedAt = 'elsewhere';
+    }
+  }
+}

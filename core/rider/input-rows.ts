@@ -1,0 +1,483 @@
+import {
+  audienceIn,
+  broughtByIn,
+  type Details,
+  isAllIn,
+  isOptional,
+  noDetails,
+  phantomIn,
+  readDetails,
+  readPhantomCell,
+  readPickUpCell,
+} from './details.ts';
+import { type FoundInput, note } from './draft.ts';
+import { type Block, cellsByRole } from './headers.ts';
+import type { Line } from './lines.ts';
+import { saysNothing } from './lines.ts';
+import { channelNumbers, numberedText } from './numbers.ts';
+import { readSourceName, type SourceName } from './source-name.ts';
+import { tidy, tokenize } from './text.ts';
+import { mixWords, nameWords, pickUpWords, positionWords, standWords } from './vocabulary.ts';
+import { isAside, type Walk } from './walk-state.ts';
+import type { ColumnRole } from './words/headers.ts';
+import type { Stem } from './words/sources.ts';
+
+/** Stems that head a group of lines: "DRUMS", "Vocals". */
+const groupStems: ReadonlySet<Stem> = new Set<Stem>([
+  'drums',
+  'percussion',
+  'bass',
+  'guitar',
+  'electric guitar',
+  'acoustic guitar',
+  'keys',
+  'vocal',
+  'backing vocal',
+  'brass',
+  'strings',
+  'playback',
+  'synth',
+  'effect return',
+  'ambience',
+  'electronic drums',
+  'choir',
+  'talkback',
+  'saxophone',
+  'spare line',
+  'lead vocal',
+  'dj',
+]);
+
+function pushInput(walk: Walk, line: Line, input: Partial<FoundInput> & { name: string }): void {
+  walk.found.inputs.push({
+    at: line.at,
+    part: line.part,
+    list: walk.list,
+    numbers: [],
+    detail: '',
+    group: '',
+    headingStem: walk.headingStem,
+    performerText: '',
+    details: noDetails(),
+    matrix: [],
+    doubt: '',
+    ...input,
+  });
+  note(walk.found, line.at, 'understood', '');
+}
+
+/** A row of a table of inputs. False where the row is none of its rows. */
+export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
+  const { byRole, matrix } = cellsByRole(line, block);
+  if (byRole.size === 0 && matrix.length === 0) return false;
+  const get = (role: ColumnRole) => byRole.get(role) ?? '';
+  const numbers = channelNumbers(get('channel'));
+  const hasChannels = [...block.roles.values()].includes('channel');
+  const name = tidy(get('source'));
+  const filled = byRole.size - (byRole.has('channel') ? 1 : 0) + matrix.length;
+
+  if (name === '' || saysNothing(name))
+    return takeNamelessRow(walk, line, block, numbers, filled, byRole, matrix);
+  if (line.cells.length === 1 && numbers.length === 0) return false;
+  if (numbers.length === 0 && filled === 1) {
+    const stem = readSourceName(name, walk.tongue).stem;
+    if (hasChannels && stem !== null && groupStems.has(stem)) return openGroup(walk, line, name, stem);
+    if (hasChannels && stem === null) return false;
+  }
+  if (numbers.length === 0 && isSentence(name)) return false;
+  const doubt = numbers.length === 0 && hasChannels ? 'The line has no number.' : '';
+  pushInput(walk, line, {
+    name,
+    numbers,
+    detail: tidy(`${get('side')} ${get('format')}`),
+    group: tidy(get('group')),
+    performerText: tidy(get('performer')),
+    details: detailsOfRow(byRole, walk),
+    matrix: withMonitorColumn(matrix, get('mix')),
+    doubt,
+  });
+  return true;
+}
+
+/** A column "Monitor: 1, 3" says which mixes want the line. */
+function withMonitorColumn(
+  matrix: { heading: string; text: string }[],
+  mixes: string,
+): { heading: string; text: string }[] {
+  const numbers = channelNumbers(mixes);
+  return [...matrix, ...numbers.map((number) => ({ heading: `Mix ${number}`, text: 'x' }))];
+}
+
+const isSentence = (text: string) => text.split(' ').length > 9;
+
+function detailsOfRow(byRole: Map<string, string>, walk: Walk): Details {
+  const { tongue } = walk;
+  const get = (role: ColumnRole) => byRole.get(role) ?? '';
+  const details = { ...noDetails(), ...readPickUpCell(get('pick-up'), tongue) };
+  if (get('second choice')) details.alternatives = [...details.alternatives, tidy(get('second choice'))];
+  const connector = get('connector');
+  if (details.pickUp === null && connector) details.pickUp = readPickUpCell(connector, tongue).pickUp;
+  const phantom = readPhantomCell(get('phantom'), tongue);
+  if (phantom !== 'not said') details.phantom = phantom;
+  const stand = tidy(get('stand'));
+  details.stand =
+    /^[-–—/.]*$/.test(stand) ||
+    (isAllIn(standWords, stand, tongue) && /^(?:no|none|ohne|sans|sin|senza|geen|sem|kein\w*)\b/i.test(stand))
+      ? ''
+      : stand;
+  details.position = tidy(get('position'));
+  const supplied = tidy(`${get('supplied')} ${get('own')}`);
+  details.broughtBy = supplied
+    ? broughtByIn(supplied, tongue)
+    : broughtByIn(get('pick-up'), tongue) === 'band'
+      ? 'band'
+      : null;
+  const remarks = ['notes', 'insert', 'count', 'role']
+    .map((role) => tidy(byRole.get(role) ?? ''))
+    .filter((text) => text !== '');
+  const spoken = remarks.join(' ');
+  if (details.phantom === 'not said') details.phantom = phantomIn(spoken, tongue);
+  if (details.broughtBy === null) details.broughtBy = broughtByIn(tidy(byRole.get('notes') ?? ''), tongue);
+  details.optional = isOptional(`${get('source')} ${spoken}`, tongue);
+  details.audience = audienceIn(`${get('source')} ${spoken}`);
+  details.notes = remarks;
+  return details;
+}
+
+/** A row without a name: left empty on purpose, the second half of a merged cell, or a remark of the row above. */
+function takeNamelessRow(
+  walk: Walk,
+  line: Line,
+  block: Block,
+  numbers: number[],
+  filled: number,
+  byRole: Map<string, string>,
+  matrix: { heading: string; text: string }[],
+): boolean {
+  const { found } = walk;
+  const hasName = tidy(byRole.get('source') ?? '') !== '';
+  const others = ['pick-up', 'stand', 'phantom', 'performer', 'side'].filter(
+    (role) => !saysNothing(byRole.get(role) ?? ''),
+  );
+  if (numbers.length > 0 && (others.length === 0 || hasName)) {
+    note(
+      found,
+      line.at,
+      'set aside',
+      numbers.length === 1 ? `Number ${numbers[0]} is left empty.` : 'These numbers are left empty.',
+    );
+    return true;
+  }
+  const above = found.inputs.at(-1);
+  if (numbers.length > 0 && above && above.list === walk.list) {
+    pushInput(walk, line, {
+      name: tidy(byRole.get('performer') ?? '') || above.name,
+      numbers,
+      detail: tidy(byRole.get('side') ?? ''),
+      headingStem: above.headingStem,
+      performerText: byRole.get('performer') ? tidy(byRole.get('performer') ?? '') : above.performerText,
+      details: detailsOfRow(byRole, walk),
+      matrix,
+      doubt: 'The line has no name: it is taken for more of the line above.',
+    });
+    return true;
+  }
+  const group = tidy(byRole.get('group') ?? '');
+  if (numbers.length === 0 && filled === 1 && group !== '' && line.cells.length === 1) {
+    const stem = readSourceName(group, walk.tongue).stem;
+    return stem ? openGroup(walk, line, group, stem) : false;
+  }
+  if (line.cells.length < 2 || !above || block.kind !== 'inputs') return false;
+  above.details.notes.push(line.text);
+  note(found, line.at, 'guessed', `Taken for a remark on "${above.name}".`);
+  return true;
+}
+
+function openGroup(walk: Walk, line: Line, text: string, stem: Stem): boolean {
+  walk.headingStem = stem;
+  walk.heading = text;
+  note(walk.found, line.at, 'set aside', 'The heading of a group of lines.');
+  return true;
+}
+
+/** A row of several cells outside any table: told by what its cells hold. */
+export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boolean {
+  const { tongue } = walk;
+  const [first, ...others] = line.cells;
+  if (!first) return false;
+  const leading = channelNumbers(first.text);
+  const joined = leading.length === 0 ? numberedText(first.text) : null;
+  const numbers = leading.length > 0 ? leading : (joined?.numbers ?? []);
+  const rest =
+    leading.length > 0
+      ? others.map((cell) => cell.text)
+      : [joined?.rest ?? first.text, ...others.map((cell) => cell.text)];
+  if (rest.length === 0) {
+    note(walk.found, line.at, 'set aside', 'A number alone.');
+    return true;
+  }
+  if (aside && (numbers.length === 0 || !walk.runs.has(walk.at))) return false;
+  const named = rest.findIndex(
+    (text) => readSourceName(text, tongue).stem !== null && !isAllIn(pickUpWords, text, tongue),
+  );
+  const inList = walk.section === 'inputs' || walk.runs.has(walk.at) || leading.length > 0;
+  if (named < 0 && !(inList && numbers.length > 0)) return false;
+  if (named < 0 && rest.every(saysNothing)) {
+    note(walk.found, line.at, 'set aside', `Number ${numbers[0] ?? ''} is left empty.`);
+    return true;
+  }
+  if (numbers.length === 0 && walk.section !== 'inputs' && !hasDetail(rest, named, walk)) return false;
+  const place = Math.max(0, named);
+  const name = rest[place] ?? '';
+  if (isSentence(name)) return false;
+  const before = rest.slice(0, place).filter((text) => !saysNothing(text));
+  const details = readDetails(
+    rest.slice(place + 1).filter((text) => !saysNothing(text)),
+    tongue,
+  );
+  modelFromNotes(details, rest[place + 1], tongue);
+  pushInput(walk, line, {
+    name,
+    numbers,
+    group: before.join(' '),
+    details,
+    performerText: performerAmong(details, walk),
+  });
+  return true;
+}
+
+/** An unnumbered row counts as an input where another cell tells a microphone, a stand or a place. */
+function hasDetail(rest: readonly string[], named: number, walk: Walk): boolean {
+  return rest.some(
+    (text, at) =>
+      at > named && (isAllIn(pickUpWords, text, walk.tongue) || isAllIn(standWords, text, walk.tongue)),
+  );
+}
+
+/** The cell right after the name is most often the microphone, also where its model says nothing to us. */
+function modelFromNotes(details: Details, text: string | undefined, tongue: Walk['tongue']): void {
+  if (details.pickUp !== null || !text || !/\d/.test(text) || text.length > 40) return;
+  if (isAllIn(positionWords, text, tongue)) return;
+  details.pickUp = 'mic';
+  details.pickUpModel = text;
+  details.notes = details.notes.filter((it) => it !== text);
+}
+
+function performerAmong(details: Details, walk: Walk): string {
+  const name = details.notes.find((text) =>
+    tokenize(text).some((token) => walk.tongue.names.has(token.text)),
+  );
+  if (name === undefined) return '';
+  details.notes = details.notes.filter((text) => text !== name);
+  return name;
+}
+
+/** A run of text that is a line of an input list: "1. Kick - dynamic mic, short boom", "- OH L/R". */
+export function takeInputText(walk: Walk, line: Line): boolean {
+  const { tongue, section } = walk;
+  if (section === 'mixes' || section === 'line-up') return false;
+  const numbered = numberedText(line.text);
+  const inRun = walk.runs.has(walk.at);
+  if (numbered) return takeNumberedText(walk, line, numbered.numbers, numbered.rest, numbered.marked, inRun);
+  if (isAside(section)) return false;
+  if (takeInlineList(walk, line)) return true;
+  const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text);
+  const text = bullet?.[1] ?? line.text;
+  const split = splitNameAndDetails(text, walk);
+  const name = readSourceName(split.name, tongue);
+  if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
+  if (section !== 'inputs' && walk.blocks[0]?.kind !== 'inputs') return false;
+  if (!isShortName(split.name) || isNoInput(split, walk)) return false;
+  if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
+  pushInput(walk, line, {
+    name: split.name,
+    details: readDetails(split.details, tongue),
+    performerText: split.performer,
+  });
+  return true;
+}
+
+function takeNumberedText(
+  walk: Walk,
+  line: Line,
+  numbers: number[],
+  rest: string,
+  marked: boolean,
+  inRun: boolean,
+): boolean {
+  const { tongue, section } = walk;
+  const split = splitNameAndDetails(rest, walk);
+  const name = readSourceName(split.name, tongue);
+  const inList = section === 'inputs' || walk.blocks[0]?.kind === 'inputs';
+  if (isAside(section) && !(inRun && marked && name.stem !== null && !isAllIn(mixWords, rest, tongue)))
+    return false;
+  if (saysNothing(rest)) {
+    note(walk.found, line.at, 'set aside', `Number ${numbers[0]} is left empty.`);
+    return true;
+  }
+  if (!isShortName(split.name)) return false;
+  const likely = inList || (inRun && (marked || name.stem !== null)) || (marked && name.stem !== null);
+  if (!likely) return false;
+  if (!marked && !inRun && name.stem === null) return false;
+  if (!inList && name.stem === null && !walk.found.inputs.some((input) => input.list === walk.list))
+    return false;
+  pushInput(walk, line, {
+    name: split.name,
+    numbers,
+    details: readDetails(split.details, tongue),
+    performerText: split.performer,
+  });
+  return true;
+}
+
+const isShortName = (text: string) =>
+  (text.split(' ').length <= 8 && text.length <= 90) || text.length > 1500;
+
+/** "4 wedges" and "PA system" stand in lists of inputs too, but are none. */
+function isNoInput(split: NameAndDetails, walk: Walk): boolean {
+  return isAllIn(mixWords, split.name, walk.tongue) && !isAllIn(nameWords, split.name, walk.tongue);
+}
+
+/** "Left", "Noor" or "SR" under a heading. */
+function isPartOfHeading(name: SourceName, walk: Walk): boolean {
+  return (
+    name.sides.size > 0 ||
+    name.parts.size > 0 ||
+    name.tokens.some((token) => walk.tongue.names.has(token.text))
+  );
+}
+
+/** A word for a group alone on its line heads what follows, unless it is itself the only line of its kind. */
+function opensGroup(walk: Walk, text: string, name: SourceName): boolean {
+  if (name.stem === null || !groupStems.has(name.stem) || name.unknown.length > 0 || name.besides.length > 0)
+    return false;
+  if (name.sides.size > 0 || name.ordinal !== null || name.parts.size > 0 || name.pickUps.size > 0)
+    return false;
+  if (walk.section === 'mixes') return false;
+  const colon = /[:：]\s*$/.test(text);
+  const loud = text === text.toUpperCase() && /\p{Lu}{3,}/u.test(text);
+  const hasChannels = walk.blocks.some(
+    (block) => block.kind === 'inputs' && [...block.roles.values()].includes('channel'),
+  );
+  if (!colon && !loud && !hasChannels && !nextIsNumbered(walk)) return false;
+  const next = walk.lines[walk.at + 1];
+  if (!next) return false;
+  return (
+    colon ||
+    hasChannels ||
+    next.cells.length > 1 ||
+    numberedText(next.text) !== null ||
+    readSourceName(next.text, walk.tongue).stem !== null ||
+    walk.section === 'inputs'
+  );
+}
+
+function nextIsNumbered(walk: Walk): boolean {
+  return walk.runs.has(walk.at + 1);
+}
+
+type NameAndDetails = { name: string; details: string[]; performer: string };
+
+/** Takes a line of text apart into the source's name and what is said of it. */
+export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
+  const { tongue } = walk;
+  const pieces = tidy(text)
+    .split(/\s+[-–—→=>]+\s+|\s*[;|]\s*|\s*,\s+|\s*:\s+|\s*[([]\s*|\s*[)\]]\s*|\s*\.{2,}\s*|\s*…\s*/)
+    .map(tidy)
+    .filter((piece) => piece !== '');
+  const [first = '', ...rest] = pieces;
+  let name = first;
+  let performer = '';
+  const details = [...rest];
+  const firstName = readSourceName(first, tongue);
+  const second = details[0] ? readSourceName(details[0], tongue) : null;
+  if (
+    firstName.stem === null &&
+    firstName.parts.size === 0 &&
+    second &&
+    second.stem !== null &&
+    details[0] &&
+    !isAllIn(pickUpWords, details[0], tongue)
+  ) {
+    // "Noor: lead vocal" names the player first.
+    performer = first;
+    name = details.shift() ?? first;
+  } else if (
+    details[0] &&
+    second &&
+    second.stem === null &&
+    isOnlySideOrPart(second) &&
+    !isAllIn(standWords, details[0], tongue)
+  ) {
+    const tail = details.shift() ?? '';
+    const end = text.indexOf(tail, text.indexOf(first) + first.length);
+    const close = /^\s*[)\]]/.exec(text.slice(end + tail.length))?.[0] ?? '';
+    name = end < 0 ? `${first} ${tail}` : tidy(text.slice(text.indexOf(first), end + tail.length) + close);
+  }
+  return { name, details, performer: performer || performerPiece(details, walk) };
+}
+
+function isOnlySideOrPart(name: SourceName): boolean {
+  return (
+    (name.sides.size > 0 || [...name.parts].some((part) => part !== 'optional')) &&
+    name.unknown.length === 0 &&
+    name.pickUps.size === 0
+  );
+}
+
+function performerPiece(details: string[], walk: Walk): string {
+  const at = details.findIndex((piece) => {
+    const words = tokenize(piece).filter((token) => token.kind === 'word');
+    return words.length > 0 && words.length <= 3 && words.every((token) => walk.tongue.names.has(token.text));
+  });
+  return at < 0 ? '' : (details.splice(at, 1)[0] ?? '');
+}
+
+const inlineTitles =
+  /^\s*(?:our\s+|unsere\s+|nos\s+|nuestr[oa]s\s+)?(?:inputs?|input list|channels?|channel list|lines|sources|kan[aä]le|eing[aä]nge|entr[eé]es|canales|entradas|canali|ingressi|kanalen|canais|patch)\s*(?:\([^)]*\))?\s*[:=]\s*(.+)$/i;
+
+/** "Inputs: kick, snare, hat, 2 x tom, OH L/R": one line that lists many. */
+function takeInlineList(walk: Walk, line: Line): boolean {
+  const listed =
+    inlineTitles.exec(line.text)?.[1] ?? (walk.section === 'inputs' ? groupList(line.text, walk) : null);
+  if (!listed) return false;
+  const items = listed
+    .split(/\s*[,;]\s*|\s+(?:and|und|et|y|e|en)\s+(?=\S+(?:\s\S+)?$)/)
+    .map((item) => tidy(item.replace(/\.$/, '')))
+    .filter((item) => item !== '');
+  const named = items.filter(
+    (item) => readSourceName(numberedText(item)?.rest ?? item, walk.tongue).stem !== null,
+  );
+  if (items.length < 2 || named.length * 3 < items.length * 2) return false;
+  items.forEach((item, part) => {
+    const numbered = numberedText(item);
+    const counts = numbered && !numbered.marked ? /^\d+\s/.test(item) && !isRising(items) : false;
+    const name = numbered && !counts ? numbered.rest : item;
+    pushInput(
+      walk,
+      { ...line, part: line.part + part },
+      {
+        name: counts ? `${numbered?.numbers[0]}x ${numbered?.rest}` : name,
+        numbers: numbered && !counts ? numbered.numbers : [],
+      },
+    );
+  });
+  return true;
+}
+
+/** Numbers that rise by one from item to item count lines; others say how many of a thing. */
+function isRising(items: readonly string[]): boolean {
+  const numbers = items.flatMap((item) => numberedText(item)?.numbers[0] ?? []);
+  return (
+    numbers.length > 2 &&
+    numbers.length === items.length &&
+    numbers.every((number, at) => at === 0 || number > (numbers[at - 1] ?? 0))
+  );
+}
+
+function groupList(text: string, walk: Walk): string | null {
+  const found = /^([^:]{2,30}):\s*(.+,.+)$/.exec(text);
+  if (!found?.[1] || !found[2]) return null;
+  const stem = readSourceName(found[1], walk.tongue).stem;
+  return stem !== null && groupStems.has(stem) ? found[2] : null;
+}

@@ -1,0 +1,154 @@
+import type { SourceKind } from '../show/source-kinds.ts';
+import { factsOfKind } from '../show/source-kinds.ts';
+import { weights } from './questions.ts';
+import { shorten, type Work, type WorkInput } from './work.ts';
+
+/** Settles kinds that only the other lines of the rider tell. */
+export function settleKindsInContext(work: Work): void {
+  settleHalves(work);
+  settleToms(work);
+  settleBass(work);
+  settleVocals(work);
+}
+
+const ofKind = (work: Work, kind: SourceKind) => work.inputs.filter((input) => input.read.kind === kind);
+
+function lower(input: WorkInput, kind: SourceKind, certainty: number): void {
+  input.read.kind = kind;
+  input.read.kindConfidence = Math.min(input.read.kindConfidence, certainty);
+}
+
+/** A kick beside a kick in is the one outside; a snare beside a snare bottom is the one on top (common practice). */
+function settleHalves(work: Work): void {
+  const halves: [SourceKind, SourceKind, SourceKind][] = [
+    ['kick', 'kick in', 'kick out'],
+    ['kick', 'kick out', 'kick in'],
+    ['snare', 'snare bottom', 'snare top'],
+    ['snare', 'snare top', 'snare bottom'],
+  ];
+  for (const [whole, present, other] of halves) {
+    const wholes = ofKind(work, whole);
+    const first = wholes[0];
+    if (
+      wholes.length === 1 &&
+      first &&
+      ofKind(work, present).length > 0 &&
+      ofKind(work, other).length === 0 &&
+      first.name.ordinal === null &&
+      other !== 'snare bottom'
+    )
+      lower(first, other, 0.85);
+  }
+}
+
+/** Numbered toms: the third and later ones stand on the floor, unless others are called floor toms. */
+function settleToms(work: Work): void {
+  const toms = ofKind(work, 'tom');
+  const floors = ofKind(work, 'floor tom').length;
+  const highest = Math.max(0, ...toms.map((tom) => ordinalOf(tom)));
+  for (const tom of toms) {
+    const ordinal = ordinalOf(tom);
+    const count = Math.max(highest, toms.length);
+    const floor = floors === 0 && (ordinal >= 3 || (ordinal === count && count >= 3));
+    if (ordinal > 0)
+      lower(
+        tom,
+        floor ? 'floor tom' : 'rack tom',
+        ordinal === 2 && floors === 0 && count === 2 ? 0.75 : 0.85,
+      );
+    else if (toms.length === 1 || floors > 0) lower(tom, 'rack tom', 0.75);
+  }
+}
+
+const ordinalOf = (input: WorkInput): number =>
+  (input.name.ordinal ?? (input.of > 1 ? 0 : 0)) + (input.name.ordinal !== null ? input.index : 0);
+
+/** A bass beside a bass DI is its amplifier, and the other way round. */
+function settleBass(work: Work): void {
+  const plain = ofKind(work, 'bass');
+  const first = plain[0];
+  if (plain.length !== 1 || !first) return;
+  if (ofKind(work, 'bass di').length > 0) lower(first, 'bass amp', 0.8);
+  else if (ofKind(work, 'bass amp').length > 0) lower(first, 'bass di', 0.8);
+}
+
+/** A voice that does not say which: the lead where there is none yet, else a backing vocal. */
+function settleVocals(work: Work): void {
+  const open = ofKind(work, 'vocal');
+  if (open.length === 0) return;
+  const hasLead = ofKind(work, 'lead vocal').length > 0;
+  const byRole = open.filter((input) => roleOf(work, input) !== null);
+  for (const input of byRole) lower(input, roleOf(work, input) ?? 'vocal', 0.85);
+  const left = open.filter((input) => input.read.kind === 'vocal');
+  const leads = work.inputs.filter((input) => input.read.kind === 'lead vocal');
+  if (hasLead || leads.length > 0) {
+    for (const input of left) lower(input, 'backing vocal', 0.8);
+    return;
+  }
+  if (left.length === 1) {
+    const only = left[0];
+    if (only) lower(only, 'lead vocal', byRole.length > 0 ? 0.8 : 0.9);
+    return;
+  }
+  chooseLead(work, left);
+}
+
+/** What the line-up says of the singer: a lead, or one of the backing voices; null where it says nothing. */
+function roleOf(work: Work, input: WorkInput): SourceKind | null {
+  const performer = work.performers.find((it) => it.name === input.read.performer);
+  if (!performer) return null;
+  if (
+    /\b(?:lead|main|haupt|principal|leader|hoofd)/i.test(performer.role) &&
+    !/lead[\s-]*(?:guit|git|gtr)/i.test(performer.role)
+  )
+    return 'lead vocal';
+  if (/\b(?:back|bv|bgv|bg|chor|choeur|ch[oœ]|coro|harmon|koor|achtergrond)/i.test(performer.role))
+    return 'backing vocal';
+  const others = work.performers.filter(
+    (it) => it !== performer && /\b(?:lead|main|haupt)\w*\s*(?:vo|gesang|ges\b)/i.test(it.role),
+  );
+  if (
+    /\b(?:vo[xc]|vocals?|gesang|chant|voix|voz|voce|zang|sing\w*)\b/i.test(performer.role) &&
+    others.length === 0
+  )
+    return null;
+  return null;
+}
+
+function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
+  const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
+  const numbered = vocals.find((input) => input.name.ordinal === 1);
+  const free = vocals.find(
+    (input) =>
+      input.name.besides.every((stem) => stem === 'other' || factsOfStem(stem) === 'vocals') &&
+      !input.name.stageSide &&
+      input.name.sides.size === 0,
+  );
+  const guess = centre ?? numbered ?? free ?? vocals[0];
+  if (!guess) return;
+  const answer = work.asker.ask({
+    matter: 'lead vocal',
+    at: guess.read.lines[0] ?? null,
+    ask: 'Which voice is the lead?',
+    options: [
+      { value: guess.read.key, label: `${guess.read.channel} ${shorten(guess.read.name)}` },
+      ...vocals
+        .filter((input) => input !== guess)
+        .map((input) => ({
+          value: input.read.key,
+          label: `${input.read.channel} ${shorten(input.read.name)}`,
+        })),
+      { value: 'all', label: 'All of them are leads' },
+    ] as [{ value: string; label: string }, { value: string; label: string }],
+    guessConfidence: centre ? 0.8 : 0.6,
+    weight: weights.leadVocal,
+  });
+  for (const input of vocals) {
+    const lead = answer === 'all' || (answer ?? guess.read.key) === input.read.key;
+    lower(input, lead ? 'lead vocal' : 'backing vocal', answer ? 1 : 0.72);
+  }
+}
+
+function factsOfStem(stem: string): string {
+  return stem === 'guitar' ? 'guitars' : factsOfKind(stem as SourceKind).group;
+}

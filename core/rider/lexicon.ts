@@ -1,0 +1,266 @@
+import { fold, type Token, tokenize } from './text.ts';
+import { type Language, languages, type WordTable } from './words/table.ts';
+
+/** One meaning of a word: which table it is from, what it means there, in which languages. */
+export type Sense<Subject extends string, Meaning extends string> = {
+  subject: Subject;
+  meaning: Meaning;
+  languages: ReadonlySet<Language>;
+};
+
+/** A run of tokens that means something. `certainty` is 1 as written, less where a misspelling was bridged. */
+export type Hit<Subject extends string, Meaning extends string> = {
+  senses: Sense<Subject, Meaning>[];
+  from: number;
+  to: number;
+  certainty: number;
+};
+
+/** Words of several tables, ready to be looked up. */
+export type Lexicon<Subject extends string, Meaning extends string> = {
+  senses: ReadonlyMap<string, Sense<Subject, Meaning>[]>;
+  /** Every single word that occurs in a phrase, for misspellings and compounds. */
+  tokens: ReadonlySet<string>;
+  misspellings: ReadonlyMap<string, string[]>;
+};
+
+/** Phrases longer than this many tokens are not written in the tables. */
+const longestPhrase = 7;
+/** What may stand inside a phrase without breaking it: "hi-hat", "d.i.", "l/r", "t'bone". */
+const glue = new Set(['-', '.', '/', "'", '+', '&', '_', '*', '"']);
+
+/** Puts tables together. Where a word has several meanings, all are kept, in the order of the tables. */
+export function lexicon<Tables extends Record<string, WordTable<string>>>(
+  tables: Tables,
+): Lexicon<Extract<keyof Tables, string>, Extract<keyof Tables[keyof Tables], string>> {
+  type Subject = Extract<keyof Tables, string>;
+  type Meaning = Extract<keyof Tables[keyof Tables], string>;
+  const senses = new Map<string, { subject: Subject; meaning: Meaning; languages: Set<Language> }[]>();
+  const tokens = new Set<string>();
+  for (const [subject, table] of Object.entries(tables) as [Subject, WordTable<string>][]) {
+    for (const [meaning, words] of Object.entries(table) as [Meaning, WordTable<string>[string]][]) {
+      for (const language of languages) {
+        for (const spelling of spellings(words[language] ?? '')) {
+          const parts = tokenize(spelling).filter((token) => token.kind !== 'mark' || token.text === '#');
+          const key = parts.map((token) => token.text).join('') || fold(spelling);
+          if (!key) continue;
+          for (const part of parts) if (part.kind === 'word') tokens.add(part.text);
+          const known = senses.get(key) ?? [];
+          const same = known.find((sense) => sense.subject === subject && sense.meaning === meaning);
+          if (same) same.languages.add(language);
+          else known.push({ subject, meaning, languages: new Set([language]) });
+          senses.set(key, known);
+        }
+      }
+    }
+  }
+  return { senses, tokens, misspellings: misspellingIndex(tokens) };
+}
+
+/** The spellings of a list of words; German umlauts may also be written with an e. */
+function spellings(list: string): string[] {
+  return list
+    .split(/,\s*/)
+    .filter((spelling) => spelling !== '')
+    .flatMap((spelling) =>
+      /[äöü]/i.test(spelling)
+        ? [spelling, spelling.replace(/ä/g, 'ae').replace(/ö/g, 'oe').replace(/ü/g, 'ue')]
+        : [spelling],
+    );
+}
+
+/** Short words of another language are too easily something else: they count only in that language's riders. */
+const shortWord = 3;
+
+function usable(
+  sense: { languages: ReadonlySet<Language> },
+  key: string,
+  spoken: ReadonlySet<Language>,
+): boolean {
+  if (key.length > shortWord || sense.languages.has('trade') || sense.languages.has('en')) return true;
+  return [...sense.languages].some((language) => spoken.has(language));
+}
+
+/** The meanings of one whole text, or null where it has none. */
+export function lookUp<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  text: string,
+  spoken: ReadonlySet<Language>,
+): Sense<S, M>[] | null {
+  const tokens = tokenize(text);
+  const key =
+    tokens
+      .filter((token) => token.kind !== 'mark' || token.text === '#')
+      .map((token) => token.text)
+      .join('') || fold(text);
+  const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken));
+  return found && found.length > 0 ? found : null;
+}
+
+/** Finds every phrase in the tokens, longest first, left to right. `names` are never taken for misspellings. */
+export function findHits<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  tokens: readonly Token[],
+  spoken: ReadonlySet<Language>,
+  names: ReadonlySet<string> = new Set(),
+): Hit<S, M>[] {
+  const hits: Hit<S, M>[] = [];
+  const corrected = tokens.map((token) => correct(words, token, names));
+  let at = 0;
+  while (at < tokens.length) {
+    const hit = longestHit(words, tokens, corrected, at, spoken);
+    if (hit) hits.push(hit);
+    at = hit ? hit.to : at + 1;
+  }
+  return hits;
+}
+
+function longestHit<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  tokens: readonly Token[],
+  corrected: readonly Corrected[],
+  at: number,
+  spoken: ReadonlySet<Language>,
+): Hit<S, M> | null {
+  let best: Hit<S, M> | null = null;
+  let key = '';
+  let certainty = 1;
+  let counted = 0;
+  for (let to = at; to < tokens.length && counted < longestPhrase; to++) {
+    const token = tokens[to];
+    const word = corrected[to];
+    if (!token || !word) break;
+    if (token.kind === 'mark' && token.text !== '#') {
+      if (to === at || !glue.has(token.text)) break;
+      continue;
+    }
+    key += word.text;
+    certainty = Math.min(certainty, word.certainty);
+    counted += 1;
+    const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken));
+    if (found && found.length > 0) best = { senses: found, from: at, to: to + 1, certainty };
+  }
+  return best ?? compoundHit(words, tokens, corrected, at, spoken);
+}
+
+/** "Leadgesang", "Snarebottom": one word made of two or three known ones. Only its last known part is given. */
+function compoundHit<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  tokens: readonly Token[],
+  corrected: readonly Corrected[],
+  at: number,
+  spoken: ReadonlySet<Language>,
+): Hit<S, M> | null {
+  const word = corrected[at];
+  if (tokens[at]?.kind !== 'word' || !word || word.text.length < 7 || word.text.length > 40) return null;
+  if (words.tokens.has(word.text)) return null;
+  for (let cut = word.text.length - 3; cut >= 3; cut--) {
+    const head = words.senses.get(word.text.slice(cut))?.filter((sense) => usable(sense, 'long', spoken));
+    const start = word.text.slice(0, cut).replace(/(s|n|en)$/, '');
+    const known = words.senses.get(word.text.slice(0, cut)) ?? words.senses.get(start);
+    if (head && known && word.text.length - cut > 3 && start.length > 2)
+      return { senses: [...known, ...head], from: at, to: at + 1, certainty: 0.85 };
+  }
+  return null;
+}
+
+type Corrected = { text: string; certainty: number };
+
+/** The word as it was probably meant. Only words of some length are bridged: short ones mean too many things. */
+function correct<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  token: Token,
+  names: ReadonlySet<string>,
+): Corrected {
+  const { text } = token;
+  if (token.kind !== 'word' || words.tokens.has(text) || names.has(text)) return { text, certainty: 1 };
+  for (const ending of ['s', 'en', 'n', 'e']) {
+    const stem = text.slice(0, -ending.length);
+    if (text.endsWith(ending) && stem.length > 3 && words.tokens.has(stem))
+      return { text: stem, certainty: 1 };
+  }
+  if (text.length < 5 || text.length > 24 || !/^[a-z]+$/.test(text)) return { text, certainty: 1 };
+  const nearest = nearestWord(words, text);
+  return nearest ? { text: nearest, certainty: 0.75 } : { text, certainty: 1 };
+}
+
+/** Edit distance that a word of this length may be off. */
+function tolerance(length: number): number {
+  return length >= 9 ? 2 : 1;
+}
+
+/** Every word under each of its spellings with letters left out, so that a lookup never scans all words. */
+function misspellingIndex(tokens: ReadonlySet<string>): Map<string, string[]> {
+  const index = new Map<string, string[]>();
+  for (const token of tokens) {
+    if (token.length < 5 || !/^[a-z]+$/.test(token)) continue;
+    for (const shorter of withLettersLeftOut(token, tolerance(token.length))) {
+      const words = index.get(shorter);
+      if (words) words.push(token);
+      else index.set(shorter, [token]);
+    }
+  }
+  return index;
+}
+
+function withLettersLeftOut(word: string, count: number): Set<string> {
+  const found = new Set([word]);
+  let edge = [word];
+  for (let round = 0; round < count; round++) {
+    const next: string[] = [];
+    for (const text of edge) {
+      for (let at = 0; at < text.length; at++) {
+        const shorter = text.slice(0, at) + text.slice(at + 1);
+        if (!found.has(shorter)) {
+          found.add(shorter);
+          next.push(shorter);
+        }
+      }
+    }
+    edge = next;
+  }
+  return found;
+}
+
+/** The word of the tables nearest to a misspelt one; of equally near ones, one that means something by itself. */
+function nearestWord(words: Lexicon<string, string>, text: string): string | null {
+  const rankOf = (word: string) => (words.senses.has(word) ? 0 : 1);
+  let best: string | null = null;
+  let bestDistance = 3;
+  for (const shorter of withLettersLeftOut(text, tolerance(text.length))) {
+    for (const word of words.misspellings.get(shorter) ?? []) {
+      // A wrong first letter is rare, and names differ from words there first.
+      if (word[0] !== text[0]) continue;
+      const distance = editDistance(text, word);
+      const allowed = tolerance(Math.min(text.length, word.length));
+      if (distance > allowed || distance > bestDistance) continue;
+      const better =
+        best === null ||
+        distance < bestDistance ||
+        rankOf(word) < rankOf(best) ||
+        (rankOf(word) === rankOf(best) && word < best);
+      if (better) best = word;
+      bestDistance = distance;
+    }
+  }
+  return best;
+}
+
+/** Letters inserted, left out, replaced or swapped with a neighbour (optimal string alignment). */
+function editDistance(a: string, b: string): number {
+  let before: number[] = [];
+  let row = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const cost = a[i - 1] === b[j - 1] ? 0 : 1;
+      let least = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + cost);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, (before[j - 2] ?? 0) + 1);
+      next.push(least);
+    }
+    before = row;
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}

@@ -1,0 +1,254 @@
+import { signAmount } from './amounts.ts';
+import { isAllIn } from './details.ts';
+import { findHits } from './lexicon.ts';
+import { looksLikeName } from './line-up.ts';
+import { fold, tidy, tokenize } from './text.ts';
+import { labelWords, mixWords, positionWords, verbWords, wishWords } from './vocabulary.ts';
+import type { Walk } from './walk-state.ts';
+
+/** What a line of text tells of a mix, piece by piece. */
+export type MixPieces = {
+  listenerText: string;
+  deviceText: string;
+  place: string;
+  wishTexts: string[];
+  exclusionTexts: string[];
+  notes: string[];
+};
+
+/** What a piece of a mix's line is by its words alone. */
+export type PieceFacts = {
+  targets: number;
+  amounts: number;
+  self: boolean;
+  device: boolean;
+  sameAs: boolean;
+  open: boolean;
+  words: number;
+};
+
+/** Counts what a piece of text names: sources, amounts, devices. */
+export function pieceFacts(text: string, walk: Walk): PieceFacts {
+  const tokens = tokenize(text);
+  const { spoken, names } = walk.tongue;
+  const hits = findHits(wishWords, tokens, spoken, names);
+  const facts: PieceFacts = {
+    targets: 0,
+    amounts: 0,
+    self: false,
+    device: false,
+    sameAs: false,
+    open: false,
+    words: tokens.filter((token) => token.kind !== 'mark').length,
+  };
+  for (const hit of hits) {
+    const subjects = hit.senses.map((sense) => sense.subject);
+    if (subjects.includes('group') || subjects.includes('source')) facts.targets += 1;
+    if (subjects.includes('amount') && !subjects.includes('source')) facts.amounts += 1;
+    if (subjects[0] === 'self' && hit.senses[0]?.meaning !== 'own') facts.self = true;
+    if (subjects[0] === 'mark' && hit.senses[0]?.meaning === 'same as' && hit.from <= 1) facts.sameAs = true;
+    if (subjects[0] === 'mark' && hit.senses[0]?.meaning === 'open') facts.open = true;
+  }
+  for (const token of text.split(/[\s,]+/)) if (signAmount(token, false)) facts.amounts += 1;
+  if (/-?\d+(?:[.,]\d+)?\s*db\b/i.test(text)) facts.amounts += 1;
+  facts.device = isDevice(text, walk);
+  return facts;
+}
+
+/** True where most of the words tell a device, its format, whose it is or where it stands, and at least one does. */
+export function isDevice(text: string, walk: Walk): boolean {
+  const plain = fold(text).replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ');
+  const tokens = tokenize(plain).filter((token) => token.kind !== 'mark');
+  const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names);
+  const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
+  const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
+  return telling && covered * 2 >= tokens.length;
+}
+
+/** A list of sources, an amount with a source, the listener themself, or another mix. */
+export function isWish(facts: PieceFacts, text: string): boolean {
+  if (facts.sameAs || facts.self || facts.open) return true;
+  if (facts.amounts > 0 && facts.targets > 0) return true;
+  if (facts.amounts > 0 && facts.words > 1 && !facts.device) return true;
+  return facts.targets > 1 && /[,;+&/]|\b(?:and|und|et|y|e|en)\b/i.test(text);
+}
+
+/** Takes the text behind a mix's label apart. The first piece that is neither device nor wish is who listens. */
+export function readMixPieces(text: string, walk: Walk, knowsListener = false): MixPieces {
+  const pieces: MixPieces = {
+    listenerText: '',
+    deviceText: '',
+    place: '',
+    wishTexts: [],
+    exclusionTexts: [],
+    notes: [],
+  };
+  const verb = splitAtVerb(text, walk);
+  const head = verb ? verb.head : text;
+  const split = splitPieces(head);
+  let hasListener = knowsListener;
+  split.forEach(({ text: piece, bracketed, afterColon }) => {
+    const facts = pieceFacts(piece, walk);
+    if (!hasListener && !afterColon && isListener(piece, facts, walk)) {
+      pieces.listenerText = piece;
+      hasListener = true;
+      return;
+    }
+    const listed = !hasListener && !afterColon ? leadingListener(piece, walk) : null;
+    if (listed) {
+      pieces.listenerText = listed.name;
+      hasListener = true;
+      takePiece(listed.rest, pieces, walk, false);
+      return;
+    }
+    if (
+      bracketed &&
+      hasListener &&
+      pieces.wishTexts.length === 0 &&
+      facts.amounts === 0 &&
+      !facts.device &&
+      facts.targets > 0 &&
+      !facts.self &&
+      !facts.sameAs
+    ) {
+      pieces.notes.push(piece);
+      return;
+    }
+    takePiece(piece, pieces, walk, afterColon);
+  });
+  if (verb) pieces.wishTexts.push(verb.tail);
+  return pieces;
+}
+
+function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boolean): void {
+  const facts = pieceFacts(piece, walk);
+  if (isWish(facts, piece) && !(facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self)) {
+    takeWishPiece(piece, pieces, walk);
+    return;
+  }
+  if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
+  else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = join(pieces.place, piece);
+  else if (facts.targets > 0 || afterColon) pieces.wishTexts.push(piece);
+  else if (/,/.test(piece)) for (const part of piece.split(',')) takePiece(tidy(part), pieces, walk, false);
+  else if (piece !== '') pieces.notes.push(piece);
+}
+
+/** "IEM stereo, lots of snare": what tells a device before the first wish belongs to the device. */
+function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
+  const parts = piece.split(/\s*[,;]\s*/);
+  while (parts.length > 1) {
+    const part = parts[0] ?? '';
+    const facts = pieceFacts(part, walk);
+    if (!facts.device || facts.targets > 0 || facts.amounts > 0 || facts.self) break;
+    pieces.deviceText = join(pieces.deviceText, part);
+    parts.shift();
+  }
+  pieces.wishTexts.push(parts.join(', '));
+}
+
+const join = (before: string, more: string) => (before === '' ? more : `${before}, ${more}`);
+
+type Piece = { text: string; bracketed: boolean; afterColon: boolean };
+
+function splitPieces(text: string): Piece[] {
+  const pieces: Piece[] = [];
+  let afterColon = false;
+  for (const part of text.split(
+    /(\([^)]*\)|\[[^\]]*\])|(\s*[:：]\s+|\s*[:：]$|\s+[-–—→]+\s+|\s*=>?\s*|\s*\|\s*|\s+\/\/\s+)/,
+  )) {
+    if (part === undefined || part === '') continue;
+    if (/^\s*(?:[:：]|[-–—→=|]|\/\/)/.test(part) && tidy(part).length <= 2) {
+      if (/[:：]/.test(part)) afterColon = true;
+      continue;
+    }
+    const bracketed = /^[([]/.test(part);
+    const plain = tidy(bracketed ? part.slice(1, -1) : part).replace(/^[,;.\s]+|[,;\s]+$/g, '');
+    if (plain !== '') pieces.push({ text: plain, bracketed, afterColon });
+  }
+  return pieces;
+}
+
+function isListener(piece: string, facts: PieceFacts, walk: Walk): boolean {
+  if (facts.words === 0 || facts.words > 6 || facts.amounts > 0 || facts.self || facts.sameAs || facts.open)
+    return false;
+  if (isAllIn(positionWords, piece, walk.tongue)) return false;
+  if (facts.device) return false;
+  if (/,/.test(piece)) return false;
+  if (facts.targets > 1 && /[+&/]/.test(piece))
+    return tokenize(piece).some((token) => walk.tongue.names.has(token.text));
+  return true;
+}
+
+/** "Noor, IEM stereo" or "Noor IEM stereo": a name, then the device. */
+function leadingListener(piece: string, walk: Walk): { name: string; rest: string } | null {
+  const comma = /^([^,]{1,40}),\s*(.+)$/.exec(piece);
+  if (comma?.[1] && comma[2]) {
+    const facts = pieceFacts(comma[1], walk);
+    const rest = pieceFacts(comma[2].split(',')[0] ?? '', walk);
+    const named = looksLikeName(comma[1], walk) && facts.targets === 0;
+    if (isListener(comma[1], facts, walk) && (named || rest.device))
+      return { name: comma[1], rest: comma[2] };
+  }
+  const tokens = tokenize(piece);
+  const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names);
+  const first = hits.find((hit) =>
+    hit.senses.some((sense) => sense.subject === 'device' || sense.subject === 'format'),
+  );
+  const start = first ? tokens[first.from]?.start : undefined;
+  if (first && start !== undefined && first.from > 0) {
+    const name = tidy(piece.slice(0, start).replace(/[-,:–\s]+$/, ''));
+    if (name !== '' && isListener(name, pieceFacts(name, walk), walk))
+      return { name, rest: tidy(piece.slice(start)) };
+  }
+  return null;
+}
+
+/** "Anna (vox) needs lots of herself": the words before and behind the verb. */
+export function splitAtVerb(text: string, walk: Walk): { head: string; tail: string } | null {
+  const tokens = tokenize(text);
+  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'wishes'),
+  );
+  const start = hit ? tokens[hit.from]?.start : undefined;
+  const end = hit ? tokens[hit.to - 1]?.end : undefined;
+  if (start === undefined || end === undefined) return null;
+  const head = tidy(text.slice(0, start).replace(/[,\s]+$/, ''));
+  const tail = tidy(text.slice(end));
+  if (head === '' || tail === '' || head.split(' ').length > 9) return null;
+  return { head, tail };
+}
+
+export type MixLabel = { label: string; numbers: number[]; rest: string };
+
+/** "Mix 1", "Aux 5/6", "IEM #2" at the beginning of a text, or null. */
+export function leadingLabel(text: string, walk: Walk): MixLabel | null {
+  const plain = text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const tokens = tokenize(plain);
+  const hit = findHits(labelWords, tokens, walk.tongue.spoken, walk.tongue.names)[0];
+  if (!hit || hit.from !== 0) return null;
+  let at = hit.to;
+  while (['#', '.', '°', '-'].includes(tokens[at]?.text ?? '') && at - hit.to < 2) at += 1;
+  const number = tokens[at];
+  if (number?.kind !== 'number' || number.text.length > 2) return null;
+  const numbers = [Number(number.text)];
+  let end = at + 1;
+  const glue = tokens[end];
+  const second = tokens[end + 1];
+  if (
+    glue &&
+    ['/', '+', '&', '-'].includes(glue.text) &&
+    second?.kind === 'number' &&
+    Number(second.text) === (numbers[0] ?? 0) + 1
+  ) {
+    numbers.push(Number(second.text));
+    end += 2;
+  }
+  const after = tokens[end];
+  if (after && (after.text === 'x' || after.text === '%' || after.text === '"')) return null;
+  const stop = tokens[end - 1]?.end ?? 0;
+  return {
+    label: tidy(plain.slice(0, stop)),
+    numbers,
+    rest: plain.slice(stop).replace(/^\s*[-–—:.,)=/|]*\s*/, ''),
+  };
+}

@@ -1,0 +1,242 @@
+import { isAllIn } from './details.ts';
+import { type FoundMix, note } from './draft.ts';
+import { type Block, cellsByRole } from './headers.ts';
+import { type Line, saysNothing } from './lines.ts';
+import {
+  isDevice,
+  isWish,
+  leadingLabel,
+  type MixLabel,
+  type MixPieces,
+  pieceFacts,
+  readMixPieces,
+} from './mix-pieces.ts';
+import { channelNumbers, numberedText } from './numbers.ts';
+import { readSourceName } from './source-name.ts';
+import { tidy } from './text.ts';
+import { positionWords } from './vocabulary.ts';
+import { isAside, type Walk } from './walk-state.ts';
+import type { ColumnRole } from './words/headers.ts';
+
+function pushMix(walk: Walk, line: Line, mix: Partial<FoundMix>): void {
+  walk.found.mixes.push({
+    at: line.at,
+    part: line.part,
+    number: null,
+    label: '',
+    listenerText: '',
+    deviceText: '',
+    place: '',
+    wishTexts: [],
+    exclusionTexts: [],
+    matrix: [],
+    notes: [],
+    loose: false,
+    ...mix,
+  });
+  note(walk.found, line.at, 'understood', '');
+}
+
+/** A row of a table of mixes. False where the row is none of its rows. */
+export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
+  const { byRole, matrix } = cellsByRole(line, block);
+  const get = (role: ColumnRole) => tidy(byRole.get(role) ?? '');
+  if (byRole.size === 0) return false;
+  const mixText = get('mix');
+  const labelled = leadingLabel(mixText, walk);
+  const numbers = labelled?.numbers ?? channelNumbers(mixText);
+  const hasMixColumn = [...block.roles.values()].includes('mix');
+  if (line.cells.length === 1 && numbers.length === 0) return false;
+  if (hasMixColumn && numbers.length === 0 && byRole.size === 1) return false;
+  const rest = (['performer', 'device', 'wishes', 'role', 'notes', 'format'] as const).filter(
+    (role) => !saysNothing(byRole.get(role) ?? ''),
+  );
+  if (
+    rest.length === 0 &&
+    matrix.length === 0 &&
+    !(labelled && labelled.rest !== '') &&
+    (numbers.length > 0 || saysNothing(mixText))
+  ) {
+    note(walk.found, line.at, 'set aside', 'A mix left empty.');
+    return true;
+  }
+  const ownText = get('own');
+  const owned =
+    ownText === ''
+      ? ''
+      : /^(?:y|yes|x|ja|oui|s[ií]|sim|✓|✔)$/i.test(ownText)
+        ? 'own'
+        : /^(?:n|no|nein|non|nee|n[aã]o|-)$/i.test(ownText)
+          ? 'house'
+          : ownText;
+  const notes = get('notes');
+  const noteFacts = pieceFacts(notes, walk);
+  const notesAreWishes = notes !== '' && !byRole.has('wishes') && isWish(noteFacts, notes);
+  const wishText = get('wishes');
+  const deviceText = [
+    labelled?.rest,
+    mixText !== '' && isDevice(mixText, walk) ? mixText : '',
+    get('device'),
+    get('format'),
+    owned,
+    get('supplied'),
+    countText(get('count')),
+    !notesAreWishes && (noteFacts.device || mentionsOwn(notes)) ? notes : '',
+  ]
+    .filter((text) => text !== undefined && text !== '')
+    .join(', ');
+  const role = get('role');
+  pushMix(walk, line, {
+    number: numbers[0] ?? null,
+    label: labelled?.label ?? (numbers.length > 0 ? `Mix ${mixText.replace(/[.:)]+$/, '')}` : mixText),
+    listenerText:
+      get('performer') ||
+      (hasMixColumn && numbers.length === 0 && role === '' && !isDevice(mixText, walk) ? mixText : role),
+    deviceText: numbers.length === 2 ? `${deviceText}, stereo` : deviceText,
+    place: get('position'),
+    wishTexts: [wishText, notesAreWishes ? notes : ''].filter((text) => text !== '' && !saysNothing(text)),
+    exclusionTexts: [get('exclusions')].filter((text) => text !== '' && !saysNothing(text)),
+    matrix,
+    notes: [notesAreWishes ? '' : notes, get('performer') ? role : ''].filter((text) => text !== ''),
+  });
+  return true;
+}
+
+const mentionsOwn = (text: string) =>
+  /\b(?:own|eigen\w*|propi[oa]s?|propri[oa]?|propres?|pr[oó]pri[oa]s?)\b/i.test(text);
+
+const countText = (text: string) => (/^\d+$/.test(text) ? `${text}x` : text);
+
+/** A row of several cells outside any table that tells a mix: "Mix 1 | Noor | IEM". */
+export function takeLooseMixRow(walk: Walk, line: Line): boolean {
+  const [first, ...others] = line.cells;
+  if (!first || others.length === 0) return false;
+  const label = leadingLabel(first.text, walk);
+  const numbers = walk.section === 'mixes' && !label ? channelNumbers(first.text) : [];
+  const numbered =
+    walk.section === 'mixes' && !label && numbers.length === 0 ? numberedText(first.text) : null;
+  if (!label && walk.section !== 'mixes') return false;
+  if (
+    label &&
+    walk.section === 'inputs' &&
+    readSourceName(others[0]?.text ?? '', walk.tongue).stem !== null &&
+    others.length > 2 &&
+    channelNumbers(first.text).length > 0
+  )
+    return false;
+  // A sentence that was cut at its commas is put together again.
+  if (label && /[:(–]|\s-\s/.test(label.rest))
+    return takeMixText(walk, { ...line, text: line.cells.map((cell) => cell.text).join(', ') });
+  const cells = others.map((cell) => cell.text);
+  if (label?.rest) cells.unshift(label.rest);
+  else if (numbered) cells.unshift(numbered.rest);
+  else if (!label && numbers.length === 0) cells.unshift(first.text);
+  const pieces = piecesOfCells(cells, walk);
+  pushMix(walk, line, { ...pieces, ...labelOf(label, numbered?.numbers ?? numbers, pieces) });
+  return true;
+}
+
+function labelOf(
+  label: MixLabel | null,
+  numbers: readonly number[],
+  pieces: MixPieces,
+): Pick<FoundMix, 'number' | 'label' | 'deviceText'> {
+  const all = label?.numbers ?? numbers;
+  return {
+    number: all[0] ?? null,
+    label: label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText),
+    deviceText: [
+      label && /iem|ear|wedge|floor|fill|ohr|casque|cuffi|oort|fone/i.test(label.label)
+        ? label.label.replace(/[\d/+#]+/g, ' ')
+        : '',
+      pieces.deviceText,
+      all.length === 2 ? 'stereo' : '',
+    ]
+      .filter((text) => text !== '')
+      .join(', '),
+  };
+}
+
+function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
+  const pieces: MixPieces = {
+    listenerText: '',
+    deviceText: '',
+    place: '',
+    wishTexts: [],
+    exclusionTexts: [],
+    notes: [],
+  };
+  for (const cell of cells) {
+    const text = tidy(cell);
+    if (text === '' || saysNothing(text)) continue;
+    const facts = pieceFacts(text, walk);
+    if (isWish(facts, text) && !facts.device) pieces.wishTexts.push(text);
+    else if (facts.device) pieces.deviceText = pieces.deviceText ? `${pieces.deviceText}, ${text}` : text;
+    else if (isAllIn(positionWords, text, walk.tongue)) pieces.place = text;
+    else if (pieces.listenerText === '' && facts.words <= 6) {
+      const inner = readMixPieces(text, walk);
+      pieces.listenerText = inner.listenerText || text;
+      pieces.deviceText = [pieces.deviceText, inner.deviceText].filter((it) => it !== '').join(', ');
+      pieces.notes.push(...inner.notes);
+      pieces.wishTexts.push(...inner.wishTexts);
+    } else if (facts.targets > 0) pieces.wishTexts.push(text);
+    else pieces.notes.push(text);
+  }
+  return pieces;
+}
+
+/** A run of text that tells a mix: "Mix 1 - Noor (IEM stereo, own): lots of snare", "Noor: ..." among mixes. */
+export function takeMixText(walk: Walk, line: Line): boolean {
+  const label = leadingLabel(line.text, walk);
+  if (label && label.rest !== '' && !saysNothing(label.rest)) {
+    if (isAside(walk.section) && !/[:–-]/.test(line.text)) return false;
+    if (walk.runs.has(walk.at) && walk.section === 'inputs' && numberedText(line.text) !== null) return false;
+    const pieces = readMixPieces(label.rest, walk);
+    pushMix(walk, line, { ...pieces, ...labelOf(label, [], pieces) });
+    return true;
+  }
+  if (walk.section !== 'mixes') return false;
+  return takeListedMix(walk, line);
+}
+
+function takeListedMix(walk: Walk, line: Line): boolean {
+  const bare = line.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const numbered = numberedText(bare);
+  const text = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
+  if (text.split(' ').length > 40 && !/:/.test(text)) return false;
+  const counts = numbered !== null && text === bare;
+  if (counts) return false;
+  const pieces = readMixPieces(text, walk);
+  const told = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
+  if (isContinuation(pieces) && !numbered) {
+    const above = walk.found.mixes.at(-1);
+    if (!above) return false;
+    above.wishTexts.push(...pieces.wishTexts);
+    above.deviceText = [above.deviceText, pieces.deviceText].filter((it) => it !== '').join(', ');
+    above.extra = [...(above.extra ?? []), line.at];
+    note(walk.found, line.at, 'understood', '');
+    return true;
+  }
+  if (!told && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
+  if (pieces.listenerText.split(' ').length > 4 && !numbered) return false;
+  pushMix(walk, line, {
+    ...pieces,
+    ...labelOf(null, numbered && text !== bare ? numbered.numbers : [], pieces),
+  });
+  return true;
+}
+
+/** A line of wishes or of a device under a line that named the mix. */
+const isContinuation = (pieces: MixPieces) =>
+  pieces.listenerText === '' && (pieces.wishTexts.length > 0 || pieces.deviceText !== '');
+
+/** A name alone on its line among mixes heads the wishes that follow. */
+function takeMixHeading(walk: Walk, line: Line, pieces: MixPieces, text: string): boolean {
+  const next = walk.lines[walk.at + 1];
+  if (pieces.listenerText === '' || pieces.listenerText.split(' ').length > 3 || !next || /[.!?]$/.test(text))
+    return false;
+  const follows = readMixPieces(next.text.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk);
+  if (!isContinuation(follows)) return false;
+  pushMix(walk, line, { ...pieces, number: null, label: pieces.listenerText });
+  return true;
+}

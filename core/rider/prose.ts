@@ -1,0 +1,171 @@
+import { note } from './draft.ts';
+import { findHits, lookUp } from './lexicon.ts';
+import { looksLikeName, performersInBrackets } from './line-up.ts';
+import type { Line } from './lines.ts';
+import { isDevice, isWish, pieceFacts, readMixPieces, splitAtVerb } from './mix-pieces.ts';
+import { readSourceName } from './source-name.ts';
+import { fold, tidy, tokenize } from './text.ts';
+import { mixWords, playerWords, verbWords } from './vocabulary.ts';
+import type { Walk } from './walk-state.ts';
+
+/** Sentences of a mail: who plays, who wishes what, what all listen through. What says none of it is set aside,
+ * what speaks of sources or mixes and stays unread is a question. */
+export function takeProse(walk: Walk, line: Line): void {
+  const sentences = line.text.split(/(?<=[.!?])\s+(?=\p{Lu}|\p{N})/u).map(tidy);
+  let open = '';
+  let taken = false;
+  for (const sentence of sentences) {
+    if (takeSentence(walk, line, sentence)) taken = true;
+    else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
+  }
+  if (open !== '') {
+    walk.found.puzzles.push({
+      at: line.at,
+      text: open,
+      why: 'It speaks of sources or monitors, but is no line of a list.',
+    });
+    note(walk.found, line.at, 'question', 'It speaks of sources or monitors, but is no line of a list.');
+  } else if (!taken) note(walk.found, line.at, 'set aside', 'It names no source, no mix and no wish.');
+}
+
+function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
+  const text = sentence.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  if (takeGeneralDevice(walk, line, text)) return true;
+  if (takeWishSentence(walk, line, text)) return true;
+  const players = performersInBrackets(text, walk);
+  if (players.length > 0) {
+    for (const { name, role } of players) walk.found.performers.push({ at: line.at, name, role, place: '' });
+    note(walk.found, line.at, 'understood', `Who plays: ${players.map(({ name }) => name).join(', ')}.`);
+    return true;
+  }
+  return takePlayer(walk, line, text);
+}
+
+const everybody =
+  /\b(?:all(?:e|es)?|everyone|everybody|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jeder|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|wij|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros)\b/;
+
+/** "All on own stereo in-ears", "we use 4 wedges". */
+function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
+  const folded = fold(text);
+  if (!everybody.test(folded)) return false;
+  const hits = findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names);
+  const devices = hits.filter(
+    (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
+  );
+  if (devices.length === 0 || text.split(' ').length > 26) return false;
+  if (/\b(?:do not|don't|kein|keine|pas de|sin|senza|geen|sem|no)\b/.test(folded) && devices.length < 2)
+    return false;
+  walk.found.devices.push({ at: line.at, text });
+  note(walk.found, line.at, 'guessed', 'Taken for what everybody listens through.');
+  return true;
+}
+
+/** "Anna (vox) needs lots of herself", "Drummer: click loud". */
+function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
+  const verb = splitAtVerb(text, walk);
+  const colon = verb ? null : /^([^:]{2,40}):\s+(.+)$/.exec(text);
+  const listens = verb || colon ? null : splitAtListening(text, walk);
+  const head = verb?.head ?? colon?.[1] ?? listens?.head;
+  const tail = verb?.tail ?? colon?.[2] ?? listens?.tail;
+  if (!head || !tail) return false;
+  if (!namesListener(head, walk)) return false;
+  const facts = pieceFacts(tail, walk);
+  const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
+  const device = isDevice(tail, walk) || (listens !== null && facts.device);
+  if (!wishes && !device) return false;
+  if (colon && wishes && facts.amounts === 0 && !facts.self && !facts.sameAs && walk.section !== 'mixes')
+    return false;
+  const pieces = readMixPieces(`${head}: ${tail}`, walk);
+  if (pieces.listenerText === '') pieces.listenerText = listenerOf(head);
+  if (verb && device && !wishes) pieces.deviceText = tail;
+  if (verb && wishes && pieces.wishTexts.length === 0) pieces.wishTexts = [tail];
+  walk.found.mixes.push({
+    at: line.at,
+    part: line.part,
+    number: null,
+    label: '',
+    ...pieces,
+    listenerText: listenerOf(pieces.listenerText),
+    matrix: [],
+    loose: true,
+  });
+  note(walk.found, line.at, 'understood', '');
+  return true;
+}
+
+const listenerOf = (text: string) =>
+  tidy(
+    text
+      .replace(/\([^)]*\)/g, ' ')
+      .replace(
+        /^(?:and|und|et|y|e|en|our|the|unser[e]?|notre|nuestr[oa]|il|la|le|el|de|der|die|das|o|a|also|only|den|het|il nostro|la nostra)\s+/i,
+        '',
+      ),
+  );
+
+function splitAtListening(text: string, walk: Walk): { head: string; tail: string } | null {
+  const tokens = tokenize(text);
+  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'listens'),
+  );
+  const start = hit ? tokens[hit.from]?.start : undefined;
+  if (start === undefined) return null;
+  return { head: tidy(text.slice(0, start)), tail: tidy(text.slice(start)) };
+}
+
+/** A performer's name, a player's role or a word for one of the band. */
+function namesListener(text: string, walk: Walk): boolean {
+  const plain = listenerOf(text);
+  if (plain === '' || plain.split(' ').length > 4) return false;
+  if (tokenize(plain).some((token) => walk.tongue.names.has(token.text))) return true;
+  const name = readSourceName(plain, walk.tongue);
+  if (name.stem !== null && name.unknown.length === 0) return true;
+  return (
+    isPlayerWord(plain, walk) ||
+    (looksLikeName(plain, walk) &&
+      plain.split(' ').length === 1 &&
+      !/^(?:we|i|you|please|wir|bitte|nous|je|ich|noi|nos|yo|io|ik|wij|eu|monitors?|monitoring|mixes?|note|notes|info|important|power|strom|stage|pa|foh|light|licht|this|there|it|they|he|she|everyone)$/i.test(
+        plain,
+      ))
+  );
+}
+
+const isPlayerWord = (text: string, walk: Walk) => lookUp(playerWords, text, walk.tongue.spoken) !== null;
+
+/** "Noor sings and plays guitar." */
+function takePlayer(walk: Walk, line: Line, text: string): boolean {
+  const tokens = tokenize(text);
+  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'plays'),
+  );
+  const start = hit ? tokens[hit.from]?.start : undefined;
+  if (hit === undefined || start === undefined) return false;
+  const head = tidy(text.slice(0, start));
+  const tail = text.slice(start);
+  const sings = /\b(?:sing\w*|chante\w*|canta\w*|zing\w*)\b/i.test(tail);
+  const role = readSourceName(tail, walk.tongue);
+  if (!looksLikeName(head, walk) || head.split(' ').length > 3 || (role.stem === null && !sings))
+    return false;
+  if (
+    readSourceName(head, walk.tongue).stem !== null ||
+    /^(?:we|he|she|it|they|this|there|wir|er|sie|es|nous|il|elle|we|hij|zij|the|our|i)$/i.test(head)
+  )
+    return false;
+  walk.found.performers.push({
+    at: line.at,
+    name: head,
+    role: sings && !/vo[xc]|vocal|gesang|chant|voz|voce|zang/i.test(tail) ? `vocals, ${tail}` : tail,
+    place: '',
+  });
+  note(walk.found, line.at, 'understood', `Who plays: ${head}.`);
+  return true;
+}
+
+/** True where a sentence names a source or a device and so may not be put aside unseen. */
+function speaksOfSound(text: string, walk: Walk): boolean {
+  const name = readSourceName(text, walk.tongue);
+  if (name.stem !== null && name.stem !== 'other') return true;
+  return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
+  );
+}

@@ -1,0 +1,349 @@
+import type { SourceKind } from '../show/source-kinds.ts';
+import type { PickUp } from '../show/words.ts';
+import { findHits, type Hit } from './lexicon.ts';
+import { fold, type Token, tokenize } from './text.ts';
+import { nameWords } from './vocabulary.ts';
+import type { Part } from './words/parts.ts';
+import type { SideWord } from './words/sides.ts';
+import { type Stem, stemWeights } from './words/sources.ts';
+import type { Language } from './words/table.ts';
+
+/** What the engineer taught: these words mean this kind of source. */
+export type OwnWord = { words: string; kind: SourceKind };
+
+/** What every step of a reading needs to know of the rider as a whole. */
+export type Tongue = {
+  spoken: ReadonlySet<Language>;
+  /** Folded words of performers' names: never read as misspelt trade words. */
+  names: Set<string>;
+  /** Performers' names that are words of the trade too, such as Tom. */
+  people: Set<string>;
+  ownWords: readonly OwnWord[];
+};
+
+export type SourceName = {
+  text: string;
+  tokens: Token[];
+  /** What the line is, or null where no word of the name says it. */
+  stem: Stem | null;
+  /** A second stem, as in "Vox drums": where or whose it is. */
+  besides: Stem[];
+  parts: ReadonlySet<Part>;
+  sides: ReadonlySet<SideWord>;
+  /** The side is one of the stage ("SR"), not one of a pair. */
+  stageSide: boolean;
+  pickUps: ReadonlySet<PickUp>;
+  /** A number in the name, as in "Tom 2". */
+  ordinal: number | null;
+  /** How many lines the name asks for ("2x", "1+2"), or 1. */
+  count: number;
+  /** Words that mean nothing here: perhaps a performer, a model, a note. */
+  unknown: string[];
+  certainty: number;
+  /** The name without its side words, for finding the other side of a pair. */
+  base: string;
+};
+
+const stageSides = new Set([
+  'sl',
+  'sr',
+  'stageleft',
+  'stageright',
+  'jardin',
+  'cour',
+  'jar',
+  'hl',
+  'hr',
+  'houseleft',
+  'houseright',
+  'ajardin',
+  'acour',
+  'dsl',
+  'dsr',
+  'usl',
+  'usr',
+  'cotejardin',
+  'cotecour',
+]);
+/** Words too common in names to be a performer or a model. */
+const fillers = new Set([
+  'mic',
+  'and',
+  'the',
+  'of',
+  'for',
+  'with',
+  'a',
+  'no',
+  'nr',
+  'ch',
+  'der',
+  'die',
+  'und',
+  'et',
+  'de',
+  'la',
+  'le',
+  'y',
+  'e',
+  'en',
+  'von',
+  'del',
+  'own',
+  'eigen',
+  'or',
+  'x',
+  'on',
+  'to',
+  'from',
+  'is',
+  'new',
+  'same',
+  'input',
+  'n',
+  's',
+]);
+
+/** Reads the name of a line: what it is, which part, which side, and what words are left over. */
+export function readSourceName(text: string, tongue: Tongue): SourceName {
+  const tokens = tokenize(text);
+  const hits = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
+  const read: SourceName = {
+    text,
+    tokens,
+    stem: null,
+    besides: [],
+    parts: new Set(),
+    sides: new Set(),
+    stageSide: false,
+    pickUps: new Set(),
+    ordinal: null,
+    count: 1,
+    unknown: [],
+    certainty: 1,
+    base: '',
+  };
+  const own = ownWordIn(text, tongue);
+  const meanings = sortHits(hits, tokens);
+  const strong = meanings.stems.filter((stem) => !stem.weak);
+  const stems = strong.length > 0 ? strong : meanings.stems;
+  const head = stems.reduce<StemHit | null>(
+    (best, stem) => (best && weight(best.stem) >= weight(stem.stem) ? best : stem),
+    null,
+  );
+  read.stem = own ?? head?.stem ?? null;
+  read.besides = stems.filter((stem) => stem !== head).map((stem) => stem.stem);
+  read.certainty = own ? 1 : (head?.certainty ?? 0);
+  read.parts = meanings.parts;
+  read.sides = meanings.sides;
+  read.pickUps = meanings.pickUps;
+  read.stageSide = meanings.stageSide;
+  const covered = coveredTokens(hits);
+  const numbers = numbersLeft(tokens, covered);
+  read.ordinal = numbers.ordinal;
+  read.count = numbers.count;
+  read.unknown = unknownWords(tokens, covered, tongue);
+  read.base = baseOf(tokens, hits);
+  openHalves(read);
+  return read;
+}
+
+/** "BV Tom" with a performer called Tom names a voice and a person, no drum. */
+function withoutPeople<H extends Hit<string, string>>(
+  hits: readonly H[],
+  tokens: readonly Token[],
+  tongue: Tongue,
+): H[] {
+  const isPerson = (hit: H) =>
+    hit.to - hit.from === 1 &&
+    tongue.people.has(tokens[hit.from]?.text ?? '') &&
+    /^\p{Lu}/u.test(tokens[hit.from]?.raw ?? '');
+  const others = hits.some((hit) => !isPerson(hit) && hit.senses.some((sense) => sense.subject === 'source'));
+  return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
+}
+
+/** "Kick in/out" is read as a kick in and the word out: it is both halves of a kick. */
+function openHalves(read: SourceName): void {
+  const half = halves.find(({ stem, other }) => read.stem === stem && read.parts.has(other));
+  if (!half) return;
+  read.stem = half.whole;
+  read.parts = new Set([...read.parts, half.part, half.other]);
+}
+
+const halves: { stem: Stem; part: Part; other: Part; whole: Stem }[] = [
+  { stem: 'kick in', part: 'inside', other: 'outside', whole: 'kick' },
+  { stem: 'kick out', part: 'outside', other: 'inside', whole: 'kick' },
+  { stem: 'snare top', part: 'top', other: 'bottom', whole: 'snare' },
+  { stem: 'snare bottom', part: 'bottom', other: 'top', whole: 'snare' },
+];
+
+function ownWordIn(text: string, tongue: Tongue): SourceKind | null {
+  if (tongue.ownWords.length === 0) return null;
+  const folded = ` ${fold(text).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;
+  const found = tongue.ownWords.find(({ words }) => {
+    const taught = fold(words)
+      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim();
+    return taught !== '' && folded.includes(` ${taught} `);
+  });
+  return found?.kind ?? null;
+}
+
+const weight = (stem: Stem) => stemWeights[stem] ?? 3;
+
+/** `weak`: the word may as well be a part of another source, as "lead" in "Guitar (lead)". */
+type StemHit = { stem: Stem; certainty: number; weak: boolean };
+
+type Meanings = {
+  stems: StemHit[];
+  parts: Set<Part>;
+  sides: Set<SideWord>;
+  pickUps: Set<PickUp>;
+  stageSide: boolean;
+};
+
+function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]): Meanings {
+  const found: Meanings = {
+    stems: [],
+    parts: new Set(),
+    sides: new Set(),
+    pickUps: new Set(),
+    stageSide: false,
+  };
+  for (const hit of hits) {
+    const key = tokens
+      .slice(hit.from, hit.to)
+      .filter((token) => token.kind !== 'mark')
+      .map((token) => token.text)
+      .join('');
+    const stem = hit.senses.find((sense) => sense.subject === 'source');
+    const side = hit.senses.find((sense) => sense.subject === 'side');
+    const lone = hits.length === 1;
+    // "Rack", "Main", "Out" beside another source say which part; alone they are the source.
+    for (const sense of hit.senses) {
+      if (sense.subject === 'source') continue;
+      if (sense.subject === 'part' && !(stem && lone)) found.parts.add(sense.meaning as Part);
+      if (sense.subject === 'pickUp') found.pickUps.add(sense.meaning as PickUp);
+    }
+    if (side && !(stem && lone)) {
+      found.sides.add(side.meaning as SideWord);
+      if (stageSides.has(key)) found.stageSide = true;
+    }
+    if (stem && !(side && !lone)) {
+      const weak = hit.senses.some((sense) => sense.subject === 'part');
+      found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak });
+      // A compound such as "Leadgitarre" brings several stems in one word.
+      for (const more of hit.senses) {
+        if (more !== stem && more.subject === 'source' && hit.certainty === 0.85)
+          found.stems.push({ stem: more.meaning as Stem, certainty: hit.certainty, weak });
+      }
+    }
+  }
+  return found;
+}
+
+function coveredTokens(hits: readonly Hit<string, string>[]): Set<number> {
+  const covered = new Set<number>();
+  for (const hit of hits) for (let at = hit.from; at < hit.to; at++) covered.add(at);
+  return covered;
+}
+
+function numbersLeft(
+  tokens: readonly Token[],
+  covered: ReadonlySet<number>,
+): { ordinal: number | null; count: number } {
+  let ordinal: number | null = null;
+  let count = 1;
+  tokens.forEach((token, at) => {
+    if (token.kind !== 'number' || covered.has(at)) return;
+    const value = Number(token.text);
+    if (!Number.isSafeInteger(value) || value > 64) return;
+    const before = tokens[at - 1];
+    const after = tokens[at + 1];
+    const afterNext = tokens[at + 2];
+    if (after?.text === 'x' || after?.text === '×' || before?.text === 'x' || before?.text === '×') {
+      if (value >= 2 && value <= 16) count = value;
+    } else if (
+      after &&
+      ['+', '/', '&', '-'].includes(after.text) &&
+      afterNext?.kind === 'number' &&
+      Number(afterNext.text) === value + 1
+    ) {
+      ordinal ??= value;
+      count = Math.max(count, 2);
+    } else ordinal ??= value;
+  });
+  return { ordinal, count };
+}
+
+function unknownWords(tokens: readonly Token[], covered: ReadonlySet<number>, tongue: Tongue): string[] {
+  const words: string[] = [];
+  tokens.forEach((token, at) => {
+    if (token.kind !== 'word' || covered.has(at) || fillers.has(token.text)) return;
+    if (token.text.length < 2 && !tongue.names.has(token.text)) return;
+    words.push(token.raw);
+  });
+  return words;
+}
+
+function baseOf(tokens: readonly Token[], hits: readonly Hit<string, string>[]): string {
+  const dropped = new Set<number>();
+  for (const hit of hits) {
+    const isSide = hit.senses.some((sense) => sense.subject === 'side');
+    const isPart = hit.senses.some((sense) => sense.subject === 'source');
+    if (isSide && !(isPart && hits.length === 1)) for (let at = hit.from; at < hit.to; at++) dropped.add(at);
+  }
+  return tokens
+    .filter((token, at) => token.kind !== 'mark' && !dropped.has(at))
+    .map((token) => token.text)
+    .join(' ');
+}
+
+/** The kind that a stem is together with its parts and its pick-up, and how certain that is. */
+export function kindOf(name: SourceName, pickUp: PickUp | null): { kind: SourceKind; certainty: number } {
+  const { stem, parts } = name;
+  if (stem === null) return { kind: 'other', certainty: 0 };
+  const exact = refinements.find(
+    (row) =>
+      row.stem === stem &&
+      (row.part === undefined || parts.has(row.part)) &&
+      (row.pickUp === undefined || pickUp === row.pickUp || name.pickUps.has(row.pickUp)),
+  );
+  if (exact) return { kind: exact.kind, certainty: Math.min(name.certainty, exact.certainty ?? 1) };
+  return { kind: stem === 'guitar' ? 'electric guitar' : stem, certainty: name.certainty };
+}
+
+/** Stem and the words beside it to the exact kind; the first row that fits holds. */
+const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind; certainty?: number }[] = [
+  { stem: 'kick', part: 'inside', kind: 'kick in' },
+  { stem: 'kick', part: 'outside', kind: 'kick out' },
+  { stem: 'snare', part: 'bottom', kind: 'snare bottom' },
+  { stem: 'snare', part: 'top', kind: 'snare top' },
+  { stem: 'tom', part: 'low', kind: 'floor tom' },
+  { stem: 'tom', part: 'bottom', kind: 'floor tom', certainty: 0.8 },
+  { stem: 'tom', part: 'high', kind: 'rack tom' },
+  { stem: 'tom', part: 'top', kind: 'rack tom', certainty: 0.8 },
+  { stem: 'tom', part: 'middle', kind: 'rack tom' },
+  { stem: 'drums', part: 'synthetic', kind: 'electronic drums' },
+  { stem: 'drums', part: 'electric', kind: 'electronic drums' },
+  { stem: 'bass', part: 'synthetic', kind: 'synth bass' },
+  { stem: 'bass', pickUp: 'di', kind: 'bass di' },
+  { stem: 'bass', pickUp: 'line', kind: 'bass di', certainty: 0.9 },
+  { stem: 'bass', part: 'amp', kind: 'bass amp' },
+  { stem: 'bass', pickUp: 'mic', kind: 'bass amp' },
+  { stem: 'guitar', part: 'acoustic', kind: 'acoustic guitar' },
+  { stem: 'guitar', part: 'electric', kind: 'electric guitar' },
+  { stem: 'guitar', part: 'amp', kind: 'electric guitar' },
+  { stem: 'guitar', part: 'lead', kind: 'electric guitar', certainty: 0.9 },
+  { stem: 'guitar', pickUp: 'mic', kind: 'electric guitar', certainty: 0.9 },
+  { stem: 'guitar', pickUp: 'di', kind: 'electric guitar', certainty: 0.6 },
+  { stem: 'guitar', kind: 'electric guitar', certainty: 0.75 },
+  { stem: 'vocal', part: 'spare', kind: 'spare vocal' },
+  { stem: 'vocal', part: 'guest', kind: 'guest vocal' },
+  { stem: 'vocal', part: 'backing', kind: 'backing vocal' },
+  { stem: 'vocal', part: 'lead', kind: 'lead vocal' },
+  { stem: 'lead vocal', part: 'spare', kind: 'spare vocal' },
+  { stem: 'lead vocal', part: 'backing', kind: 'backing vocal' },
+  { stem: 'spare line', pickUp: 'mic', kind: 'spare vocal', certainty: 0.7 },
+  { stem: 'spare line', pickUp: 'wireless', kind: 'spare vocal', certainty: 0.7 },
+];

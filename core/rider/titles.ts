@@ -1,0 +1,51 @@
+import { findHits, lookUp } from './lexicon.ts';
+import type { Tongue } from './source-name.ts';
+import { tidy, tokenize } from './text.ts';
+import { titleLexicon } from './vocabulary.ts';
+import type { Section } from './words/titles.ts';
+
+/** Words of a title beyond the ones that open a section: the act's name, a date. */
+const mostOtherWords = 5;
+
+/** The section that a text opens as a title, or null where it is none. */
+export function titleOf(text: string, tongue: Tongue): Section | null {
+  const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, '')).replace(
+    /^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i,
+    '',
+  );
+  if (plain === '' || plain.length > 70 || /[@;]/.test(plain)) return null;
+  const exact = lookUp(titleLexicon, plain, tongue.spoken);
+  if (exact) return exact[0]?.meaning as Section;
+  if (/:\s*\S/.test(plain) || /,/.test(plain)) return null;
+  const tokens = tokenize(plain);
+  const words = tokens.filter((token) => token.kind !== 'mark').length;
+  const hits = findHits(titleLexicon, tokens, tongue.spoken, tongue.names).filter(
+    (hit) => hit.certainty === 1,
+  );
+  const sections = hits.map((hit) => ({
+    section: hit.senses[0]?.meaning as Section,
+    length: tokens
+      .slice(hit.from, hit.to)
+      .map((token) => token.text)
+      .join('').length,
+    words: hit.to - hit.from,
+    from: hit.from,
+  }));
+  const lists = sections.filter(({ section }) => ['inputs', 'mixes', 'line-up'].includes(section));
+  const best = lists.find(({ length }) => length >= 8) ?? null;
+  if (!best) return null;
+  return words - best.words <= mostOtherWords &&
+    !/\d\s*$/.test(plain.replace(/(?:19|20)\d\d|v\d.*$/gi, '').trim()) &&
+    !isSentence(plain)
+    ? best.section
+    : null;
+}
+
+function isSentence(text: string): boolean {
+  return (
+    /[.!?]$/.test(text) ||
+    /\b(?:we|is|are|need|please|wir|bitte|sind|nous|sont|est|necesitamos|son|siamo|abbiamo|wij|zijn|see|siehe|voir|ver)\b/i.test(
+      text,
+    )
+  );
+}

@@ -1,0 +1,29 @@
+import type { Found } from './draft.ts';
+import type { Block } from './headers.ts';
+import type { Line } from './lines.ts';
+import type { Tongue } from './source-name.ts';
+import type { Stem } from './words/sources.ts';
+import { type Aside, asideReasons, type Section } from './words/titles.ts';
+
+/** Where the reader stands in a rider. */
+export type Walk = {
+  tongue: Tongue;
+  found: Found;
+  section: Section | null;
+  /** Titles that stand side by side, for the tables under them. */
+  sideTitles: { column: number; section: Section }[];
+  blocks: Block[];
+  /** Counts the lists of inputs: numbers start anew with each. */
+  list: number;
+  headingStem: Stem | null;
+  heading: string;
+  lines: readonly Line[];
+  at: number;
+  /** Lines whose leading numbers follow on from one another. */
+  runs: ReadonlySet<number>;
+};
+
+/** True in a part of the rider that is none of a monitor plan's business. */
+export function isAside(section: Section | null): section is Aside {
+  return section !== null && section in asideReasons;
+}

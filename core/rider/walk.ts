@@ -1,0 +1,205 @@
+import { actNameIn } from './act-name.ts';
+import { asideOf, asideSigns } from './asides.ts';
+import { type Found, note } from './draft.ts';
+import type { Grid } from './grid.ts';
+import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
+import { takeInputRow, takeInputText, takeLooseInputRow } from './input-rows.ts';
+import { takePerformerRow, takePerformerText } from './line-up.ts';
+import { type Line, linesOfSheet, saysNothing } from './lines.ts';
+import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
+import { numberedText } from './numbers.ts';
+import { takeProse } from './prose.ts';
+import type { Tongue } from './source-name.ts';
+import { titleOf } from './titles.ts';
+import { isAside, type Walk } from './walk-state.ts';
+import { asideReasons } from './words/titles.ts';
+
+/** Walks over all lines of a rider and finds inputs, mixes, performers and what is none of them. */
+export function walkRider(grid: Grid, tongue: Tongue): Found {
+  const found: Found = {
+    actName: null,
+    inputs: [],
+    mixes: [],
+    performers: [],
+    devices: [],
+    notes: new Map(),
+    puzzles: [],
+  };
+  grid.sheets.forEach((sheet, index) => {
+    const lines = linesOfSheet(grid, index);
+    const walk: Walk = {
+      tongue,
+      found,
+      section: titleOf(sheet.name, tongue),
+      sideTitles: [],
+      blocks: [],
+      list: found.inputs.length === 0 ? 0 : (found.inputs.at(-1)?.list ?? 0) + 1,
+      headingStem: null,
+      heading: '',
+      lines,
+      at: 0,
+      runs: numberedRuns(lines),
+    };
+    while (walk.at < lines.length) walk.at += takeLine(walk);
+  });
+  return found;
+}
+
+/** Takes the line the walk stands on, and says how many lines were taken. */
+function takeLine(walk: Walk): number {
+  const line = walk.lines[walk.at];
+  if (!line) return 1;
+  if (saysNothing(line.text)) {
+    note(walk.found, line.at, 'set aside', 'A ruled line.');
+    return 1;
+  }
+  const headLines = takeHead(walk, line);
+  if (headLines > 0) return headLines;
+  if (takeTitle(walk, line)) return 1;
+  if (line.cells.length > 1 && takeRow(walk, line)) return 1;
+  if (takeText(walk, line)) return 1;
+  takeProse(walk, line);
+  return 1;
+}
+
+/** The head of a table, with a second head row above or below where there is one. */
+function takeHead(walk: Walk, line: Line): number {
+  const { tongue, lines, at } = walk;
+  const next = lines[at + 1];
+  let head = headCells(line, tongue);
+  let taken = 1;
+  const nextHead = next ? headCells(next, tongue) : null;
+  if (!head && next && nextHead && isUpperHead(line, next, tongue)) {
+    head = mergeHeads(
+      line.cells.map((cell) => ({ ...cell, roles: [], exact: false })),
+      nextHead,
+    );
+    taken = 2;
+  } else if (head && nextHead) {
+    head = mergeHeads(head, nextHead);
+    taken = 2;
+  }
+  if (!head) return 0;
+  const below = lines.slice(at + taken, at + taken + 80);
+  const previous = walk.blocks;
+  walk.blocks = blocksOfHead(head, below, walk.section, tongue);
+  const repeated =
+    previous.length === walk.blocks.length &&
+    previous.every((block, index) => block.kind === walk.blocks[index]?.kind);
+  if (!repeated) walk.list += 1;
+  const first = walk.blocks[0];
+  if (first && walk.section === null) walk.section = first.kind;
+  if (first && walk.blocks.length === 1 && walk.section !== null && walk.section !== first.kind)
+    walk.section = first.kind;
+  for (let step = 0; step < taken; step++) {
+    const heading = lines[at + step];
+    if (heading) note(walk.found, heading.at, 'set aside', 'The headings of a table.');
+  }
+  walk.headingStem = null;
+  return taken;
+}
+
+/** A row of mixes' or performers' names over the head proper. */
+function isUpperHead(line: Line, next: Line, tongue: Tongue): boolean {
+  if (line.cells.length < 2) return false;
+  const first = next.cells[0];
+  return (
+    line.cells.every((cell) => cell.text.length < 40 && first !== undefined && cell.column > first.column) &&
+    line.cells.filter((cell) => startsLikeMix(cell.text, tongue) || tongue.names.has(cell.text.toLowerCase()))
+      .length *
+      2 >=
+      line.cells.length
+  );
+}
+
+/** A title opens a section; titles side by side open tables side by side. */
+function takeTitle(walk: Walk, line: Line): boolean {
+  const { tongue, found } = walk;
+  if (line.cells.length > 4) return false;
+  const titles = line.cells.map((cell) => ({ column: cell.column, section: titleOf(cell.text, tongue) }));
+  const first = titles[0]?.section;
+  if (
+    line.cells.length > 1 &&
+    (!first || titles.filter((title) => title.section).length < line.cells.length - 1)
+  )
+    return false;
+  if (!first) {
+    const name = line.cells.length === 1 ? actNameIn(line.text) : null;
+    if (!name || found.inputs.length > 0) return false;
+    found.actName ??= name;
+    note(found, line.at, 'set aside', 'The name of the act.');
+    return true;
+  }
+  found.actName ??= actNameIn(line.text);
+  walk.section = first;
+  walk.sideTitles = titles.flatMap((title) =>
+    title.section ? [{ column: title.column, section: title.section }] : [],
+  );
+  walk.blocks = [];
+  walk.headingStem = null;
+  walk.heading = '';
+  walk.list += 1;
+  note(found, line.at, 'set aside', 'A title.');
+  return true;
+}
+
+/** A row of several cells: of the tables that are open, or by what its cells hold. */
+function takeRow(walk: Walk, line: Line): boolean {
+  let taken = false;
+  for (const block of walk.blocks) {
+    if (block.kind === 'inputs') taken = takeInputRow(walk, line, block) || taken;
+    else if (block.kind === 'mixes') taken = takeMixRow(walk, line, block) || taken;
+    else taken = takePerformerRow(walk, line, block) || taken;
+  }
+  if (taken) return true;
+  const aside = isAside(walk.section);
+  if (!aside && takeLooseMixRow(walk, line)) return true;
+  if (
+    walk.section === 'line-up' &&
+    takePerformerText(walk, line, line.cells.map((cell) => cell.text).join(' - '))
+  )
+    return true;
+  return takeLooseInputRow(walk, line, aside);
+}
+
+/** One run of text. */
+function takeText(walk: Walk, line: Line): boolean {
+  const { found, section } = walk;
+  const sign = asideOf(line.text);
+  if (sign) {
+    note(found, line.at, 'set aside', asideSigns[sign]);
+    return true;
+  }
+  if (takeMixText(walk, line)) return true;
+  if (takeInputText(walk, line)) return true;
+  if (section === 'line-up' && takePerformerText(walk, line, line.text)) return true;
+  if (isAside(section)) {
+    note(found, line.at, 'set aside', asideReasons[section]);
+    return true;
+  }
+  return false;
+}
+
+/** Lines that begin with a number which follows on from the numbered line before, or is followed on. */
+function numberedRuns(lines: readonly Line[]): Set<number> {
+  const runs = new Set<number>();
+  let before: { at: number; last: number } | null = null;
+  lines.forEach((line, at) => {
+    const numbers = leadingNumbers(line);
+    const first = numbers[0];
+    const last = numbers.at(-1);
+    if (first === undefined || last === undefined) return;
+    if (before && at - before.at <= 6 && first > before.last && first <= before.last + 3) {
+      runs.add(before.at);
+      runs.add(at);
+    }
+    before = { at, last };
+  });
+  return runs;
+}
+
+function leadingNumbers(line: Line): number[] {
+  const first = line.cells[0]?.text ?? '';
+  const whole = line.cells.length === 1 ? first : `${first} ${line.cells[1]?.text ?? ''}`;
+  return numberedText(whole)?.numbers ?? [];
+}

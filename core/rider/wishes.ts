@@ -1,0 +1,718 @@
+import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
+import type { Amount } from '../show/words.ts';
+import { cellAmount, type ReadAmount, signAmount } from './amounts.ts';
+import type { WorkMix } from './build-mixes.ts';
+import { findHits, type Hit } from './lexicon.ts';
+import { channelNumbers } from './numbers.ts';
+import { groupOfStem, ownInputs, performerNamed } from './performers.ts';
+import { weights } from './questions.ts';
+import type { ReadWish } from './reading.ts';
+import { fold, squash, type Token, tidy, tokenize } from './text.ts';
+import { wishWords } from './vocabulary.ts';
+import type { Part } from './words/parts.ts';
+import type { SideWord } from './words/sides.ts';
+import type { Stem } from './words/sources.ts';
+import type { GroupWord } from './words/wish-targets.ts';
+import { shorten, type Work, type WorkInput } from './work.ts';
+
+type WishHit = Hit<string, string>;
+
+/** Reads everything a mix wishes into its rows. */
+export function readWishes(work: Work, mixes: WorkMix[]): void {
+  for (const mix of mixes) {
+    for (const cell of mix.cells) readCell(work, mix, cell);
+    for (const text of mix.wishTexts) readWishText(work, mixes, mix, text, null);
+    for (const text of mix.exclusionTexts) readWishText(work, mixes, mix, text, 'none');
+  }
+}
+
+function push(
+  mix: WorkMix,
+  words: string,
+  target: ReadWish['target'],
+  amount: Amount | null,
+  levelDb: number | null,
+): void {
+  if (target.of === 'inputs' && target.inputKeys.length === 0) return;
+  mix.read.wishes.push({ words: tidy(words), target, amount: levelDb === null ? amount : null, levelDb });
+}
+
+/** A cell where an input's row meets a mix's column. A bare number has no scale: that is asked once. */
+function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number]): void {
+  const read = cellAmount(cell.text, work.tongue.spoken);
+  const words = `${cell.heading} ${cell.text}`;
+  if (!read) {
+    if (cell.input) note(work, mix, cell.input.found.at, words);
+    return;
+  }
+  const settled = read.doubt === '' ? read : settleScale(work, mix, cell.text, read);
+  if (cell.input)
+    push(mix, words, { of: 'inputs', inputKeys: [cell.input.read.key] }, settled.amount, settled.levelDb);
+  else {
+    const inputs = targetsOf(work, mix, cell.heading);
+    if (inputs) push(mix, words, inputs, settled.amount, settled.levelDb);
+    else askTarget(work, mix, words, settled, cell.heading);
+  }
+}
+
+function note(work: Work, mix: WorkMix, at: WorkInput['found']['at'], words: string): void {
+  work.found.puzzles.push({
+    at,
+    text: words,
+    why: `"${shorten(words)}" for ${mix.read.label} is no amount that is known.`,
+  });
+}
+
+/** Levels of bare numbers by the scale the engineer chose. */
+function settleScale(work: Work, mix: WorkMix, text: string, guess: ReadAmount): ReadAmount {
+  const answer = work.asker.ask({
+    matter: 'scale',
+    at: mix.read.lines[0] ?? null,
+    ask: 'Numbers stand for the amounts, but not their scale. How are they meant?',
+    options: [
+      { value: 'guess', label: guess.levelDb !== null ? 'Levels in dB' : 'Ten (or a hundred) is the most' },
+      { value: 'db', label: 'Levels in dB' },
+      { value: 'order', label: 'An order: 1 is the most important' },
+    ],
+    guessConfidence: 0.6,
+    weight: weights.scale,
+  });
+  const value = Number(fold(text).replace(',', '.'));
+  if (answer === 'db' && value <= 20) return { amount: null, levelDb: value, doubt: '' };
+  if (answer === 'order')
+    return { amount: value <= 3 ? 'lots' : value <= 6 ? 'some' : 'little', levelDb: null, doubt: '' };
+  return guess;
+}
+
+/** Splits a text of wishes at commas, and each piece at its "and". */
+function readWishText(
+  work: Work,
+  mixes: readonly WorkMix[],
+  mix: WorkMix,
+  text: string,
+  fixed: Amount | null,
+): void {
+  let label: Amount | null = null;
+  let only = false;
+  for (const segment of segmentsOf(text)) {
+    const colon = /^([^:]{1,30}):\s*(.*)$/.exec(segment);
+    const labelled = colon?.[1] ? amountAlone(work, colon[1]) : null;
+    if (labelled) label = labelled;
+    const body = labelled && colon ? (colon[2] ?? '') : segment;
+    if (body === '') continue;
+    const chain = readChain(work, mixes, mix, body, fixed ?? label ?? (only ? 'only' : null));
+    only = chain === 'only' || (only && chain === null);
+  }
+}
+
+function segmentsOf(text: string): string[] {
+  return text
+    .replace(/(\d),(\d)/g, '$1.$2')
+    .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
+    .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
+    .filter((segment) => segment !== '');
+}
+
+function amountAlone(work: Work, text: string): Amount | null {
+  const tokens = tokenize(text);
+  const hits = findHits(wishWords, tokens, work.tongue.spoken, work.tongue.names);
+  const amount = hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'amount');
+  const other = hits.some((hit) =>
+    hit.senses.every((sense) => sense.subject !== 'amount' && sense.subject !== 'hedge'),
+  );
+  return amount && !other ? (amount.meaning as Amount) : null;
+}
+
+/** Words that join items which share an amount. */
+const joiners = /^(?:and|und|et|y|e|en|ed|u|ni|nor|or|oder|ou|o|of|plus|&|\+|sowie)$/;
+
+type Item = { tokens: Token[]; hits: WishHit[]; text: string };
+
+/** One piece between commas: items joined by "and" share the amount of the one that says it. */
+function readChain(
+  work: Work,
+  mixes: readonly WorkMix[],
+  mix: WorkMix,
+  text: string,
+  given: Amount | null,
+): Amount | null {
+  const { spoken, names } = work.tongue;
+  const tokens = tokenize(text);
+  const hits = findHits(wishWords, tokens, spoken, names);
+  const mark = hits.find((hit) => hit.senses[0]?.subject === 'mark');
+  if (mark?.senses[0]?.meaning === 'same as' && hits.indexOf(mark) <= 1) {
+    const rest = readSameAs(work, mixes, mix, text, tokens, mark);
+    if (rest !== null) {
+      if (rest !== '') readChain(work, mixes, mix, rest, given);
+      return null;
+    }
+  }
+  if (mark?.senses[0]?.meaning === 'open') {
+    readOpen(work, mixes, mix, text);
+    return null;
+  }
+  if (mark?.senses[0]?.meaning === 'spacer' && hits.length === 1) return null;
+  const except = hits.find((hit) => hit.senses[0]?.subject === 'except');
+  if (except) {
+    const start = tokens[except.from]?.start ?? 0;
+    const end = tokens[except.to - 1]?.end ?? 0;
+    const all = except.senses[0]?.meaning === 'all except' ? 'everything' : tidy(text.slice(0, start));
+    if (all !== '') readChain(work, mixes, mix, all, given);
+    for (const part of segmentsOf(text.slice(end))) readChain(work, mixes, mix, part, 'none');
+    return null;
+  }
+  const items = itemsOf(text, tokens, hits, spoken.has('nl'));
+  const amounts = items.map(amountOf);
+  const said = amounts.find((amount) => amount !== null) ?? null;
+  let first: Amount | null = null;
+  items.forEach((item, at) => {
+    const before = amounts.slice(0, at).findLast((amount) => amount !== null) ?? null;
+    const own =
+      amounts[at] ??
+      before ??
+      (at < items.length - 1 &&
+      amounts.slice(0, at).every((amount) => amount === null) &&
+      lastIsTrailing(items, amounts)
+        ? said
+        : null);
+    const amount: ReadAmount = own ?? { amount: given ?? 'some', levelDb: null, doubt: '' };
+    const settled: ReadAmount =
+      given === 'none' || (given === 'only' && own === null)
+        ? { amount: given, levelDb: null, doubt: '' }
+        : amount;
+    first ??= settled.amount;
+    readItem(
+      work,
+      mix,
+      item,
+      settled.doubt === ''
+        ? settled
+        : settleScale(
+            work,
+            mix,
+            settled.amount === null ? String(settled.levelDb) : item.text.replace(/[^\d.-]/g, ''),
+            settled,
+          ),
+    );
+  });
+  return said?.amount === 'only' ? 'only' : said === null ? null : first;
+}
+
+/** "kick and snare loud": the amount behind the last item is meant for all. */
+const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAmount | null)[]) => {
+  const last = items.at(-1);
+  const amountHit = last?.hits.findIndex(isAmount) ?? -1;
+  const targetHit = last?.hits.findIndex((hit) => isTarget(hit)) ?? -1;
+  return (
+    amounts.filter((amount) => amount !== null).length === 1 &&
+    amounts.at(-1) !== null &&
+    amountHit > targetHit &&
+    targetHit >= 0
+  );
+};
+
+const subjectsOf = (hit: WishHit) => hit.senses.map((sense) => sense.subject);
+const isTarget = (hit: WishHit) =>
+  subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source' || subject === 'self');
+const isAmount = (hit: WishHit) =>
+  subjectsOf(hit).includes('amount') &&
+  !subjectsOf(hit).includes('source') &&
+  !subjectsOf(hit).includes('group');
+
+function itemsOf(text: string, tokens: readonly Token[], hits: readonly WishHit[], dutch: boolean): Item[] {
+  const inside = (at: number) => hits.some((hit) => hit.from < at && at < hit.to);
+  const cuts: number[] = [];
+  tokens.forEach((token, at) => {
+    // "of" joins in Dutch only.
+    if (!joiners.test(token.text) || inside(at) || (token.text === 'of' && !dutch)) return;
+    if (
+      token.text === '+' &&
+      (tokens[at - 1]?.text === '+' || tokens[at + 1]?.text === '+' || at === tokens.length - 1)
+    )
+      return;
+    if (
+      !hits.some((hit) => hit.to <= at && (isTarget(hit) || isAmount(hit))) &&
+      !tokens.slice(0, at).some((it) => it.kind === 'word')
+    )
+      return;
+    cuts.push(at);
+  });
+  const bounds = [-1, ...cuts, tokens.length];
+  const items: Item[] = [];
+  for (let index = 0; index + 1 < bounds.length; index++) {
+    const from = (bounds[index] ?? -1) + 1;
+    const to = bounds[index + 1] ?? tokens.length;
+    const first = tokens[from];
+    const last = tokens[to - 1];
+    if (!first || !last || to <= from) continue;
+    const own = hits
+      .filter((hit) => hit.from >= from && hit.to <= to)
+      .map((hit) => ({ ...hit, from: hit.from - from, to: hit.to - from }));
+    items.push({ tokens: tokens.slice(from, to), hits: own, text: text.slice(first.start, last.end) });
+  }
+  return items;
+}
+
+/** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. A later word is the stronger one
+ * ("a bit louder"), but no word outweighs "no" and "only". */
+function amountOf(item: Item): ReadAmount | null {
+  const sign = signIn(item.text);
+  if (sign) return sign;
+  const words = item.hits
+    .filter((hit) => isAmount(hit))
+    .map((hit) => hit.senses.find((sense) => sense.subject === 'amount')?.meaning as Amount);
+  if (words.length === 0) return null;
+  const strict = words.find((word) => word === 'none') ?? words.find((word) => word === 'only');
+  if (strict === 'only' && words.includes('little')) return { amount: 'little', levelDb: null, doubt: '' };
+  const little = words.find((word) => word === 'little');
+  return { amount: strict ?? little ?? words[0] ?? 'some', levelDb: null, doubt: '' };
+}
+
+function signIn(text: string): ReadAmount | null {
+  const db = /([+-]?\s?\d+(?:[.,]\d+)?)\s*db\b/i.exec(text);
+  if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
+  const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);
+  if (share) return signAmount(share[0], false);
+  const plus = /(?:^|\s|\()(\+{1,4})(?:\)|\s|$)|(?<=\p{L})(\+{1,4})(?=\s|$)/u.exec(text);
+  if (plus) return signAmount(plus[1] ?? plus[2] ?? '', false);
+  const minus = /(?:\s|\()(-{1,3})\)?$/.exec(text);
+  if (minus) return { amount: 'none', levelDb: null, doubt: '' };
+  const number = /(?:\s|[(=:@])(-?\d{1,3})\)?$/.exec(text);
+  if (number?.[1] && (/[(=:@]\s*-?\d+\)?$/.test(text) || Number(number[1]) < 0 || Number(number[1]) > 9))
+    return signAmount(number[1], true);
+  return null;
+}
+
+function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount): void {
+  const target = targetOfItem(work, mix, item);
+  if (target) {
+    push(mix, item.text, target, amount.amount, amount.levelDb);
+    return;
+  }
+  const says = item.hits.filter((hit) => isTarget(hit));
+  const words = item.tokens.filter(
+    (token, at) =>
+      token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
+  );
+  if (says.length === 0 && words.length === 0) return;
+  const effects = says.some((hit) =>
+    hit.senses.some((sense) => sense.meaning === 'effects' || sense.meaning === 'effect return'),
+  );
+  if (effects) {
+    mix.read.notes = mix.read.notes === '' ? item.text : `${mix.read.notes}; ${item.text}`;
+    return;
+  }
+  // What the list does not hold cannot be heard anyway.
+  if (amount.amount === 'none' && says.length > 0) return;
+  askTarget(work, mix, item.text, amount, item.text);
+}
+
+function askTarget(work: Work, mix: WorkMix, words: string, amount: ReadAmount, heading: string): void {
+  const line = mix.read.lines[0] ?? null;
+  const nearest = work.inputs
+    .slice(0, 8)
+    .map((input) => ({ value: input.read.key, label: `${input.read.channel} ${shorten(input.read.name)}` }));
+  const answer = work.asker.ask({
+    matter: 'wish',
+    at: line,
+    part: `${mix.read.number}.${squash(heading).slice(0, 40)}`,
+    ask: `${mix.read.label} wishes "${shorten(words)}", but no line of the list is called so. What is meant?`,
+    options: [
+      { value: 'leave out', label: 'Leave the wish out' },
+      { value: 'everything', label: 'Everything' },
+      ...nearest,
+    ],
+    freeText: true,
+    guessConfidence: 0.3,
+    weight: weights.wishTarget,
+  });
+  if (answer === null || answer === 'leave out') return;
+  const chosen = work.inputs.find((input) => input.read.key === answer);
+  const target: ReadWish['target'] | null =
+    answer === 'everything'
+      ? { of: 'everything' }
+      : chosen
+        ? { of: 'inputs', inputKeys: [chosen.read.key] }
+        : targetsOf(work, mix, answer);
+  if (target) push(mix, words, target, amount.amount, amount.levelDb);
+}
+
+/** What a text names, as a target of a wish; null where no line of the list is meant. */
+function targetsOf(work: Work, mix: WorkMix, text: string): ReadWish['target'] | null {
+  const tokens = tokenize(text);
+  return targetOfItem(work, mix, {
+    tokens,
+    hits: findHits(wishWords, tokens, work.tongue.spoken, work.tongue.names),
+    text,
+  });
+}
+
+const keysOf = (inputs: readonly WorkInput[]): ReadWish['target'] => ({
+  of: 'inputs',
+  inputKeys: inputs.map((input) => input.read.key),
+});
+
+function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
+  const channels =
+    /^(?:.*\b)?(?:ch(?:annels?)?|kan[aä]le?|lines?|inputs?|canal(?:es)?|voies?)\.?\s*#?\s*(\d[\d\s,+&/-]*)/i.exec(
+      item.text,
+    );
+  if (channels?.[1]) {
+    const numbers = new Set(channelNumbers(channels[1].trim()));
+    const inputs = work.inputs.filter((input) => numbers.has(input.read.channel));
+    if (inputs.length > 0) return keysOf(inputs);
+  }
+  const exact = byExactName(work, item);
+  if (exact) return exact;
+  const performer = performerIn(work, item);
+  const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
+  const target = item.hits.find(
+    (hit) =>
+      subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source') &&
+      !(self && subjectsOf(hit)[0] === 'self') &&
+      !(
+        performer !== null &&
+        hit.to - hit.from === 1 &&
+        work.tongue.people.has(item.tokens[hit.from]?.text ?? '')
+      ),
+  );
+  const pool = poolOf(work, mix, performer, self?.meaning ?? null, target !== undefined);
+  if (self && !target) return ownTarget(work, mix, pool, self.meaning);
+  if (performer && !target) return pool && pool.length > 0 ? keysOf(pool) : null;
+  if (!target) return byLooseName(work, item);
+  const named = stemTarget(work, target, item, pool);
+  if (named) return named;
+  return pool && (self || performer) ? stemTarget(work, target, item, null) : byLooseName(work, item);
+}
+
+/** A wish that gives a line its very name. */
+function byExactName(work: Work, item: Item): ReadWish['target'] | null {
+  const words = item.tokens.filter(
+    (token, at) =>
+      token.kind !== 'mark' &&
+      !item.hits.some(
+        (hit) => at >= hit.from && at < hit.to && (isAmount(hit) || subjectsOf(hit)[0] === 'hedge'),
+      ),
+  );
+  const key = words.map((token) => token.text).join('');
+  if (key.length < 2 || !/\p{L}/u.test(key)) return null;
+  const inputs = work.inputs.filter((input) => squash(input.read.name) === key);
+  const lone = inputs[0];
+  if (!lone) return null;
+  // "Snare" is the name of one line but means the drum: its other microphones come along.
+  const general = item.hits.some(
+    (hit) => hit.senses.some((sense) => sense.subject === 'group') && hit.to - hit.from >= words.length,
+  );
+  return general ||
+    ['kick', 'kick in', 'kick out', 'snare', 'snare top', 'snare bottom'].includes(lone.read.kind)
+    ? null
+    : keysOf(withPartners(work, inputs));
+}
+
+function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
+  const keys = new Set(inputs.map((input) => input.read.key));
+  return work.inputs.filter(
+    (input) =>
+      keys.has(input.read.key) ||
+      (input.read.pairKey !== null &&
+        keys.has(input.read.pairKey) &&
+        input.found === work.inputs.find((it) => it.read.key === input.read.pairKey)?.found),
+  );
+}
+
+/** Words that stand in the name of a line, as a model or a nickname does. */
+function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
+  const words = item.tokens.filter(
+    (token, at) =>
+      token.kind === 'word' &&
+      token.text.length > 2 &&
+      !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
+  );
+  if (words.length === 0) return null;
+  const inputs = work.inputs.filter((input) =>
+    words.every((word) => input.name.tokens.some((token) => token.text === word.text)),
+  );
+  return inputs.length > 0 ? keysOf(inputs) : null;
+}
+
+function performerIn(work: Work, item: Item): string | null {
+  const toms = work.inputs.some((input) => factsOfKind(input.read.kind).group === 'drums');
+  const others = item.hits.filter((hit) => isTarget(hit)).length > 1;
+  const isPerson = (token: Token) =>
+    work.tongue.people.has(token.text) && (others || !toms || /^\p{Lu}\p{Ll}/u.test(token.raw));
+  const words = item.tokens.filter(
+    (token) => token.kind === 'word' && (work.tongue.names.has(token.text) || isPerson(token)),
+  );
+  for (const word of words) {
+    const performer = performerNamed(work, word.raw);
+    if (performer) return performer.name;
+  }
+  return null;
+}
+
+/** The inputs a wish may mean: a named performer's, the listener's own, or all (null). */
+function poolOf(
+  work: Work,
+  mix: WorkMix,
+  performer: string | null,
+  self: string | null,
+  hasTarget: boolean,
+): WorkInput[] | null {
+  if (performer) return ownInputs(work, performer);
+  if (!self) return null;
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  return own.length === 0 && hasTarget ? null : own;
+}
+
+function ownTarget(
+  work: Work,
+  mix: WorkMix,
+  pool: WorkInput[] | null,
+  meaning: string,
+): ReadWish['target'] | null {
+  const own = pool ?? [];
+  const isVoice = (input: WorkInput) => factsOfKind(input.read.kind).group === 'vocals';
+  const wanted =
+    meaning === 'own voice'
+      ? own.filter(isVoice)
+      : meaning === 'own instrument'
+        ? own.filter((input) => !isVoice(input))
+        : own;
+  if (wanted.length > 0) return keysOf(wanted);
+  const answer = work.asker.ask({
+    matter: 'own',
+    at: mix.read.lines[0] ?? null,
+    part: String(mix.read.number),
+    ask: `${mix.read.label} wishes the listener's own ${meaning === 'own voice' ? 'voice' : 'sources'}. Which line is it?`,
+    options: [
+      { value: 'leave out', label: 'Leave the wish out' },
+      { value: 'everything', label: 'Everything' },
+      ...work.inputs
+        .filter((input) => meaning !== 'own voice' || isVoice(input))
+        .slice(0, 12)
+        .map((input) => ({
+          value: input.read.key,
+          label: `${input.read.channel} ${shorten(input.read.name)}`,
+        })),
+    ],
+    guessConfidence: 0.3,
+    weight: weights.ownSources,
+  });
+  if (answer === 'everything') return { of: 'everything' };
+  const chosen = work.inputs.find((input) => input.read.key === answer);
+  return chosen ? keysOf([chosen]) : { of: 'inputs', inputKeys: [] };
+}
+
+/** Stems of a wish to the kinds they mean: "kick" is every microphone of it. */
+const families: Partial<Record<Stem, readonly SourceKind[]>> = {
+  kick: ['kick', 'kick in', 'kick out'],
+  snare: ['snare', 'snare top', 'snare bottom'],
+  tom: ['tom', 'rack tom', 'floor tom'],
+  'rack tom': ['rack tom'],
+  'lead vocal': ['lead vocal'],
+  'backing vocal': ['backing vocal', 'choir'],
+  bass: ['bass', 'bass di', 'bass amp', 'double bass', 'synth bass'],
+  overhead: ['overhead', 'cymbals', 'ride'],
+  cymbals: ['cymbals', 'overhead', 'ride'],
+  playback: ['playback', 'sampler'],
+  sampler: ['sampler', 'electronic drums'],
+  click: ['click'],
+  keys: ['keys', 'piano', 'organ', 'synth', 'clavinet', 'harpsichord'],
+  piano: ['piano'],
+  guitar: ['electric guitar', 'acoustic guitar', 'pedal steel'],
+  brass: ['trumpet', 'flugelhorn', 'trombone', 'french horn', 'tuba', 'brass', 'saxophone'],
+  strings: ['violin', 'viola', 'cello', 'strings', 'double bass'],
+  cue: ['cue'],
+  talkback: ['talkback'],
+};
+
+function stemTarget(
+  work: Work,
+  hit: WishHit,
+  item: Item,
+  pool: WorkInput[] | null,
+): ReadWish['target'] | null {
+  const group = hit.senses.find((sense) => sense.subject === 'group')?.meaning as GroupWord | undefined;
+  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  if (group === 'everything' || group === 'rest') return { of: 'everything' };
+  const inputs = pool ?? work.inputs;
+  const refined = refine(work, candidatesOf(inputs, group, stem), hit, item);
+  if (refined.inputs.length === 0) return null;
+  if (
+    group &&
+    isSourceGroup(group) &&
+    pool === null &&
+    !refined.narrowed &&
+    groupFits(group, stem) &&
+    refined.inputs.every((input) => factsOfKind(input.read.kind).group === group) &&
+    refined.inputs.length ===
+      work.inputs.filter((input) => factsOfKind(input.read.kind).group === group).length
+  )
+    return { of: 'group', group };
+  return keysOf(refined.inputs);
+}
+
+const isSourceGroup = (group: GroupWord): group is SourceGroup =>
+  !['everything', 'rest', 'rhythm', 'lead vocals', 'backing vocals'].includes(group);
+const groupFits = (group: SourceGroup, stem: Stem | undefined) =>
+  stem === undefined || groupOfStem(stem) === group;
+
+function candidatesOf(
+  inputs: readonly WorkInput[],
+  group: GroupWord | undefined,
+  stem: Stem | undefined,
+): WorkInput[] {
+  const ofKinds = (kinds: readonly SourceKind[]) => inputs.filter((input) => kinds.includes(input.read.kind));
+  if (group === 'lead vocals') return ofKinds(['lead vocal']);
+  if (group === 'backing vocals') return ofKinds(['backing vocal', 'choir']);
+  if (group === 'rhythm')
+    return inputs.filter((input) =>
+      ['drums', 'bass', 'percussion'].includes(factsOfKind(input.read.kind).group),
+    );
+  if (group === 'brass') return ofKinds(families.brass ?? []);
+  if (group === 'playback') {
+    const tracks = ofKinds(['playback']);
+    return tracks.length > 0 ? tracks : ofKinds(['sampler', 'dj']);
+  }
+  if (group === 'click') return ofKinds(['click']);
+  if (group) {
+    const members = inputs.filter((input) => factsOfKind(input.read.kind).group === group);
+    if (members.length > 0) return members;
+  }
+  if (stem === undefined) return [];
+  const exact = ofKinds(families[stem] ?? [stem as SourceKind]);
+  if (exact.length > 0) return exact;
+  const near: Partial<Record<Stem, readonly SourceKind[]>> = {
+    ride: ['overhead', 'cymbals'],
+    'hi-hat': [],
+    organ: ['keys'],
+    piano: ['keys'],
+    synth: ['keys'],
+    'kick in': ['kick', 'kick out'],
+    'kick out': ['kick', 'kick in'],
+    'snare top': ['snare'],
+    'snare bottom': ['snare'],
+    'bass di': ['bass', 'bass amp'],
+    'bass amp': ['bass', 'bass di'],
+    trumpet: ['brass'],
+    trombone: ['brass'],
+    saxophone: ['brass'],
+    violin: ['strings'],
+    cello: ['strings'],
+    congas: ['percussion'],
+    drums: ['electronic drums'],
+    'electronic drums': ['sampler'],
+  };
+  return ofKinds(near[stem] ?? []);
+}
+
+/** Narrows candidates by the words beside: a number, a side, a part ("acoustic", "lead"). */
+function refine(
+  work: Work,
+  candidates: WorkInput[],
+  hit: WishHit,
+  item: Item,
+): { inputs: WorkInput[]; narrowed: boolean } {
+  let inputs = candidates;
+  const senses = item.hits
+    .filter((other) => other !== hit && !isAmount(other))
+    .flatMap((other) => other.senses);
+  const side = senses.find((sense) => sense.subject === 'side')?.meaning as SideWord | undefined;
+  const part = senses.find((sense) => sense.subject === 'part')?.meaning as Part | undefined;
+  const number = item.tokens[hit.to]?.kind === 'number' ? Number(item.tokens[hit.to]?.text) : null;
+  const narrow = (fits: (input: WorkInput) => boolean) => {
+    const fitting = inputs.filter(fits);
+    if (fitting.length > 0) inputs = fitting;
+  };
+  if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
+  if (side === 'left' || side === 'right')
+    narrow((input) => input.read.side === side || input.name.sides.has(side));
+  if (part === 'acoustic') narrow((input) => input.read.kind === 'acoustic guitar');
+  else if (part === 'electric') narrow((input) => input.read.kind === 'electric guitar');
+  else if (part === 'lead')
+    narrow((input) => input.name.parts.has('lead') || input.read.kind === 'lead vocal');
+  else if (part === 'backing') narrow((input) => input.read.kind === 'backing vocal');
+  else if (part) narrow((input) => input.name.parts.has(part));
+  const beside = senses.find((sense) => sense.subject === 'source' || sense.subject === 'group');
+  if (beside && work.inputs.length > 0)
+    narrow((input) =>
+      input.name.besides.some((stem) => stem === beside.meaning || groupOfStem(stem) === beside.meaning),
+    );
+  return { inputs, narrowed: inputs.length < candidates.length };
+}
+
+/** "same as mix 2 but more keys": the other mix, then what is left of the text. Null where no mix is meant. */
+function readSameAs(
+  work: Work,
+  mixes: readonly WorkMix[],
+  mix: WorkMix,
+  text: string,
+  tokens: readonly Token[],
+  mark: WishHit,
+): string | null {
+  const end = tokens[mark.to - 1]?.end ?? 0;
+  const tail = text.slice(end);
+  const number =
+    /^\W*(?:the\s+)?(?:(?:mix|mon(?:itor)?|aux|weg|iem|retour|circuit|mezcla|mandata|groep|via|ear|wedge|nr\.?|no\.?)\s*#?\s*)?(\d{1,2})\b/i.exec(
+      fold(tail),
+    );
+  let other = number ? mixes.find((it) => it.read.number === Number(number[1]) && it !== mix) : undefined;
+  let used = number ? number[0].length : 0;
+  if (!other) {
+    const cut =
+      /\b(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|und|and|et|y|e|en|without|ohne|sans)\b|[(]/i.exec(
+        tail,
+      );
+    const named = tidy(cut ? tail.slice(0, cut.index) : tail)
+      .replace(/^(?:the|der|die|le|la|el|il|de|o|a|bei)\s+/i, '')
+      .replace(/['’]s?(?:\s+mix)?$|\s+mix$/i, '');
+    const performer = performerNamed(work, named) ?? listenerByRole(mixes, named, work);
+    other = performer
+      ? mixes.find((it) => it !== mix && it.read.listeners.includes(performer.name))
+      : mixes.find((it) => it !== mix && squash(it.read.label) === squash(named) && named !== '');
+    used = cut ? cut.index : tail.length;
+  }
+  if (!other && /^(?:as above|ditto|dito|idem|wie oben|[ií]dem)$/i.test(text.trim()))
+    other = mixes[mixes.indexOf(mix) - 1];
+  if (!other) return null;
+  push(mix, text.slice(0, end + used), { of: 'mix', mixKey: other.read.key }, null, null);
+  return tidy(
+    tail
+      .slice(used)
+      .replace(/^\W+/, '')
+      .replace(
+        /^(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|und|and|et|y|e|en)\b\s*/i,
+        '',
+      ),
+  );
+}
+
+function listenerByRole(mixes: readonly WorkMix[], text: string, work: Work): { name: string } | null {
+  const stems = (name: string) => {
+    const performer = work.performers.find((it) => it.name === name);
+    return performer ? `${performer.role} ${performer.name}` : name;
+  };
+  const key = squash(text).replace(/(?:mer|er|ist|s|in)$/, '');
+  if (key.length < 3) return null;
+  const found = mixes.flatMap((mix) => mix.read.listeners).find((name) => squash(stems(name)).includes(key));
+  return found ? { name: found } : null;
+}
+
+/** "tbd", "standard": nothing to go by; the engineer may say it. */
+function readOpen(work: Work, mixes: readonly WorkMix[], mix: WorkMix, text: string): void {
+  const answer = work.asker.ask({
+    matter: 'open mix',
+    at: mix.read.lines[0] ?? null,
+    part: String(mix.read.number),
+    ask: `${mix.read.label} is left open ("${shorten(text)}"). What shall it hold?`,
+    options: [
+      { value: 'on the day', label: 'Settled on the day' },
+      { value: 'everything', label: 'Everything' },
+    ],
+    freeText: true,
+    guessConfidence: 0.5,
+    weight: weights.openMix,
+  });
+  if (answer === 'everything') push(mix, text, { of: 'everything' }, 'some', null);
+  else if (answer !== null && answer !== 'on the day') readWishText(work, mixes, mix, answer, null);
+}

@@ -1,0 +1,39 @@
+import type { WordTable } from './table.ts';
+
+/** Who brings a thing: the band itself or the house. */
+export const ownership: WordTable<'band' | 'house'> = {
+  band: {
+    trade:
+      'own, we bring, band, provided by band, supplied by band, by band, artist, brought by us, band brings, we carry, our own, from band, own gear, band provides, we provide, we have, we supply, carried, provided by artist, supplied by artist, ours, self, self provided, bring our own, brings own, owns, own system, own mic, bringing, bring, brings, brings his own, brings her own, with own, travels with, we travel with, us, personal, act, from artist, artist brings, private',
+    de: 'eigen, eigene, eigenes, eigener, eigenen, von uns, wird mitgebracht, bringen wir mit, bringt band, band bringt, haben wir dabei, vorhanden, selbst, mitgebracht, bringen wir, eig, haben wir selbst, bringt mit, wir bringen, künstler, bringt eigenes, bringen mit, haben wir, dabei, selber, bringt',
+    fr: 'nôtre, le nôtre, fourni par le groupe, fournis par le groupe, groupe, apporté par le groupe, perso, personnel, personnels, personnelle, propre, propres, nous apportons, on apporte, artiste, à nous, nous amenons, amené par le groupe, amène, apporte, fourni par nous, on amène, nous fournissons, nos propres',
+    es: 'propio, propia, propios, propias, traemos, nuestro, nuestra, aporta la banda, lo trae la banda, banda, artista, provee la banda, nuestros, llevamos, grupo, trae, de la banda, del grupo, provisto por la banda, aportado por el grupo, traído por la banda, trae el grupo, lo traemos, aporta el grupo',
+    it: 'nostro, nostra, proprio, propria, propri, portiamo noi, fornito dalla band, della band, gruppo, portato da noi, nostri, artista, personale, personali, porta, a carico della band, portiamo, fornito dal gruppo, del gruppo, abbiamo noi',
+    nl: 'eigen, zelf, nemen wij mee, brengen we mee, van de band, band neemt mee, wij brengen, meegebracht, nemen we mee, brengen wij mee, van ons, zelf mee, hebben we zelf',
+    pt: 'próprio, própria, próprios, nosso, nossa, trazemos, da banda, levamos, nossos, a banda traz, banda leva, artista, trazido pela banda, fornecido pela banda, traz',
+  },
+  house: {
+    trade:
+      'house, house gear, please provide, to be provided, provided by house, venue, promoter, festival, pa company, local, supplied by house, needed, from house, by house, supplied by venue, provided by venue, by venue, from you, from venue, you provide, to provide, please supply, production, house supplied, supplier, in house, in-house, provided by promoter, organiser, organizer, by promoter, rental, we need, hire, from pa',
+    de: 'haus, wird gestellt, bitte stellen, veranstalter, vom veranstalter, hausanlage, vor ort, wird benötigt, örtlich, stellen, wird gebraucht, vom haus, ton firma, pa firma, bitte bereitstellen, gestellt, benötigt, verleiher, technik, beschallungsfirma, brauchen wir',
+    fr: 'à fournir, fourni par le lieu, lieu, organisateur, fourni par l organisateur, salle, à prévoir, fourni par la salle, prestataire, sonorisateur, maison, festival, fourni, sur place, accueil, fourni par l organisation, organisation, nous avons besoin',
+    es: 'a proveer, local, sala, organización, promotor, de la casa, casa, por la organización, necesitamos, festival, producción, a cargo de la sala, provee la casa, aporta la sala, aporta la organización, proveer, empresa de sonido, organizador',
+    it: 'da fornire, service, locale, organizzatore, fornito dal service, a carico del service, del locale, fornito dal locale, organizzazione, richiesto, fornito, fornire, serve, da voi, festival',
+    nl: 'van het huis, huis, zaal, te leveren, organisatie, graag leveren, door zaal, pa bedrijf, leveren, door organisatie, van zaal, nodig, locatie, van de zaal, festival',
+    pt: 'da casa, casa, a fornecer, organização, fornecido pela casa, contratante, produção, precisamos, empresa de som, locadora, local, festival, fornecer',
+  },
+};
+
+/** Marks that what is written may be replaced by something like it. */
+export const alternatives: WordTable<'or'> = {
+  or: {
+    trade:
+      'or equivalent, or similar, or equiv, or sim, or better, or alike, alternatively, or like, or equal, or comparable, or same, preferred, preferably, equivalent, similar, or',
+    de: 'oder ähnlich, o ä, oder gleichwertig, oder vergleichbar, o ae, od ä, oder ähnliches, bzw, oder, od',
+    fr: 'ou équivalent, ou similaire, ou équiv, ou eq, de préférence, ou',
+    es: 'o similar, o equivalente, o parecido, o equiv, preferiblemente, o',
+    it: 'o equivalente, o simile, o similare, oppure, o simili, preferibilmente, o',
+    nl: 'of gelijkwaardig, of vergelijkbaar, of soortgelijk, of gelijkaardig, bij voorkeur, of',
+    pt: 'ou equivalente, ou similar, ou semelhante, de preferência, ou',
+  },
+};

@@ -1,0 +1,144 @@
+import type { WordTable } from './table.ts';
+
+/** Words beside a source's name that say which part of it, which one of several, or what it is for. */
+export type Part =
+  | 'inside'
+  | 'outside'
+  | 'top'
+  | 'bottom'
+  | 'high'
+  | 'low'
+  | 'middle'
+  | 'lead'
+  | 'backing'
+  | 'spare'
+  | 'guest'
+  | 'acoustic'
+  | 'electric'
+  | 'amp'
+  | 'synthetic'
+  | 'optional';
+
+export const parts: WordTable<Part> = {
+  inside: {
+    trade: 'in, inside, inner, boundary, inn, int, click mic',
+    de: 'innen, drin',
+    fr: 'intérieur, intérieure, dedans',
+    es: 'dentro, interior, adentro',
+    it: 'interno, interna, dentro',
+    nl: 'binnen',
+    pt: 'dentro, interno',
+  },
+  outside: {
+    trade: 'out, outside, outer, ext, sub mic',
+    de: 'außen, aussen',
+    fr: 'extérieur, extérieure, dehors',
+    es: 'fuera, exterior, afuera',
+    it: 'esterno, esterna, fuori',
+    nl: 'buiten',
+    pt: 'fora, externo',
+  },
+  top: {
+    trade: 'top, up, upper, over',
+    de: 'oben, ob',
+    fr: 'dessus, haut',
+    es: 'arriba, superior',
+    it: 'sopra',
+    nl: 'boven',
+    pt: 'cima, em cima',
+  },
+  bottom: {
+    trade: 'bottom, bot, btm, under, bott, botm, underneath, wires',
+    de: 'unten, unt',
+    fr: 'dessous',
+    es: 'abajo, inferior',
+    it: 'sotto',
+    nl: 'onder',
+    pt: 'baixo, em baixo, embaixo',
+  },
+  high: {
+    trade: 'hi, high, treble',
+    de: 'hoch, hohe',
+    fr: 'aigu, aigus',
+    es: 'agudo, aguda, agudos',
+    it: 'acuto, alto',
+    nl: 'hoog',
+    pt: 'agudo',
+  },
+  middle: { trade: 'mid, middle', de: 'mitte', fr: 'medium, médium', es: 'medio', it: 'medio', nl: 'midden' },
+  low: {
+    trade: 'lo, low',
+    de: 'tief, tiefe',
+    fr: 'grave, graves, bas',
+    es: 'grave, graves',
+    it: 'grave, basso',
+    nl: 'laag',
+    pt: 'grave',
+  },
+  lead: {
+    trade: 'lead, main, ld, principal',
+    de: 'haupt',
+    fr: 'principal, principale, leader',
+    es: 'principal, líder, solista',
+    it: 'principale, solista',
+    nl: 'hoofd',
+    pt: 'principal, solo',
+  },
+  backing: { trade: 'backing, bg, back, backup', fr: 'choeurs' },
+  spare: {
+    trade: 'spare, backup mic',
+    de: 'ersatz, reserve, havarie',
+    fr: 'secours, rechange',
+    es: 'repuesto, reserva',
+    it: 'scorta, riserva',
+    nl: 'reserve',
+    pt: 'reserva, suplente',
+  },
+  guest: {
+    trade: 'guest',
+    de: 'gast',
+    fr: 'invité, invitée',
+    es: 'invitado, invitada',
+    it: 'ospite',
+    nl: 'gast',
+    pt: 'convidado, convidada',
+  },
+  acoustic: {
+    trade: 'acoustic, ac, nylon, acou, aco, classical, unplugged, piezo, acoust, twelve string, steel string',
+    de: 'akustik, akustisch, akustische, western, ak',
+    fr: 'acoustique, folk, sèche, acou',
+    es: 'acústica, acústico, española, criolla, acust',
+    it: 'acustica, classica, acust',
+    nl: 'akoestisch, akoestische, ak',
+    pt: 'acústica, acústico',
+  },
+  electric: {
+    trade: 'electric, elec, el, electr, clean, dirty, distorted',
+    de: 'elektrisch, elektro',
+    fr: 'électrique, élec',
+    es: 'eléctrica, eléctrico, elec',
+    it: 'elettrica, elettrico, elet',
+    nl: 'elektrisch, elektrische',
+    pt: 'elétrica, elétrico, eléctrica',
+  },
+  amp: {
+    trade: 'amp, cab, cabinet, combo, amplifier, speaker, stack, head',
+    de: 'verstärker, box, amp',
+    fr: 'ampli, baffle',
+    es: 'ampli, amplificador, pantalla',
+    it: 'ampli, amplificatore',
+    nl: 'versterker, kast',
+    pt: 'amplificador, amp, caixa amp',
+  },
+  synthetic: { trade: 'synth, synthesizer', de: 'synth', fr: 'synthé', es: 'sinte', it: 'synth' },
+  optional: {
+    trade:
+      'optional, opt, if needed, if available, if possible, nice to have, tbc, maybe, only on big stages, if required, when available',
+    de: 'optional, falls vorhanden, wenn möglich, falls nötig, bei bedarf, evtl, eventuell, wenn vorhanden, falls möglich, ggf',
+    fr: 'optionnel, optionnelle, en option, si possible, si besoin, facultatif, si disponible, éventuel',
+    es: 'opcional, si es posible, si hay, si se puede, en caso necesario',
+    it: 'opzionale, se possibile, facoltativo, se disponibile, eventuale',
+    nl: 'optioneel, indien mogelijk, indien nodig, indien beschikbaar, eventueel',
+    pt: 'opcional, se possível, se houver, se disponível',
+  },
+};
