@@ -1,7 +1,7 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
-import { type Rows, ShowDocument } from '../../core/show/show.ts';
+import { ShowDocument } from '../../core/show/show.ts';
 import { openShow } from '../database/open-show.ts';
 import { openLog } from '../service/log.ts';
 import { Service } from '../service/service.ts';
@@ -31,8 +31,7 @@ export function openService(
   return { ok: true, value: { service, showPath, close: () => show.value.close() } };
 }
 
-function readDemo(root: string): Partial<Rows> {
-  const path = join(root, 'assets', 'demo', 'festival.json');
-  if (!existsSync(path)) return {};
-  return ShowDocument.parse(JSON.parse(readFileSync(path, 'utf8')));
+function readDemo(root: string): ShowDocument {
+  const text = readFileSync(join(root, 'assets', 'demo', 'festival.json'), 'utf8');
+  return ShowDocument.parse(JSON.parse(text));
 }
