@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Grid } from '../rider/grid.ts';
+import { PaperRequest } from '../sheets/paper-request.ts';
 import { Change } from '../show/change.ts';
 import { ShowDocument } from '../show/show.ts';
 import { Problem } from './problem.ts';
@@ -46,6 +47,23 @@ export const contract = {
     }),
     out: z.strictObject({ grid: Grid }),
   },
+  /**
+   * Makes sheets as files; the page knows from `core/sheets` which there are. A PDF is the true preview and what is
+   * printed. `keep`: these files go out, so the next version is compared with them; false for a look.
+   */
+  'paper.make': {
+    in: z.strictObject({ request: PaperRequest, keep: z.boolean() }),
+    out: z.strictObject({
+      files: z.array(z.strictObject({ name: z.string(), base64: z.base64() })),
+      pageCount: z.number().int().min(0),
+      /** Version of each sheet; `isNew` where it says other things than the last print. */
+      versions: z.array(z.strictObject({ key: z.string(), number: z.number().int(), isNew: z.boolean() })),
+      /** Sheets asked for of what is no longer in the show. */
+      missing: z.number().int().min(0),
+    }),
+  },
+  /** Stops what `paper.make` is making for this window, if anything: that call then answers `stopped`. */
+  'paper.stop': { in: z.strictObject({}), out: z.strictObject({}) },
 } as const;
 
 export type CallName = keyof typeof contract;
@@ -55,6 +73,8 @@ export type CallOutput<C extends CallName> = z.output<(typeof contract)[C]['out'
 /** What the shell tells every window and stage page without being asked. */
 export const Push = z.discriminatedUnion('push', [
   z.strictObject({ push: z.literal('changed'), changed: Changed }),
+  /** How far this window's `paper.make` is: a share from 0 to 1, and what is being made. */
+  z.strictObject({ push: z.literal('paper progress'), share: z.number().min(0).max(1), what: z.string() }),
 ]);
 export type Push = z.infer<typeof Push>;
 

@@ -1,11 +1,13 @@
 import Database from 'better-sqlite3';
 import type { Changed, Standing } from '../../core/contract/contract.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import type { Edition } from '../../core/sheets/edition.ts';
 import { applyChange, findBrokenReferences } from '../../core/show/apply-change.ts';
 import { Change } from '../../core/show/change.ts';
 import type { Show } from '../../core/show/show.ts';
 import { changeToNow } from './change-to-now.ts';
 import { History, type Step } from './history.ts';
+import { PrintedSheets } from './printed-sheets.ts';
 import { ShowRows } from './rows.ts';
 import { problemOf } from './trouble.ts';
 
@@ -18,6 +20,7 @@ export class ShowDatabase {
   readonly #database: Database.Database;
   readonly #rows: ShowRows;
   readonly #history: History;
+  readonly #printed: PrintedSheets;
   readonly #now: () => Date;
 
   /** For `openShow`: the database is at the newest version and is this object's alone from here on. */
@@ -26,6 +29,7 @@ export class ShowDatabase {
     this.#database = database;
     this.#rows = new ShowRows(database);
     this.#history = new History(database);
+    this.#printed = new PrintedSheets(database);
     this.#now = now;
   }
 
@@ -61,6 +65,19 @@ export class ShowDatabase {
     const step = this.#history.nextRedo();
     if (!step) return refuse('nothing to undo', 'There is nothing to do again.', 'Go on working.');
     return this.#turn(step, 'done');
+  }
+
+  /** The last print of each of these sheets that was ever printed, by its key. */
+  lastPrints(keys: readonly string[]): Map<string, Edition> {
+    return this.#printed.last(keys);
+  }
+
+  /** Remembers what was printed. No step of undo: paper that is out stays out. */
+  keepPrints(printed: readonly { key: string; edition: Edition }[]): Outcome<null> {
+    return this.#write(() => {
+      this.#printed.keep(printed);
+      return null;
+    });
   }
 
   /** Ends the work on the file and brings all of it into the one file. */

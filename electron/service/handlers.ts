@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { CallName, CallOutput, contract, Push } from '../../core/contract/contract.ts';
 import type { Outcome } from '../../core/contract/problem.ts';
 import type { ShowDatabase } from '../database/show-database.ts';
+import { makeSheets, stopSheets } from './paper-calls.ts';
 import { gridOfRider } from './rider-calls.ts';
 import { changeShow, openShowInWindow, redo, undo } from './show-calls.ts';
 
@@ -9,6 +10,8 @@ import { changeShow, openShowInWindow, redo, undo } from './show-calls.ts';
 export type Context = {
   show: ShowDatabase;
   host: 'electron' | 'browser';
+  /** Tells the window that calls. */
+  tellCaller(push: Push): void;
   /** Tells every window but the one that calls. */
   tellOthers(push: Push): void;
   /** Aborted when the window that calls has gone: nobody waits for the answer any more. */
@@ -27,4 +30,6 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'show.undo': undo,
   'show.redo': redo,
   'rider.grid': gridOfRider,
+  'paper.make': makeSheets,
+  'paper.stop': stopSheets,
 };

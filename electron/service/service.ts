@@ -47,6 +47,9 @@ export class Service {
     const context: Context = {
       show: this.#show,
       host: this.#host,
+      tellCaller: (push) => {
+        if (!gone.signal.aborted) send(JSON.stringify(Push.parse(push)));
+      },
       tellOthers: (push) => this.#tell(push, send),
       gone: gone.signal,
     };

@@ -172,7 +172,7 @@ export class ShowStore {
   }
 
   #hear(push: Push): void {
-    if (this.#state.phase === 'open') this.#takeChanged(push.changed);
+    if (push.push === 'changed' && this.#state.phase === 'open') this.#takeChanged(push.changed);
   }
 
   /** Takes a durable change that came from elsewhere: another window, a stage page, undo. */

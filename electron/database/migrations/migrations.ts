@@ -1,5 +1,6 @@
 import { showTables } from './001-show-tables.ts';
 import { history } from './002-history.ts';
+import { printedSheets } from './003-printed-sheets.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -8,4 +9,5 @@ import { history } from './002-history.ts';
 export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'show tables', statements: showTables },
   { name: 'history', statements: history },
+  { name: 'printed sheets', statements: printedSheets },
 ];
