@@ -4,15 +4,25 @@ import { defineConfig, type Plugin } from 'vite';
 
 const largestPageBytes = 250_000;
 
-/** Says how large the page is without its fonts, and refuses to build one that a slow machine would wait for. */
+/**
+ * Says how large the page is without its fonts, and refuses to build one that a slow machine would wait for. What
+ * the page asks for only after its first paint is told apart.
+ */
 const pageSize: Plugin = {
   name: 'page-size',
   generateBundle(_options, bundle) {
-    const bytes = Object.values(bundle)
-      .filter((it) => !it.fileName.endsWith('.woff2'))
-      .reduce((sum, it) => sum + gzipSync(it.type === 'chunk' ? it.code : it.source).length, 0);
-    console.log(`page without fonts: ${(bytes / 1000).toFixed(1)} kB gzip of ${largestPageBytes / 1000} kB`);
-    if (bytes > largestPageBytes) this.error(`The page is larger than ${largestPageBytes / 1000} kB.`);
+    let [atFirst, later] = [0, 0];
+    for (const it of Object.values(bundle)) {
+      if (it.fileName.endsWith('.woff2')) continue;
+      const bytes = gzipSync(it.type === 'chunk' ? it.code : it.source).length;
+      if (it.type === 'chunk' && it.isDynamicEntry) later += bytes;
+      else atFirst += bytes;
+    }
+    const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
+    console.log(
+      `page without fonts, gzip: ${kB(atFirst)} of ${kB(largestPageBytes)}, and ${kB(later)} after the first paint`,
+    );
+    if (atFirst > largestPageBytes) this.error(`The page is larger than ${kB(largestPageBytes)}.`);
   },
 };
 

@@ -1,5 +1,5 @@
 import type { LineRef } from '../../core/rider/grid.ts';
-import type { Question, Reading } from '../../core/rider/reading.ts';
+import type { Reading } from '../../core/rider/reading.ts';
 
 /** What is pointed at or chosen on Advance: a line of the rider, an input or mix of the reading, or a question. */
 export type Pointed =
@@ -65,15 +65,7 @@ function linesOf(reading: Reading, pointed: NonNullable<Pointed>): string[] {
   }
 }
 
-/** Questions that nobody has answered yet, the most urgent first. */
-export function openQuestions(reading: Reading, answers: Readonly<Record<string, string>>): Question[] {
-  return reading.questions.filter((question) => !(question.key in answers));
-}
-
 /** Lines that still wait for an answer: the number that must reach zero. */
-export function openLineCount(reading: Reading, answers: Readonly<Record<string, string>>): number {
-  const open = new Set(openQuestions(reading, answers).map((question) => question.key));
-  return reading.lines.filter(
-    (line) => line.outcome === 'question' && line.questionKeys.some((key) => open.has(key)),
-  ).length;
+export function openLineCount(reading: Reading): number {
+  return reading.lines.filter((line) => line.outcome === 'question').length;
 }

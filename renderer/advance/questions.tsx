@@ -1,12 +1,15 @@
 import { type KeyboardEvent, useState } from 'react';
-import type { Answers, Question } from '../../core/rider/reading.ts';
+import type { Question } from '../../core/rider/reading.ts';
 import { words } from '../wording/words.ts';
 import type { Linked, Pointed } from './links.ts';
 import './questions.css';
 
+export type AnsweredQuestion = { question: Question; value: string };
+
 type Props = {
-  questions: readonly Question[];
-  answers: Answers;
+  /** The most urgent first. */
+  open: readonly Question[];
+  answered: readonly AnsweredQuestion[];
   linked: Linked;
   current: Question | null;
   onPoint: (pointed: Pointed) => void;
@@ -15,9 +18,7 @@ type Props = {
 };
 
 /** Open questions first, one large at a time; a digit answers it. Answered ones stay below and can be opened again. */
-export function Questions({ questions, answers, linked, current, onPoint, onChoose, onAnswer }: Props) {
-  const open = questions.filter((question) => !(question.key in answers));
-  const answered = questions.filter((question) => question.key in answers);
+export function Questions({ open, answered, linked, current, onPoint, onChoose, onAnswer }: Props) {
   const text = words.advance;
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -48,7 +49,7 @@ export function Questions({ questions, answers, linked, current, onPoint, onChoo
         {text.questions} <span className="questions-count">{open.length}</span>
       </h2>
       {open.length === 0 && (
-        <p className="questions-none">{questions.length === 0 ? text.noQuestions : text.allAnswered}</p>
+        <p className="questions-none">{answered.length === 0 ? text.noQuestions : text.allAnswered}</p>
       )}
       <ol>
         {open.map((question) => (
@@ -75,10 +76,10 @@ export function Questions({ questions, answers, linked, current, onPoint, onChoo
         <details className="questions-answered">
           <summary>{text.answered(answered.length)}</summary>
           <ul>
-            {answered.map((question) => (
+            {answered.map(({ question, value }) => (
               <li key={question.key}>
                 <span>{question.ask}</span>
-                <strong>{labelOf(question, answers[question.key] ?? '')}</strong>
+                <strong>{labelOf(question, value)}</strong>
                 <button
                   type="button"
                   aria-label={`${text.askAgain}: ${question.ask}`}

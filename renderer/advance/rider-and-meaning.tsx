@@ -1,13 +1,14 @@
 import { useMemo, useState } from 'react';
-import type { Question, Reading } from '../../core/rider/reading.ts';
+import type { Grid } from '../../core/rider/grid.ts';
+import type { Answers, Question, Reading } from '../../core/rider/reading.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { answersOfRider, readingOf } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import { ActTables } from './act-tables.tsx';
-import { linkedTo, openLineCount, openQuestions, type Pointed } from './links.ts';
-import { Questions } from './questions.tsx';
+import { linkedTo, openLineCount, type Pointed } from './links.ts';
+import { type AnsweredQuestion, Questions } from './questions.tsx';
 import { ReplyButton } from './reply-button.tsx';
 import { answerChange } from './rider-changes.ts';
 import { RiderPage } from './rider-page.tsx';
@@ -20,12 +21,13 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   const reading = readingOf(rider.grid, answers);
   const [pointed, setPointed] = useState<Pointed>(null);
   const [chosen, setChosen] = useState<Pointed>(null);
-  const questions = openQuestions(reading, answers);
+  const { questions } = reading;
+  const answered = useMemo(() => answeredQuestions(rider.grid, answers), [rider.grid, answers]);
   const current = questionOf(questions, chosen) ?? questions[0] ?? null;
   const focus = pointed ?? chosen ?? (current && { of: 'question', key: current.key });
   const linked = useMemo(() => linkedTo(reading, focus), [reading, focus]);
   const links = useMemo(() => rowLinks(open.sheet, reading), [open.sheet, reading]);
-  const openLines = openLineCount(reading, answers);
+  const openLines = openLineCount(reading);
 
   const answer = (question: Question, value: string | null) => {
     // The next question is the one after this; without a choice the first open one is current.
@@ -71,8 +73,8 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
       />
       <div className="advance-questions">
         <Questions
-          questions={reading.questions}
-          answers={answers}
+          open={questions}
+          answered={answered}
           linked={linked}
           current={current}
           onPoint={setPointed}
@@ -83,6 +85,15 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
       </div>
     </div>
   );
+}
+
+/** The questions that were answered, each as it was asked: an answered one is gone from the reading. */
+function answeredQuestions(grid: Grid, answers: Answers): AnsweredQuestion[] {
+  return Object.entries(answers).flatMap(([key, value]) => {
+    const { [key]: _, ...others } = answers;
+    const question = readingOf(grid, others).questions.find((it) => it.key === key);
+    return question ? [{ question, value }] : [];
+  });
 }
 
 const questionOf = (questions: readonly Question[], chosen: Pointed) =>

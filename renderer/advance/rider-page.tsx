@@ -48,12 +48,15 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
       tabIndex={0}
       aria-label={words.advance.asItCame(grid.name)}
       aria-activedescendant={chosen >= 0 ? `${baseId}-${chosen}` : undefined}
-      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, minmax(1.5rem, auto))` }}
+      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, minmax(1.8rem, max-content)) 1fr` }}
       onKeyDown={onKeyDown}
       onMouseLeave={() => onPoint(null)}
     >
       {lines.map((line, index) => {
         const isLinked = linked.lines.has(lineKey(line.at));
+        const own = cells[index] ?? [];
+        // The last cell takes the rest of the line, so that a line of prose is read as one.
+        const isLast = (column: number) => column === own.length - 1;
         return (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of this list are those of the list as a whole.
           <div
@@ -71,9 +74,9 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
           >
             <span className="rider-line-mark">{marks[line.outcome]}</span>
             <span className="rider-line-number">{line.at.row + 1}</span>
-            {(cells[index] ?? []).map((cell, column) => (
+            {own.map((cell, column) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
-              <span key={column} className="rider-cell" dir="auto">
+              <span key={column} className={isLast(column) ? 'rider-cell is-last' : 'rider-cell'} dir="auto">
                 {cell}
               </span>
             ))}

@@ -34,12 +34,12 @@ export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
       onRow={onRow}
       onHover={onHover}
       columns={[
-        field('riderLine', text.line, 2.6, 'optional number'),
-        field('name', text.name, 10),
-        choice('kind', text.kind, 7.5, () => sourceKinds.map((value) => ({ value, label: value }))),
+        field('riderLine', text.line, 2.5, 'optional number'),
+        field('name', text.name, 9),
+        choice('kind', text.kind, 7.2, () => sourceKinds.map((value) => ({ value, label: value }))),
         pairColumn(sheet, change),
         choice('pickUp', text.pickUp, 4.6, () => orNotSaid(pickUps)),
-        choice('phantom', text.phantom, 5.6, () => phantomNeeds.map((value) => ({ value, label: value }))),
+        choice('phantom', text.phantom, 5.4, () => phantomNeeds.map((value) => ({ value, label: value }))),
         performerColumn(sheet, change),
         field('place', text.place, 6),
         field('notes', text.notes, 10),
@@ -78,7 +78,7 @@ function pairColumn(sheet: ActSheet, change: Send): SheetColumn<Source> {
   return {
     key: 'pair',
     head: words.advance.pair,
-    width: 3.4,
+    width: 3,
     text: (source) => {
       const pair = other(source);
       return pair ? calledAs(pair) : '';
@@ -107,7 +107,7 @@ function performerColumn(sheet: ActSheet, change: Send): SheetColumn<Source> {
   return {
     key: 'performer',
     head: words.advance.performer,
-    width: 6.5,
+    width: 5.6,
     text: (source) => sheet.performers.find((it) => it.id === source.performerId)?.name ?? '',
     options: () => sheet.performers.map((it) => it.name),
     set: (source, typed) => {

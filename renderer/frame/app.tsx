@@ -1,8 +1,10 @@
-import { useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import type { BindingId } from '../keys/bindings.ts';
 import { useKeys } from '../keys/use-keys.ts';
 import { type Here, useHere } from '../state/here.tsx';
+import { loadReader } from '../state/reading-cache.ts';
 import { moments } from '../state/view-store.ts';
+import { words } from '../wording/words.ts';
 import { BottomLine } from './bottom-line.tsx';
 import { FindAnything } from './find-anything.tsx';
 import { KeyCard } from './key-card.tsx';
@@ -19,6 +21,9 @@ export function App() {
   useEffect(() => {
     document.documentElement.dataset.theme = view.theme;
   }, [view.theme]);
+  useEffect(() => {
+    if (phase === 'open') void loadReader();
+  }, [phase]);
   const run = (id: BindingId) => actions(here)[id]();
   useKeys((id) => {
     if (phase === 'open') run(id);
@@ -32,7 +37,9 @@ export function App() {
       <RunningOrder onNewAct={() => here.look({ moment: 'advance', newAct: true })} />
       <TopBar />
       <main className="frame-main" data-region="main">
-        <Screen />
+        <Suspense fallback={<p className="frame-waiting">{words.connection.opening}</p>}>
+          <Screen />
+        </Suspense>
       </main>
       <BottomLine />
       {view.open === 'find' && <FindAnything run={run} />}

@@ -5,7 +5,7 @@ import { timeText } from '../parts/format.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import { actOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
-import { openQuestionCount } from '../state/reading-cache.ts';
+import { openQuestionCount, useReader } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import './running-order.css';
 
@@ -58,7 +58,8 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
 
 const ActLine = memo(function ActLine({ act, show }: { act: Act; show: Show }) {
   const findings = actOnScreen(show, act.id)?.derived.findings ?? [];
-  const questions = openQuestionCount(show, act.id);
+  const canRead = useReader();
+  const questions = canRead ? openQuestionCount(show, act.id) : 0;
   const worst = worstOf(findings);
   return (
     <>

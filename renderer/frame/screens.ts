@@ -1,5 +1,4 @@
-import type { ComponentType } from 'react';
-import { AdvanceScreen } from '../advance/advance-screen.tsx';
+import { type ComponentType, lazy } from 'react';
 import { ChangeoverScreen } from '../changeover/changeover-screen.tsx';
 import { DayScreen } from '../day/day-screen.tsx';
 import { MixesScreen } from '../mixes/mixes-screen.tsx';
@@ -7,7 +6,13 @@ import { PaperScreen } from '../paper/paper-screen.tsx';
 import { RigScreen } from '../rig/rig-screen.tsx';
 import { ShowScreen } from '../show/show-screen.tsx';
 import { StageScreen } from '../stage/stage-screen.tsx';
+import { loadReader } from '../state/reading-cache.ts';
 import type { Moment } from '../state/view-store.ts';
+
+const AdvanceScreen = lazy(async () => {
+  await loadReader();
+  return { default: (await import('../advance/advance-screen.tsx')).AdvanceScreen };
+});
 
 /** The screen of each moment. Whoever adds a moment adds its screen here. */
 export const screens: Record<Moment, ComponentType> = {

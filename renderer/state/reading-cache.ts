@@ -1,19 +1,49 @@
+import { useSyncExternalStore } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
-import { readRider } from '../../core/rider/read-rider.ts';
+import type { readRider } from '../../core/rider/read-rider.ts';
 import type { Answers, Reading } from '../../core/rider/reading.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 
-const known = new WeakMap<Grid, { answers: string; reading: Reading }>();
+/**
+ * The reader of riders with its tables of words is a third of the whole program and not needed for the first
+ * sight of a plan: it comes in a file of its own, asked for as soon as the window is drawn.
+ */
+let read: typeof readRider | null = null;
+const waiting = new Set<() => void>();
 
-/** What a grid means under the given answers; read once for each set of answers. */
+export async function loadReader(): Promise<void> {
+  if (read) return;
+  ({ readRider: read } = await import('../../core/rider/read-rider.ts'));
+  for (const tell of waiting) tell();
+}
+
+/** Whether riders can be read yet; who asks is drawn again when they can. */
+export function useReader(): boolean {
+  return useSyncExternalStore(
+    (tell) => {
+      waiting.add(tell);
+      return () => waiting.delete(tell);
+    },
+    () => read !== null,
+  );
+}
+
+const mostKept = 16;
+const known = new WeakMap<Grid, Map<string, Reading>>();
+
+/** What a grid means under the given answers; read once for each set of answers. Only after `loadReader`. */
 export function readingOf(grid: Grid, answers: Answers): Reading {
+  if (!read) throw new Error('A rider was read before the reader was there.');
   const key = JSON.stringify(Object.entries(answers).sort());
-  const found = known.get(grid);
-  if (found?.answers === key) return found.reading;
-  const reading = readRider(grid, answers);
-  known.set(grid, { answers: key, reading });
+  const ofGrid = known.get(grid) ?? new Map<string, Reading>();
+  known.set(grid, ofGrid);
+  const found = ofGrid.get(key);
+  if (found) return found;
+  const reading = read(grid, answers);
+  if (ofGrid.size >= mostKept) ofGrid.clear();
+  ofGrid.set(key, reading);
   return reading;
 }
 
@@ -30,12 +60,9 @@ export function answersOfRider(show: Show, riderId: Id): Record<string, string> 
   return Object.fromEntries(rows.map((answer) => [answer.questionKey, answer.value]));
 }
 
-/** How many questions the riders of an act still leave open. */
+/** How many questions the riders of an act still leave open. Only after `loadReader`. */
 export function openQuestionCount(show: Show, actId: Id): number {
   return ridersOfAct(show, actId)
-    .map((rider) => {
-      const answers = answersOfRider(show, rider.id);
-      return readingOf(rider.grid, answers).questions.filter((question) => !(question.key in answers)).length;
-    })
+    .map((rider) => readingOf(rider.grid, answersOfRider(show, rider.id)).questions.length)
     .reduce((sum, count) => sum + count, 0);
 }

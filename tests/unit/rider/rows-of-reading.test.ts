@@ -1,67 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import type { ReadInput, Reading, ReadMix, ReadWish } from '../../../core/rider/reading.ts';
+import type { Reading } from '../../../core/rider/reading.ts';
 import { rowsOfReading } from '../../../core/rider/rows-of-reading.ts';
 import type { RowOf, TableName } from '../../../core/show/show.ts';
-
-const input = (key: string, more: Partial<ReadInput> = {}): ReadInput => ({
-  key,
-  lines: [],
-  channel: 1,
-  name: key,
-  kind: 'other',
-  kindConfidence: 1,
-  pairKey: null,
-  side: null,
-  pickUp: null,
-  pickUpModel: '',
-  phantom: 'not said',
-  stand: '',
-  position: '',
-  performer: null,
-  broughtBy: null,
-  optional: false,
-  audience: 'front of house and monitors',
-  notes: '',
-  ...more,
-});
-
-const mix = (key: string, wishes: ReadWish[], more: Partial<ReadMix> = {}): ReadMix => ({
-  key,
-  lines: [],
-  number: 1,
-  label: key,
-  listeners: [],
-  deviceKind: null,
-  format: null,
-  deviceCount: 1,
-  ownDevice: null,
-  mixedAt: 'house desk',
-  place: '',
-  wishes,
-  notes: '',
-  ...more,
-});
-
-const wish = (target: ReadWish['target'], more: Partial<ReadWish> = {}): ReadWish => ({
-  words: '',
-  target,
-  amount: null,
-  levelDb: null,
-  ...more,
-});
+import {
+  readInput as input,
+  readMix as mix,
+  readingWith,
+  readWish as wish,
+} from '../../helpers/small-reading.ts';
 
 function rowsOf<T extends TableName>(table: T, reading: Partial<Reading>): RowOf<T>[] {
   let count = 0;
-  const whole = {
-    actName: null,
-    inputs: [],
-    performers: [],
-    mixes: [],
-    lines: [],
-    questions: [],
-    ...reading,
-  };
-  const puts = rowsOfReading(whole, 'act', () => `id${++count}`);
+  const puts = rowsOfReading(readingWith(reading), 'act', () => `id${++count}`);
   return puts.filter((it) => it.table === table).map((it) => it.row as RowOf<T>);
 }
 
