@@ -17,6 +17,8 @@ export type FamilyShape = {
   sharing: number;
   bankSize: number;
   crewSize?: number;
+  /** Share of the other lines that are the act's own; the rest is house backline that comes again. 1 by default. */
+  ownShare?: number;
 };
 
 export const twelveActs: FamilyShape = {
@@ -175,6 +177,7 @@ function addSources(rows: Record<string, unknown[]>, shape: FamilyShape, act: nu
     })),
   ];
   let count = 0;
+  const houseTaken = new Set<number>();
   const sources = rows.sources ?? [];
   const add = (role: Role, shared: string, name: string) => {
     const place = { xM: spread(role.x, next, shared), yM: spread(role.y, next, shared) };
@@ -199,8 +202,12 @@ function addSources(rows: Record<string, unknown[]>, shape: FamilyShape, act: nu
   };
   for (const { role, shared } of list) add(role, shared, `${role.kind} ${count}`);
   while (count < wanted) {
-    const role = own[Math.floor(next() * own.length)];
-    if (role && count + (role.pair ? 2 : 1) <= wanted) add(role, '', `${role.kind} ${count}`);
+    const place = Math.floor(next() * own.length);
+    const role = own[place];
+    const comesAgain = shape.ownShare !== undefined && next() >= shape.ownShare && !houseTaken.has(place);
+    if (comesAgain) houseTaken.add(place);
+    if (role && count + (role.pair ? 2 : 1) <= wanted)
+      add(role, comesAgain ? `house line ${place}` : '', `${role.kind} ${count}`);
     else if (role && count + 1 === wanted) add({ ...role, pair: false }, '', `${role.kind} ${count}`);
   }
   // Now and then the engineer has locked a line of this act to a socket of its own habit.

@@ -162,35 +162,56 @@ function pairSlots(layer: Layer, byAct: number[][], act: number, group: number):
   }).length;
 }
 
-function addPhantomRows(builder: ModelBuilder, layer: Layer, insideOf: Plugged[][], act: number): void {
-  const onColumn = new Map<number, number>();
-  const wholeBanks = bankSizes(
-    layer,
-    layer.slots.map((_, index) => index),
-  );
-  layer.groups.forEach((_, group) => {
-    const inside = insideOf[group] ?? [];
-    const off = inside.filter((it) => it.item.phantom === 'off');
-    const on = inside.filter((it) => it.item.phantom === 'on' && it.item.act === act);
-    if (off.length === 0 || on.length === 0) return;
-    const weighted = (list: typeof inside) =>
-      list.flatMap((it) => it.columns.map(([column]): [number, number] => [column, it.item.width]));
-    const banks = bankSizes(layer, layer.groups[group]?.slots ?? []);
-    const largest = Math.max(...banks.values());
-    const [bank] = banks.keys();
-    if ([...banks.keys()].every((it) => wholeBanks.get(it) === 1)) return;
-    if (banks.size === 1 && bank !== undefined) {
-      // One switch for the whole group: it is on or off, and other groups on the same bank follow it.
-      const column = onColumn.get(bank) ?? builder.column(0);
-      onColumn.set(bank, column);
-      builder.row(Number.NEGATIVE_INFINITY, largest, [...weighted(off), [column, largest]]);
-      builder.row(Number.NEGATIVE_INFINITY, 0, [...weighted(on), [column, -largest]]);
-      return;
-    }
-    const banksOff = builder.column(0, 0, banks.size);
-    builder.row(Number.NEGATIVE_INFINITY, 0, [...weighted(off), [banksOff, -largest]]);
-    builder.row(Number.NEGATIVE_INFINITY, largest * banks.size, [...weighted(on), [banksOff, largest]]);
+type PhantomUse = { banks: Map<number, number>; off: [number, number][]; on: [number, number][] };
+
+/** What 48 V would harm as long as it is plugged, and what needs it while it plays, by group. */
+function phantomUse(layer: Layer, insideOf: Plugged[][], act: number): PhantomUse[] {
+  const weighted = (list: Plugged[]) =>
+    list.flatMap((it) => it.columns.map(([column]): [number, number] => [column, it.item.width]));
+  return layer.groups.map((group, index) => {
+    const inside = insideOf[index] ?? [];
+    return {
+      banks: bankSizes(layer, group.slots),
+      off: weighted(inside.filter((it) => it.item.phantom === 'off')),
+      on: weighted(inside.filter((it) => it.item.phantom === 'on' && it.item.act === act)),
+    };
   });
+}
+
+function addPhantomRows(builder: ModelBuilder, layer: Layer, insideOf: Plugged[][], act: number): void {
+  const wholeBanks = bankSizes(layer, [...layer.slots.keys()]);
+  const uses = phantomUse(layer, insideOf, act);
+  const ofOneBank = uses.filter((use) => use.banks.size === 1);
+  for (const bank of wholeBanks.keys())
+    addSwitchRows(
+      builder,
+      ofOneBank.filter((use) => use.banks.has(bank)),
+    );
+  for (const use of uses) {
+    const isShared = [...use.banks.keys()].some((bank) => (wholeBanks.get(bank) ?? 0) > 1);
+    if (use.banks.size > 1 && isShared) addBankCountRows(builder, use);
+  }
+}
+
+/** Groups within one bank follow its one switch, which is on or off. */
+function addSwitchRows(builder: ModelBuilder, uses: PhantomUse[]): void {
+  const isAsked = uses.some((use) => use.off.length > 0) && uses.some((use) => use.on.length > 0);
+  if (!isAsked) return;
+  const isOn = builder.column(0);
+  for (const { banks, off, on } of uses) {
+    const size = Math.max(...banks.values());
+    if (off.length > 0) builder.row(Number.NEGATIVE_INFINITY, size, [...off, [isOn, size]]);
+    if (on.length > 0) builder.row(Number.NEGATIVE_INFINITY, 0, [...on, [isOn, -size]]);
+  }
+}
+
+/** In a group of several banks, whole banks are off, as many as it takes for what would be harmed. */
+function addBankCountRows(builder: ModelBuilder, { banks, off, on }: PhantomUse): void {
+  if (off.length === 0 || on.length === 0) return;
+  const largest = Math.max(...banks.values());
+  const banksOff = builder.column(0, 0, banks.size);
+  builder.row(Number.NEGATIVE_INFINITY, 0, [...off, [banksOff, -largest]]);
+  builder.row(Number.NEGATIVE_INFINITY, largest * banks.size, [...on, [banksOff, largest]]);
 }
 
 function bankSizes(layer: Layer, slots: number[]): Map<number, number> {
