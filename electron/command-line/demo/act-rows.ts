@@ -7,6 +7,7 @@ import { type Put, put } from '../../../core/show/change.ts';
 import { Answer, RiderRecord } from '../../../core/show/rider-record.ts';
 import { decisionRows } from './decision-rows.ts';
 import type { DemoAct } from './demo-day.ts';
+import { placed } from './placed-rows.ts';
 
 /** All rows of one act of the demo: the rider as it came, the answers to it, what it then means, what was decided. */
 export function rowsOfAct(demo: DemoAct, order: number, dayId: string, grid: Grid): Put[] {
@@ -21,10 +22,8 @@ export function rowsOfAct(demo: DemoAct, order: number, dayId: string, grid: Gri
   const reading = readRider(grid, answers);
   const { id, name, state, notes } = demo;
   const times = { startMinute: minuteOf(demo.start), endMinute: minuteOf(demo.end) };
-  const rows = confirmed(
-    demo,
-    rowsOfReading(reading, id, () => idOf('row')),
-  );
+  const read = rowsOfReading(reading, id, () => idOf('row'));
+  const rows = confirmed(demo, placed(demo, read));
   return [
     put('acts', Act.parse({ id, dayId, order, name, state, notes, ...times })),
     ...rows,

@@ -26,6 +26,8 @@ export type DemoAct = {
   /** Answers by a piece of the question's words; `guess` takes what the reading proposes, `rest` all that is left. */
   answers: { ask: RegExp; value: 'guess' | (string & {}) }[];
   decisions: DemoDecision[];
+  /** Where people stand and lines are picked up, in metres on the plot: the first whose words fit a name holds. */
+  places: [name: RegExp, xM: number, yM: number][];
 };
 
 /** Something the engineer decided, by the names on the sheet. */
@@ -51,7 +53,17 @@ export const demoActs: readonly DemoAct[] = [
     riderFile: 'Blaskapelle Unterklee - Mail vom 3. Juni.txt',
     receivedAt: '2026-06-03T08:12:00.000Z',
     answers: [{ ask: everything, value: 'guess' }],
-    decisions: [{ own: 'confirmed', mix: /1$/ }],
+    decisions: [{ own: 'confirmed', mix: /[124]$/ }],
+    places: [
+      [/Toni|Trommel|Snare|Becken/, 0, 7.5],
+      [/Gustl|Tuba|Ansage/, 4, 6.5],
+      [/Vroni|Tenorhorn/, 2.5, 6],
+      [/Hias|Leni|Posaune/, -4, 6],
+      [/Hannes|Sepp|Trompete/, 0, 5],
+      [/Bartl|Kathi|Flügelhorn/, 2, 4.5],
+      [/Traudl|Burgi|Klarinette|flöte/, -3, 3],
+      [/Resi|Akkordeon|Gesang/, 0, 2.2],
+    ],
   },
   {
     id: 'wexmoor',
@@ -66,7 +78,12 @@ export const demoActs: readonly DemoAct[] = [
     decisions: [
       { own: 'copy', source: /^Acoustic guitar$/, purpose: 'monitors' },
       { own: 'level', mix: /1$/, source: /Lead vocal/, levelDb: -3 },
-      { own: 'confirmed', mix: /1$/ },
+      { own: 'confirmed', mix: /[12]$/ },
+    ],
+    places: [
+      [/Fenn|Cello/, 2.5, 2.5],
+      [/Stomp|Looper|Harmonica/, -0.6, 2.2],
+      [/Oona|OONA|vocal|guitar/, 0, 2.2],
     ],
   },
   {
@@ -82,7 +99,13 @@ export const demoActs: readonly DemoAct[] = [
       { ask: /Praatmicrofoon/, value: 'presenter' },
       { ask: everything, value: 'guess' },
     ],
-    decisions: [],
+    decisions: [{ own: 'confirmed', mix: /[1-4]$/ }],
+    places: [
+      [/Wout|Bassdrum|Snare|Overhead/, 1, 6],
+      [/Joppe|Contrabas/, -0.5, 5],
+      [/Saar|Vleugel/, -4, 4.5],
+      [/Lotte|sax|Praat/, 2, 3],
+    ],
   },
   {
     id: 'galoches',
@@ -95,6 +118,14 @@ export const demoActs: readonly DemoAct[] = [
     receivedAt: '2026-06-19T21:30:00.000Z',
     answers: [],
     decisions: [],
+    places: [
+      [/Enora|Cajón|Podo|percus/, 0, 6],
+      [/Corentin|Vielle|Cornemuse/, -3.5, 3],
+      [/Soazig|Violon/, -1.8, 2.6],
+      [/Maëlle|Accordéon|^Chant/, 0, 2.4],
+      [/Yann|Guitare|Chœur/, 1.8, 2.6],
+      [/Briac|Contrebasse/, 3.5, 3.4],
+    ],
   },
   {
     id: 'parsonage',
@@ -113,7 +144,13 @@ export const demoActs: readonly DemoAct[] = [
       { own: 'copy', source: /^Kick in$/, purpose: 'monitors' },
       { own: 'copy', source: /^Kick out$/, purpose: 'monitors' },
       { own: 'feed', mix: /4$/, source: /^Kick out$/, purpose: 'foh' },
-      { own: 'confirmed', mix: /1$/ },
+      { own: 'confirmed', mix: /[1-4]$/ },
+    ],
+    places: [
+      [/Bram|^Kick|Snare|^HH|^Rack|^Floor|^OH/, 0, 7],
+      [/Ivo|^Bass/, -3, 4.5],
+      [/Nell|Gtr SR|Tin can/, 0, 2],
+      [/Dag|Gtr SL/, 3.5, 2.8],
     ],
   },
   {
@@ -127,6 +164,10 @@ export const demoActs: readonly DemoAct[] = [
     receivedAt: '2026-06-22T14:02:00.000Z',
     answers: [],
     decisions: [],
+    places: [
+      [/Alba|Voce principale|Synth|Campionatore/, -1, 3],
+      [/Tancredi|vocoder|Cassa|Percussioni|Basi|Click|Ritorno/, 1, 3],
+    ],
   },
   {
     id: 'korvane',
@@ -143,7 +184,17 @@ export const demoActs: readonly DemoAct[] = [
       { own: 'copy', source: /^Milla spare$/, purpose: 'in-ears', channel: 66 },
       { own: 'socket', source: /^Milla vocal$/, socket: 'D1' },
       { own: 'socket', source: /^Milla spare$/, socket: 'D2' },
-      { own: 'confirmed', mix: /1$/ },
+      { own: 'confirmed', mix: /[1-5]$/ },
+    ],
+    places: [
+      [/Kes|^Kick|Snare|Hi-hat|tom|Overhead|Sample/, 0, 7],
+      [/Sil|^Bass/, -4, 4],
+      [/Pau|Keys|Track|Click|Guide|Timecode|Synth/, 4, 6],
+      [/Tove|uitar/, 4, 3],
+      [/Milla/, 0, 1.5],
+      [/Audience L/, -6, 0],
+      [/Audience R/, 6, 0],
+      [/Tech/, -6.5, 6.5],
     ],
   },
   {
@@ -157,5 +208,18 @@ export const demoActs: readonly DemoAct[] = [
     receivedAt: '2026-06-25T18:45:00.000Z',
     answers: [],
     decisions: [],
+    places: [
+      [/Baltasar|Bombo|Caja|Charles|Timbal|Aéreo/, 0, 7.5],
+      [/Yolanda|Congas|Bong|Timbaletas|Percusión/, -3.5, 7],
+      [/Casilda|Piano|Órgano|Clavinet|Talkback|Click/, 4.5, 5.5],
+      [/Ulises|Bajo/, 2, 6.5],
+      [/Fermina|Guitarra/, 3, 4.5],
+      [/Nicanor|Delfina|Evaristo|Piedad|Gaspar|Oria|Trom|Saxo/, -4.5, 4.5],
+      [/Remedios/, 0, 2],
+      [/Anselmo/, 1.5, 2],
+      [/reserva|invitado/i, -1.5, 1.8],
+      [/Ambiente L/, -6, 0],
+      [/Ambiente R/, 6, 0],
+    ],
   },
 ];

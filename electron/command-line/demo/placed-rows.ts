@@ -1,0 +1,50 @@
+import { Mix, Performer, Source } from '../../../core/show/act.ts';
+import { type Put, put } from '../../../core/show/change.ts';
+import type { DemoAct } from './demo-day.ts';
+
+type Place = { xM: number; yM: number };
+
+/** How far in front of a performer their wedge stands, and how far beside a drummer the fill, in metres. */
+const wedgeInFrontM = 1.3;
+const fillBesideM = 1.5;
+
+/** The rows of an act with performers, lines and devices on the plot; what the demo has no place for stays without. */
+export function placed(demo: DemoAct, rows: readonly Put[]): Put[] {
+  const performers = new Map<string, Place>();
+  for (const it of rows) {
+    const place = it.table === 'performers' && placeOf(demo, it.row.name);
+    if (place) performers.set(it.row.id, place);
+  }
+  const listeners = rows.flatMap((it) => (it.table === 'listeners' ? [it.row] : []));
+  return rows.map((it) => {
+    if (it.table === 'performers')
+      return put('performers', Performer.parse({ ...it.row, ...performers.get(it.row.id) }));
+    if (it.table === 'sources') {
+      const place = placeOf(demo, it.row.name) ?? performers.get(it.row.performerId ?? '');
+      return put('sources', Source.parse({ ...it.row, ...place }));
+    }
+    if (it.table !== 'mixes') return it;
+    const at = listeners.flatMap(({ mixId, performerId }) =>
+      mixId === it.row.id ? (performers.get(performerId) ?? []) : [],
+    );
+    return put('mixes', Mix.parse({ ...it.row, ...devicePlace(it.row, at) }));
+  });
+}
+
+function placeOf(demo: DemoAct, name: string): Place | null {
+  const found = demo.places.find(([words]) => words.test(name));
+  return found ? { xM: found[1], yM: found[2] } : null;
+}
+
+/** A wedge in front of the middle of its listeners and aimed at them, a drum fill beside the drummer. */
+function devicePlace({ deviceKind }: Mix, at: readonly Place[]): Partial<Mix> {
+  if (at.length === 0 || deviceKind === 'in-ear') return {};
+  const xM = mean(at.map((it) => it.xM));
+  const yM = mean(at.map((it) => it.yM));
+  if (deviceKind === 'drum fill') return { xM: xM + fillBesideM, yM, aimDeg: -90 };
+  return { xM, yM: yM - wedgeInFrontM, aimDeg: 0 };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

@@ -1,0 +1,61 @@
+import { readFile } from 'node:fs/promises';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import type { Edition } from '../../core/sheets/edition.ts';
+import { type Show, ShowDocument, showFromRows } from '../../core/show/show.ts';
+import { openShow } from '../database/open-show.ts';
+
+/** A show that a command works on, with what was printed of it before. */
+export type OpenedShow = {
+  show: Show;
+  lastPrints(keys: readonly string[]): ReadonlyMap<string, Edition>;
+  keepPrints(printed: readonly { key: string; edition: Edition }[]): Promise<Outcome<null>>;
+  close(): void;
+};
+
+type PrintLedger = Pick<OpenedShow, 'lastPrints' | 'keepPrints'>;
+
+/** Opens a show file, or an exported show (JSON), whose prints are then remembered in `ledger`. */
+export async function openShowOfPath(path: string, ledger: PrintLedger): Promise<Outcome<OpenedShow>> {
+  const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => error.code ?? 'unknown');
+  if (typeof bytes === 'string')
+    return refuse(
+      'unreadable file',
+      bytes === 'ENOENT' ? `“${path}” is not there.` : `“${path}” cannot be opened (${bytes}).`,
+      'Check the name of the show.',
+    );
+  if (bytes.subarray(0, 15).toString('latin1') === 'SQLite format 3') return openShowFile(path);
+  const document = ShowDocument.safeParse(parsedJson(bytes.toString('utf8')));
+  if (!document.success) {
+    const [issue] = document.error.issues;
+    const where = issue && issue.path.length > 0 ? ` (at ${issue.path.join('.')}: ${issue.message})` : '';
+    return refuse(
+      'not a show',
+      `“${path}” is no show${where}.`,
+      'Name a show file, or a show exported as JSON.',
+    );
+  }
+  return { ok: true, value: { show: showFromRows(document.data), ...ledger, close: () => {} } };
+}
+
+function openShowFile(path: string): Outcome<OpenedShow> {
+  const opened = openShow(path);
+  if (!opened.ok) return opened;
+  const database = opened.value;
+  return {
+    ok: true,
+    value: {
+      show: database.read(),
+      lastPrints: (keys) => database.lastPrints(keys),
+      keepPrints: async (printed) => database.keepPrints(printed),
+      close: () => database.close(),
+    },
+  };
+}
+
+function parsedJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
