@@ -1,7 +1,7 @@
 import type { PlannedMix } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Id } from '../show/rig.ts';
+import type { Device, Id } from '../show/rig.ts';
 import type { Cue, Derived, Subject } from './derived.ts';
 import { byId } from './facts.ts';
 import { copyName } from './findings/say.ts';
@@ -186,24 +186,42 @@ function drawMixes(drawing: Drawing, sheet: ActSheet, derived: Derived): void {
     const planned = derived.plan.mixes[mixAt];
     if (!planned) return;
     const here = drawing.node('mix', mix, whereMixIsMade(mix, planned, buses));
-    const ends = planned.deviceIds.flatMap((id) => {
-      const device = devices.get(id);
-      return device ? [drawing.node('device', device, device.kind)] : [];
-    });
+    const given = planned.deviceIds.flatMap((id) => devices.get(id) ?? []);
+    const ends = given.map((device) => drawing.node('device', device, device.kind));
     // The band's own device is no row of the rig; it is there all the same.
     if (ends.length === 0 && mix.ownDevice === true)
       ends.push(
         drawing.node('device', { id: mix.id, name: `Own device of ${mix.name}` }, mix.deviceKind ?? ''),
       );
-    const ways = planned.outputIds.filter((id) => outputs.has(id)).map((id) => pathKey('output', id));
-    for (const way of ways) drawing.link(here, way);
+    const ways = planned.outputIds.filter((id) => outputs.has(id));
+    drawWaysOut(drawing, here, ways, ends, given);
     // What a band mixes itself for its own devices reaches them without the house.
-    const starts = ways.length === 0 && mix.mixedAt === 'elsewhere' ? [here] : ways;
-    for (const start of starts) for (const end of ends) drawing.link(start, end);
+    if (ways.length === 0 && mix.mixedAt === 'elsewhere') for (const end of ends) drawing.link(here, end);
     drawListeners(drawing, sheet, mix.id, ends);
     drawCueOfMix(drawing, sheet, derived.cues[mixAt]);
   });
   drawCueOutputs(drawing, sheet);
+}
+
+/** From a mix through its outputs to its devices; `given` are the rows behind the ends, where they are the house's. */
+function drawWaysOut(
+  drawing: Drawing,
+  mixKey: string,
+  ways: readonly Id[],
+  ends: readonly string[],
+  given: readonly Device[],
+): void {
+  for (const way of ways) {
+    drawing.link(mixKey, pathKey('output', way));
+    for (const [at, end] of ends.entries())
+      if (hangsOn(given[at], way, ways)) drawing.link(pathKey('output', way), end);
+  }
+}
+
+/** A device that is wired to some of a mix's outputs hangs on those; any other may be plugged to each of them. */
+function hangsOn(device: Device | undefined, outputId: Id, ways: readonly Id[]): boolean {
+  const wired = [device?.outputId, device?.secondOutputId].filter((id) => ways.some((way) => way === id));
+  return wired.length === 0 || wired.includes(outputId);
 }
 
 function whereMixIsMade(mix: Mix, planned: PlannedMix, buses: ReadonlyMap<Id, number>): string {

@@ -35,8 +35,8 @@ export function planOutputs(
     if (settled) give(mix, settled);
   }
   for (const mix of sheet.mixes) {
-    const wired = wiredOutputs(devices.get(mix.id), deviceById, widthOf(mix));
-    const free = wired.length === widthOf(mix) && wired.every((id) => open.has(id));
+    const wired = wiredOutputs(devices.get(mix.id), deviceById);
+    const free = wired.length >= widthOf(mix) && wired.every((id) => open.has(id));
     if (!result.has(mix.id) && free)
       give(mix, { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' });
   }
@@ -97,12 +97,13 @@ function openOutputs(sheet: ActSheet): Map<Id, Output> {
   );
 }
 
-function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, Device>, width: number): Id[] {
+/** All outputs that a mix's devices are wired to: two wedges on one mono mix may hang on two. */
+function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, Device>): Id[] {
   const rows = (devices?.deviceIds ?? []).flatMap((id) => byId.get(id) ?? []);
   const wired = rows
     .flatMap((device) => [device.outputId, device.secondOutputId])
     .filter((id) => id !== null);
-  return [...new Set(wired)].slice(0, width);
+  return [...new Set(wired)];
 }
 
 /** One decided output of a stereo mix stands for itself and the next number of the same place and box. */

@@ -9,13 +9,13 @@ export const alternateFindings: readonly FindingRule[] = [
     code: 'not-on-own-line',
     severity: 'know this',
     needs: 'which sources are on an alternate',
-    cause: '{sources} are not on their own lines: what is heard is {kinds}.',
+    cause: 'An alternate is heard in place of {sources}: {kinds}.',
     remedy: 'Put them back before the act plays, unless it is meant so.',
     find: (facts) => {
       const away = facts.inputs.filter((input) => input.from !== 'own line');
       const sources = away.flatMap((input) => sourceOf(facts, input.sourceId) ?? []);
       if (sources.length === 0) return [];
-      const kinds = [...new Set(away.map((input) => `their ${input.from}`))].join(' or ');
+      const kinds = [...new Set(away.map((input) => `a ${input.from}`))].join(' or ');
       return [{ say: { sources: listed(sources), kinds }, about: sources.map(aboutSource) }];
     },
   },
@@ -24,7 +24,7 @@ export const alternateFindings: readonly FindingRule[] = [
     severity: 'must fix',
     needs: 'the state of the act, and which sources are on a recorded track',
     cause:
-      'The act is {state}, but {sources} still play from a recording: nothing that is sung or played is heard.',
+      'The act is {state}, but a recording still plays in place of {sources}: nothing that is sung or played there is heard.',
     remedy: 'Put all sources back on their own lines, with the outputs muted.',
     find: (facts) => {
       const { state } = facts.sheet.act;

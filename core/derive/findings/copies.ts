@@ -149,7 +149,7 @@ export const copyFindings: readonly FindingRule[] = [
     severity: 'look again',
     needs: 'the copies of microphones that belong together',
     cause:
-      '{doubled} has a copy for monitors, but {alone}, which belongs with it, has none: mixes hear the two through different processing.',
+      'A copy for monitors is there of {doubled}, but not of {alone}, though they belong together: mixes hear them through different processing.',
     remedy: 'Double all of them, or none.',
     find: (facts) =>
       unitsWithSeveral(facts).flatMap((unit) => {

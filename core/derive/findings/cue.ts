@@ -24,7 +24,7 @@ export const cueFindings: readonly FindingRule[] = [
     severity: 'look again',
     needs: 'the cue outputs of the rig, and what every mix is heard through',
     cause:
-      '{mixes} are heard on {cue}, which is of another kind than their devices: tone and balance will mislead.',
+      '{cue} is of another kind than the devices of {mixes}, which the engineer hears on it: tone and balance will mislead.',
     remedy: '{remedy}',
     find: (facts) =>
       [
@@ -44,7 +44,7 @@ export const cueFindings: readonly FindingRule[] = [
     code: 'cue-mono-for-stereo',
     severity: 'know this',
     needs: 'the format of mixes and cue outputs',
-    cause: '{mixes} are stereo, but {cue} is mono: the engineer does not hear their sides.',
+    cause: '{cue} is mono: the engineer does not hear the stereo of {mixes}.',
     remedy: 'Add a stereo cue output, or check the sides on a pack.',
     find: (facts) =>
       [

@@ -11,8 +11,7 @@ export const deviceFindings: readonly FindingRule[] = [
     code: 'too-few-devices',
     severity: 'must fix',
     needs: 'what is in stock, and what every mix asks for',
-    cause:
-      '{mix} asks for {wanted}, and {given} is left for it: the act asks for {needed}, the house has {there}.',
+    cause: '{mix} asks for {wanted} and gets {given}: needed {needed}, in the house {there}.',
     remedy: 'Hire more, ask the band to bring their own, or let two performers share.',
     find: (facts) =>
       facts.mixes.flatMap(({ mix, planned }) => {
@@ -85,7 +84,7 @@ export const deviceFindings: readonly FindingRule[] = [
     severity: 'must fix',
     needs: 'where the limiter of each pack sits',
     cause:
-      '{devices} have no limiter in the receiver: a limiter on the desk does not stop radio noise, and a sudden peak in-ear can hurt hearing for good.',
+      'No limiter is in the receiver of {devices}: one on the desk does not stop radio noise, and a sudden peak in-ear can hurt hearing for good.',
     remedy:
       'Use receivers with their own limiter switched on. This plan does not replace local rules on noise at work.',
     find: (facts) =>
@@ -103,7 +102,7 @@ export const deviceFindings: readonly FindingRule[] = [
     code: 'wireless-without-frequency',
     severity: 'look again',
     needs: 'the frequencies of wireless sources',
-    cause: '{sources} are wireless, but no frequency is noted.',
+    cause: 'No frequency is noted for the wireless link of {sources}.',
     remedy: 'Ask for the frequencies and have them planned; local spectrum rules decide.',
     find: (facts) => {
       const sources = facts.sheet.sources.filter(

@@ -34,7 +34,7 @@ export const effectFindings: readonly FindingRule[] = [
     code: 'foh-effect-in-a-mix',
     severity: 'look again',
     needs: 'what feeds effects, and all feeds',
-    cause: '{mixes} hold {source}, an effect that is fed from FOH channels: it moves with every FOH fader.',
+    cause: '{source} is in {mixes}, but is an effect fed from FOH channels: it moves with every FOH fader.',
     remedy: 'Feed an effect for the stage from the copies for monitors.',
     find: (facts) =>
       facts.sheet.sources.flatMap((source, at) => {

@@ -8,7 +8,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     code: 'mix-made-elsewhere',
     severity: 'know this',
     needs: 'where every mix is made',
-    cause: '{mixes} are made on another desk: no send of this desk reaches them.',
+    cause: 'Another desk makes {mixes}: no send of this desk reaches there.',
     remedy: 'Tell their listeners whom to ask, and keep a spare mix of this desk ready.',
     find: (facts) => {
       const mixes = elsewhere(facts);
@@ -20,7 +20,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     severity: 'must fix',
     needs: 'where every mix is made, and who brings a splitter',
     cause:
-      '{mixes} are made on another desk, which needs a split of {count} lines, but nobody is named who brings the splitter.',
+      'Another desk makes {mixes} and needs splits (lines: {count}), but nobody is named who brings the splitter.',
     remedy: 'Settle with the band who brings splitter and tails, and where their desk stands.',
     find: (facts) => {
       const mixes = elsewhere(facts);
@@ -33,7 +33,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     severity: 'look again',
     needs: 'who gives 48 V on a split',
     cause:
-      '{sources} need 48 V and are split to another desk, but nobody is named who gives it: both sides or none would.',
+      '48 V is needed by what is split to another desk ({sources}), but nobody is named who gives it: both sides or none would.',
     remedy: 'Settle it: one side of a split gives 48 V, and only one.',
     find: (facts) => {
       if (facts.sheet.act.splitPhantomBy !== null) return [];

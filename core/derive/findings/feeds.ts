@@ -11,7 +11,7 @@ export const feedFindings: readonly FindingRule[] = [
     code: 'source-cannot-be-heard',
     severity: 'must fix',
     needs: 'the wishes, and the channels of every source',
-    cause: '{mixes} ask for {source}, but it has no channel on this desk that could feed them.',
+    cause: '{source} is asked for in {mixes}, but has no channel on this desk that could feed it there.',
     remedy: 'Give {source} a channel, or tell the band that it will not be in the monitors.',
     find: (facts) =>
       bySource(
@@ -64,7 +64,7 @@ export const feedFindings: readonly FindingRule[] = [
     severity: 'know this',
     needs: 'the tap of every feed',
     cause:
-      '{mix} takes some copies for the stage before the fader and some after: {post} will follow their faders, the rest will not.',
+      '{mix} takes some copies for the stage before the fader and some after: a fader moves {post}, and not the rest.',
     remedy: 'Use one tap for all copies of a mix, and leave the faders at 0.',
     find: (facts) => {
       if (!hasDecidedTap(facts)) return [];
@@ -81,7 +81,8 @@ export const feedFindings: readonly FindingRule[] = [
     code: 'foh-only-source-in-mix',
     severity: 'look again',
     needs: 'where every source is to be heard, and the wishes',
-    cause: '{source} is for front of house only, but {mixes} ask for it by name and get the FOH channel.',
+    cause:
+      '{source} is for front of house only, but is asked for by name in {mixes}, and the FOH channel feeds it there.',
     remedy: 'Take the wish out, or let the source be heard in the monitors too.',
     find: (facts) =>
       bySource(
@@ -106,7 +107,7 @@ export const feedFindings: readonly FindingRule[] = [
     code: 'only-with-others',
     severity: 'look again',
     needs: 'the wishes of a mix',
-    cause: '{mix} asks for some sources only, and also for {others}; these are off.',
+    cause: '{mix} asks for some sources only, which switches off what it asks for besides: {others}.',
     remedy: 'Ask which is meant, and drop the "only" or the other wishes.',
     find: (facts) =>
       facts.sheet.mixes.flatMap((mix, mixAt) => {
@@ -149,20 +150,21 @@ export const feedFindings: readonly FindingRule[] = [
     code: 'wishes-not-confirmed',
     severity: 'know this',
     needs: 'the state of the act, and which wishes somebody confirmed',
-    cause: 'The act is {state}, but {count} of the wishes of {mix} are as they stood on paper.',
+    cause: 'The act is {state}, but wishes in {mixes} are still as they stood on paper (wishes: {count}).',
     remedy: 'Confirm them with the performer; a wish on paper is a draft.',
     find: (facts) => {
       const { state } = facts.sheet.act;
       if (state === 'advancing' || state === 'done') return [];
-      const open = new Map<Mix, number>();
+      const open = new Set<Mix>();
+      let count = 0;
       for (const wish of facts.sheet.wishes) {
         const mix = wish.confirmed || wish.words === '' ? undefined : mixOf(facts, wish.mixId);
-        if (mix) open.set(mix, (open.get(mix) ?? 0) + 1);
+        if (!mix) continue;
+        open.add(mix);
+        count++;
       }
-      return [...open].map(([mix, count]) => ({
-        say: { mix: quoted(mix), count, state },
-        about: [aboutMix(mix)],
-      }));
+      const mixes = [...open];
+      return count === 0 ? [] : [{ say: { mixes: listed(mixes), count, state }, about: mixes.map(aboutMix) }];
     },
   },
   {

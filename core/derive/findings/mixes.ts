@@ -14,7 +14,7 @@ export const mixFindings: readonly FindingRule[] = [
     code: 'mix-without-bus',
     severity: 'must fix',
     needs: 'the buses of the desk and those the act needs',
-    cause: '{mix} has no bus: the act needs {needed}, and {there} are free to use.',
+    cause: '{mix} has no bus: needed {needed}, free to use {there}.',
     remedy: 'Make a stereo mix mono, let two performers share a mix, or leave {mix} out.',
     find: (facts) => {
       const planned = facts.mixes.filter(({ mix }) => mix.mixedAt === 'house desk');

@@ -10,7 +10,7 @@ export const outputFindings: readonly FindingRule[] = [
     code: 'mix-without-output',
     severity: 'must fix',
     needs: 'the outputs of the rig and those the act needs',
-    cause: '{mix} leaves nowhere: {needed} outputs are needed, and {there} are free for mixes.',
+    cause: '{mix} leaves nowhere: outputs needed {needed}, free for mixes {there}.',
     remedy: '{proposal}',
     find: (facts) => {
       const planned = facts.mixes.filter(({ mix }) => leavesRig(mix));

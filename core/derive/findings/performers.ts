@@ -120,7 +120,7 @@ export const performerFindings: readonly FindingRule[] = [
     code: 'ears-without-ambience',
     severity: 'know this',
     needs: 'what every mix is heard through, and all feeds',
-    cause: '{mixes} hold no ambience: whoever is in-ear hears neither the audience nor each other talk.',
+    cause: 'No ambience is in {mixes}: whoever is in-ear hears neither the audience nor each other talk.',
     remedy: 'Offer a pair of ambience microphones, in the monitors only.',
     find: (facts) => {
       const mixes = earMixesWithout(facts, (source) => source.kind === 'ambience');
@@ -178,7 +178,9 @@ function ownNotHeard(
   });
   return listening(facts).flatMap(({ performer, mixes, mixAts }) => {
     const sources = own.get(performer.id) ?? [];
-    if (sources.length === 0 || mixes.length === 0 || !mixes.every(concerns)) return [];
+    // What a band's own desk holds is the band's to know.
+    const isOurs = mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix));
+    if (sources.length === 0 || mixes.length === 0 || !isOurs) return [];
     const heardOrRefused = sources.some(({ sourceAt }) =>
       mixAts.some((mixAt) => {
         const state = facts.wishes.state[mixAt * facts.wishes.sourceCount + sourceAt];

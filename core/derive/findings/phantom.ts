@@ -35,7 +35,7 @@ export const phantomFindings: readonly FindingRule[] = [
     code: 'phantom-bank-disagrees',
     severity: 'must fix',
     needs: 'which sockets share one 48 V switch',
-    cause: '{needing} needs 48 V and {harmed} must not have it, but both hang on one switch.',
+    cause: '48 V is needed by {needing} and harmful to {harmed}, but all hang on one switch.',
     remedy: 'Plug one of them into another bank.',
     find: (facts) =>
       sourcesBySwitch(facts).flatMap((sources) => {
@@ -71,7 +71,7 @@ export const phantomFindings: readonly FindingRule[] = [
     code: 'phantom-not-said',
     severity: 'know this',
     needs: 'what the rider says on 48 V',
-    cause: 'Nobody has said whether {sources} need 48 V or are harmed by it; the plan leaves it off.',
+    cause: 'Nobody has said whether 48 V is needed or harmful for {sources}; the plan leaves it off.',
     remedy: 'Ask the band: no mark in a rider means unknown, not off.',
     find: (facts) => {
       const sources = facts.sheet.sources.filter(

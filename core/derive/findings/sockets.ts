@@ -23,7 +23,7 @@ export const socketFindings: readonly FindingRule[] = [
         if (!source || socketId !== null || !needsSocket(source)) return [];
         const reason =
           needed > there
-            ? `the act needs ${needed}, and ${there} are free to use`
+            ? `needed ${needed}, free to use ${there}`
             : why.replace(/^No/, 'no').replace(/\.$/, '');
         return [{ say: { source: quoted(source), reason }, about: [aboutSource(source)] }];
       });

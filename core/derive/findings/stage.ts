@@ -68,7 +68,7 @@ export const stageFindings: readonly FindingRule[] = [
     severity: 'know this',
     needs: 'where wedges and fills stand',
     cause:
-      'Nobody has said where {mixes} stand, so their outputs, distances and microphone angles are not worked out.',
+      'No place is known for {mixes}, so outputs, distances and microphone angles there are not worked out.',
     remedy: 'Put them on the plot.',
     find: (facts) => {
       const mixes = facts.sheet.mixes.filter(

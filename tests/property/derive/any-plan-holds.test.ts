@@ -11,7 +11,7 @@ function holds(name: string, check: (sheet: ActSheet, plan: Plan) => void): void
   test(name, () =>
     fc.assert(
       fc.property(anySheet, (sheet) => check(sheet, planAct(sheet))),
-      { numRuns: 1000 },
+      { numRuns: 400 },
     ),
   );
 }

@@ -10,7 +10,7 @@ import { documentFromShow, ShowDocument, showFromRows } from '../../../core/show
 import { showOf } from '../../helpers/sheet-of.ts';
 import { anyActRows, anySheet } from './any-act.ts';
 
-const acts = { numRuns: 500 };
+const acts = { numRuns: 300 };
 
 function holds(name: string, check: (sheet: ActSheet) => void): void {
   test(name, () => fc.assert(fc.property(anySheet, check), acts));
@@ -148,7 +148,7 @@ describe('an edit', () => {
             expect(input.from).toBe('own line');
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 });

@@ -333,7 +333,7 @@ export const faultCases: readonly FaultCase[] = [
     mended: 'the stereo mix becomes mono',
     break: (act) => act.keepFirst('buses', 2),
     mend: (act) => act.set('mixes', 'Tam ears', { format: 'mono' }),
-    says: 'the act needs 3, and 2 are free',
+    says: 'needed 3, free to use 2',
   },
   {
     code: 'bus-used-twice',
@@ -416,7 +416,7 @@ export const faultCases: readonly FaultCase[] = [
     break: (act) =>
       act.keepFirst('outputs', 2).setAll('cueOutputs', { outputId: null, secondOutputId: null }),
     mend: (act) => act.set('mixes', 'Tam ears', { format: 'mono' }),
-    says: '3 outputs are needed, and 2 are free',
+    says: 'outputs needed 3, free for mixes 2',
   },
   {
     code: 'output-used-twice',
@@ -473,7 +473,7 @@ export const faultCases: readonly FaultCase[] = [
     mended: 'the band brings its own',
     break: (act) => act.set('mixes', 'Noor wedge', { deviceCount: 3 }),
     mend: (act) => act.set('mixes', 'Noor wedge', { ownDevice: true }),
-    says: 'the house has 2',
+    says: 'needed 3, in the house 2',
   },
   {
     code: 'device-used-twice',
@@ -618,7 +618,7 @@ export const faultCases: readonly FaultCase[] = [
     mended: 'one source is not here',
     break: (act) => act.keepFirst('sockets', 4),
     mend: (act) => act.set('sources', 'room', { audience: 'not here' }),
-    says: 'the act needs 5, and 4 are free',
+    says: 'needed 5, free to use 4',
   },
   {
     code: 'socket-used-twice',
@@ -905,7 +905,7 @@ export const faultCases: readonly FaultCase[] = [
     mended: 'the band brings it',
     break: (act) => act.set('mixes', 'Tam ears', { mixedAt: 'elsewhere' }),
     mend: (act) => act.act({ splitBy: 'band' }),
-    says: 'a split of 5 lines',
+    says: 'lines: 5',
   },
   {
     code: 'split-phantom-not-settled',

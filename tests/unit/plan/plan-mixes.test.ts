@@ -128,6 +128,16 @@ describe('outputs', () => {
       [['B 3'], ['A 1']],
     ],
     [
+      'at every output that its devices are wired to',
+      outputsOf([wedge('a', { deviceCount: 2 })], {
+        devices: [
+          { id: 'x', kind: 'wedge', outputId: 'B 3' },
+          { id: 'y', kind: 'wedge', outputId: 'B 1' },
+        ],
+      }),
+      [['B 3', 'B 1']],
+    ],
+    [
       'where it was decided, even on a record feed',
       outputsOf([wedge('a')], { decisions: [decide('output', 'a', { outputId: 'record' })] }),
       [['record']],
