@@ -142,14 +142,21 @@ function setFeet(
   typeCase: TypeCase,
 ): void {
   let inSet = 0;
-  for (const { sheet, pages } of all)
+  for (const { sheet, pages } of all) {
+    // Pages of labels have no head that says whose they are.
+    const nameless = sheet.parts.some((part) => part.is === 'labels');
     pages.forEach((page, at) => {
       inSet++;
       const own = `Page ${at + 1} of ${pages.length}`;
       const foot = all.length === 1 ? own : `${own}, in the set ${inSet} of ${pageCount}`;
       const version = versions.get(sheet.key) ?? `Made ${madeAt}`;
-      setFoot(page, { version: `${sheet.subject}: ${sheet.title}. ${version}`, page: foot }, typeCase);
+      setFoot(
+        page,
+        { version: nameless ? `${sheet.subject}, ${sheet.title}. ${version}` : version, page: foot },
+        typeCase,
+      );
     });
+  }
 }
 
 function xlsxOf(dated: readonly Dated[], { paper }: PaperRequest): MadeFile {

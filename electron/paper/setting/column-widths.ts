@@ -10,21 +10,23 @@ const leastWidth = { text: 12, number: 12, tick: 24, write: 70 } as const;
 const widestUnbroken = 110;
 
 /** What a column would like: `narrow` breaks no word, `wide` breaks no line. Points, with the space around the text. */
-type Wanted = { narrow: number; wide: number; grow: number };
+type Wanted = { narrow: number; wide: number; grow: number; brokenRows: number };
 
 function wantedOf(part: TablePart, at: number, column: Column, sizePt: number, typeCase: TypeCase): Wanted {
   const least = leastWidth[column.kind];
   let narrow = Math.max(least, widestWord(column.title, sizePt, 'bold', typeCase));
-  let wide = narrow;
+  const widths: number[] = [];
   for (const row of part.rows) {
     const text = row.look === 'group' ? '' : cellText(row.cells[at] ?? null, column);
     if (text === '') continue;
     const weight = row.look === 'strong' ? 'bold' : 'regular';
     narrow = Math.max(narrow, Math.min(widestUnbroken, widestWord(text, sizePt, weight, typeCase)));
-    wide = Math.max(wide, unitWidth(text, weight, typeCase) * sizePt);
+    widths.push(unitWidth(text, weight, typeCase) * sizePt);
   }
+  const wide = Math.max(narrow, ...widths);
   const pad = 2 * cellPad + 0.5;
-  return { narrow: narrow + pad, wide: Math.max(narrow, wide) + pad, grow: column.grow };
+  const brokenRows = widths.filter((it) => it > narrow).length;
+  return { narrow: narrow + pad, wide: wide + pad, grow: column.grow, brokenRows };
 }
 
 /** Columns that stand beside each other, and their widths; several where they do not all fit. */
@@ -96,17 +98,30 @@ function shared(wanted: readonly Wanted[], widthPt: number): number[] {
 }
 
 /**
- * Room given out so that most columns break no line: all are filled up alike, those that need little are full soon,
- * and the one with the long texts takes what is left and breaks them.
+ * Room given out so that few rows break into lines: columns that many rows need, and that need little, are made wide
+ * first; what is then left is shared by the ones with the long texts.
  */
 function filledUp(wanted: readonly Wanted[], spare: number): number[] {
-  const lacks = wanted.map((it) => it.wide - it.narrow).toSorted((a, b) => a - b);
+  const widths = wanted.map((it) => it.narrow);
+  const order = [...wanted.keys()].sort((a, b) => priceOf(wanted[a]) - priceOf(wanted[b]));
   let left = spare;
-  let level = 0;
-  for (const [at, lack] of lacks.entries()) {
-    const step = Math.min(lack - level, left / (lacks.length - at));
-    level += step;
-    left -= step * (lacks.length - at);
+  const long: number[] = [];
+  for (const at of order) {
+    const lack = lackOf(wanted[at]);
+    if (lack > left || lack > shortLack) {
+      long.push(at);
+      continue;
+    }
+    widths[at] = (widths[at] ?? 0) + lack;
+    left -= lack;
   }
-  return wanted.map((it) => it.narrow + Math.min(it.wide - it.narrow, level));
+  const lacking = long.reduce((sum, at) => sum + lackOf(wanted[at]), 0);
+  for (const at of long) widths[at] = (widths[at] ?? 0) + (left * lackOf(wanted[at])) / lacking;
+  return widths;
 }
+
+const lackOf = (it: Wanted | undefined) => (it ? it.wide - it.narrow : 0);
+/** A column that lacks more holds texts that are to be broken, however many rows that is. */
+const shortLack = 80;
+/** Points of width for each row that then needs one line only. */
+const priceOf = (it: Wanted | undefined) => (it ? lackOf(it) / Math.max(1, it.brokenRows) : 0);

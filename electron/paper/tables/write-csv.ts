@@ -1,5 +1,5 @@
 import type { Cell, Sheet, TablePart } from '../../../core/sheets/sheet.ts';
-import { looksLikeFormula } from './safe-text.ts';
+import { looksLikeFormula, withPlainSpaces } from './safe-text.ts';
 
 export type CsvFile = { name: string; text: string };
 
@@ -24,7 +24,7 @@ export function writeCsv(sheet: Sheet): CsvFile[] {
 
 function linesOf(group: readonly TablePart[]): string[] {
   const several = group.length > 1;
-  const titles = (group[0]?.columns ?? []).map(({ title }) => quoted(title));
+  const titles = (group[0]?.columns ?? []).map(({ title }) => quoted(safe(title)));
   const head = several ? [quoted('Table'), ...titles] : titles;
   const rows = group.flatMap((part) =>
     part.rows.map((row) => {
@@ -44,7 +44,8 @@ function fieldOf(cell: Cell): string {
 
 /** An apostrophe before what would be a formula: a spreadsheet then shows it as the text it is. */
 function safe(text: string): string {
-  return looksLikeFormula(text) ? `'${text}` : text;
+  const plain = withPlainSpaces(text);
+  return looksLikeFormula(plain) ? `'${plain}` : plain;
 }
 
 function quoted(text: string): string {

@@ -2,7 +2,7 @@ import { strToU8, zipSync } from 'fflate';
 import { cellText } from '../../../core/sheets/cell-text.ts';
 import type { Paper } from '../../../core/sheets/paper-request.ts';
 import type { Cell, Column, Row, Sheet, TablePart } from '../../../core/sheets/sheet.ts';
-import { looksLikeFormula } from './safe-text.ts';
+import { looksLikeFormula, withPlainSpaces } from './safe-text.ts';
 import {
   type CellLook,
   contentTypesXml,
@@ -80,7 +80,7 @@ function worksheetOf(
 }
 
 function styledCell({ look }: Row, column: Column, cell: Cell, styles: Styles): StyledCell {
-  const value = typeof cell === 'boolean' ? (cell ? 'yes' : null) : cell;
+  const value = spoken(cell);
   return {
     value,
     style: styles.of({
@@ -91,6 +91,11 @@ function styledCell({ look }: Row, column: Column, cell: Cell, styles: Styles): 
       quotePrefix: typeof value === 'string' && looksLikeFormula(value),
     }),
   };
+}
+
+function spoken(cell: Cell): string | number | null {
+  if (typeof cell === 'boolean') return cell ? 'yes' : null;
+  return typeof cell === 'string' ? withPlainSpaces(cell) : cell;
 }
 
 function numberFormat({ decimals, signed }: Column): string {
