@@ -35,7 +35,7 @@ const boxPlans: readonly BoxPlan[] = [
   { name: 'A', xM: 0, yM: 8.5, phantomBankSize: 1, sockets: 16, outputs: 4 },
   { name: 'B', xM: -6, yM: 4.5, phantomBankSize: 1, sockets: 16, outputs: 8, broken: 16 },
   { name: 'C', xM: 6, yM: 4.5, phantomBankSize: 8, sockets: 16, outputs: 8 },
-  { name: 'D', xM: 0, yM: 0.5, phantomBankSize: 1, sockets: 12, outputs: 8 },
+  { name: 'D', xM: 0, yM: 0.1, phantomBankSize: 1, sockets: 12, outputs: 8 },
 ];
 
 const idOf = (...parts: (string | number)[]) => parts.join('-').toLowerCase();

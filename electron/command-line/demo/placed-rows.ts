@@ -7,14 +7,11 @@ type Place = { xM: number; yM: number };
 /** How far in front of a performer their wedge stands, and how far beside a drummer the fill, in metres. */
 const wedgeInFrontM = 1.3;
 const fillBesideM = 1.5;
+const sideBySideM = 1.1;
 
 /** The rows of an act with performers, lines and devices on the plot; what the demo has no place for stays without. */
 export function placed(demo: DemoAct, rows: readonly Put[]): Put[] {
-  const performers = new Map<string, Place>();
-  for (const it of rows) {
-    const place = it.table === 'performers' && placeOf(demo, it.row.name);
-    if (place) performers.set(it.row.id, place);
-  }
+  const performers = performerPlaces(demo, rows);
   const listeners = rows.flatMap((it) => (it.table === 'listeners' ? [it.row] : []));
   return rows.map((it) => {
     if (it.table === 'performers')
@@ -29,6 +26,24 @@ export function placed(demo: DemoAct, rows: readonly Put[]): Put[] {
     );
     return put('mixes', Mix.parse({ ...it.row, ...devicePlace(it.row, at) }));
   });
+}
+
+/** Where each performer stands; those with one place stand side by side around it. */
+function performerPlaces(demo: DemoAct, rows: readonly Put[]): Map<string, Place> {
+  const groups = new Map<string, { id: string; place: Place }[]>();
+  for (const it of rows) {
+    const place = it.table === 'performers' && placeOf(demo, it.row.name);
+    if (!place) continue;
+    const group = `${place.xM} ${place.yM}`;
+    groups.set(group, [...(groups.get(group) ?? []), { id: it.row.id, place }]);
+  }
+  const spread = [...groups.values()].flatMap((group) =>
+    group.map(({ id, place }, nth): [string, Place] => {
+      const asideM = (nth - (group.length - 1) / 2) * sideBySideM;
+      return [id, { ...place, xM: place.xM + asideM }];
+    }),
+  );
+  return new Map(spread);
 }
 
 function placeOf(demo: DemoAct, name: string): Place | null {
