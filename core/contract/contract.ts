@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { DaySoFar, FoundDay } from '../plan/day/found-day.ts';
 import { Grid } from '../rider/grid.ts';
 import { PaperRequest } from '../sheets/paper-request.ts';
 import { Change } from '../show/change.ts';
+import { Id } from '../show/rig.ts';
 import { ShowDocument } from '../show/show.ts';
 import { Problem } from './problem.ts';
 
@@ -64,6 +66,26 @@ export const contract = {
   },
   /** Stops what `paper.make` is making for this window, if anything: that call then answers `stopped`. */
   'paper.stop': { in: z.strictObject({}), out: z.strictObject({}) },
+  /**
+   * Plans a day of the saved show: sockets, channels, buses and outputs with the least work in the changeovers.
+   * Changes nothing. There is one planner: a second call, from whatever window, ends the first one.
+   */
+  'day.plan': {
+    in: z.strictObject({
+      dayId: Id,
+      /** Units by which a new plan must be cheaper than the one there is; null: the one there is counts nothing. */
+      keepUnlessGain: z.number().min(0).max(1e6).nullable(),
+      /** The longest that each proof may take. */
+      timeLimitSeconds: z.number().min(1).max(3600),
+    }),
+    out: z.strictObject({
+      found: FoundDay,
+      /** It was ended before everything was proven or tried; `found` is the best until then. */
+      stopped: z.boolean(),
+    }),
+  },
+  /** Ends `day.plan`, whoever called it: that call then answers with the best so far. */
+  'day.stop': { in: z.strictObject({}), out: z.strictObject({}) },
 } as const;
 
 export type CallName = keyof typeof contract;
@@ -75,6 +97,8 @@ export const Push = z.discriminatedUnion('push', [
   z.strictObject({ push: z.literal('changed'), changed: Changed }),
   /** How far this window's `paper.make` is: a share from 0 to 1, and what is being made. */
   z.strictObject({ push: z.literal('paper progress'), share: z.number().min(0).max(1), what: z.string() }),
+  /** How far this window's `day.plan` is; only plans that keep every rule are told. */
+  z.strictObject({ push: z.literal('day progress'), soFar: DaySoFar }),
 ]);
 export type Push = z.infer<typeof Push>;
 

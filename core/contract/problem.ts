@@ -13,6 +13,7 @@ export const Problem = z.strictObject({
     'broken reference',
     'nothing to undo',
     'wrong request',
+    'cannot plan',
     'stopped',
     'internal error',
   ]),

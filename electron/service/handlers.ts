@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { CallName, CallOutput, contract, Push } from '../../core/contract/contract.ts';
 import type { Outcome } from '../../core/contract/problem.ts';
 import type { ShowDatabase } from '../database/show-database.ts';
+import { planDay, stopPlanning } from './day-calls.ts';
 import { makeSheets, stopSheets } from './paper-calls.ts';
 import { gridOfRider } from './rider-calls.ts';
 import { changeShow, openShowInWindow, redo, undo } from './show-calls.ts';
@@ -32,4 +33,6 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'rider.grid': gridOfRider,
   'paper.make': makeSheets,
   'paper.stop': stopSheets,
+  'day.plan': planDay,
+  'day.stop': stopPlanning,
 };
