@@ -22,7 +22,7 @@ const closingLine = new ClosingLine();
 const vitest = await startVitest('test', process.argv.slice(2), {
   config: resolve(root, 'tests', 'vitest.config.ts'),
   watch: false,
-  reporters: [process.stdout.isTTY ? 'default' : 'dot', closingLine],
+  reporters: [['default', { summary: process.stdout.isTTY }], closingLine],
 });
 await vitest.close();
 const note = electronTestNote(root);
