@@ -1,7 +1,8 @@
+import { deriveBetween } from '../../core/derive/between-acts.ts';
 import { deriveAct } from '../../core/derive/derive-act.ts';
 import { derivePaths } from '../../core/derive/path.ts';
 import type { Act } from '../../core/show/act.ts';
-import { actSheet } from '../../core/show/act-sheet.ts';
+import { type ActSheet, actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { findBrokenReferences } from '../../core/show/apply-change.ts';
 import { type Show, type ShowDocument, showFromRows, tableNames } from '../../core/show/show.ts';
 import { argumentsOf, exitCodes } from './command.ts';
@@ -9,7 +10,7 @@ import { showOfFile } from './show-of-file.ts';
 
 const usage = `Usage: npm run --silent derive -- SHOW.json [--act NAME]
 Derives the acts of a show and prints as JSON, for each: its plan, feeds, levels, cue, gains, talkback, splits,
-paths and findings; and the problems of the file itself.
+paths, findings, and what changes after the act before; and the problems of the file itself.
   SHOW.json   a show exported as JSON (its shape: assets/schema/show.schema.json)
   --act NAME  only the acts of this name, or with this id
 Exit code: 0 done, 1 the show could not be read or has no such act, 2 wrong use.`;
@@ -84,8 +85,17 @@ function derivedAct(show: Show, act: Act) {
       splits: derived.splits.map(named),
       paths: derivePaths(sheet, derived),
       findings: derived.findings,
+      afterActBefore: fromActBefore(show, act, sheet),
     },
   };
+}
+
+/** What changes on recall, and what is wrong between the two acts; null for the first act of its day. */
+function fromActBefore(show: Show, act: Act, sheet: ActSheet) {
+  const acts = actsOfDay(show, act.dayId);
+  const before = acts[acts.indexOf(act) - 1];
+  const sheetBefore = before && actSheet(show, before.id);
+  return sheetBefore ? { act: before.name, ...deriveBetween(sheetBefore, sheet) } : null;
 }
 
 type FileProblem = { what: string; todo: string };

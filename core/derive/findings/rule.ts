@@ -19,7 +19,7 @@ export type FindingRule = {
   find: (facts: ActFacts) => readonly Case[];
 };
 
-export function findingOf(rule: FindingRule, { say, about }: Case): Finding {
+export function findingOf(rule: Omit<FindingRule, 'find'>, { say, about }: Case): Finding {
   return {
     code: rule.code,
     severity: rule.severity,
