@@ -7,6 +7,9 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 // Electron's binary is no unit's business, and often not there: what imports `electron` gets the stand-in.
 const standIn = fileURLToPath(new URL('./stand-in/electron.ts', import.meta.url));
 
+/** A machine that is busy is slower, not wrong. */
+const expectSettings = { poll: { timeout: 15_000 } };
+
 /** The program in Electron itself; `npm test` says so where it cannot run. */
 const electronProject = {
   test: {
@@ -14,6 +17,7 @@ const electronProject = {
     root,
     include: ['tests/electron/**/*.test.ts'],
     testTimeout: 120_000,
+    expect: expectSettings,
   },
 };
 
@@ -29,6 +33,7 @@ export default defineConfig({
           root,
           include: ['tests/{unit,property,contract,reference}/**/*.test.ts'],
           testTimeout: 20_000,
+          expect: expectSettings,
         },
       },
       {
@@ -40,6 +45,7 @@ export default defineConfig({
           include: ['tests/end-to-end/**/*.test.ts'],
           fileParallelism: false,
           testTimeout: 60_000,
+          expect: expectSettings,
           hookTimeout: 60_000,
         },
       },
