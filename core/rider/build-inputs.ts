@@ -57,6 +57,7 @@ function writtenNumbers(inputs: readonly FoundInput[]): Map<number, Set<number>>
 /** The name read with what stands beside it: the side column, the heading of its group. */
 function nameOf(found: FoundInput, work: Work): SourceName {
   const name = readSourceName(found.detail ? `${found.name} ${found.detail}` : found.name, work.tongue);
+  if (name.stem === 'vocal') return withVoice(name, found, work);
   if (name.stem !== null) return name;
   if (found.group) {
     const group = readSourceName(found.group, work.tongue);
@@ -64,6 +65,18 @@ function nameOf(found: FoundInput, work: Work): SourceName {
       return { ...name, stem: group.stem, certainty: 0.85, base: `${group.base} ${name.base}` };
   }
   if (found.headingStem !== null) return { ...name, stem: found.headingStem, certainty: 0.8 };
+  return name;
+}
+
+/** A voice whose remarks say which it is: "Gesang Ebba | Chor". */
+function withVoice(name: SourceName, found: FoundInput, work: Work): SourceName {
+  if (name.parts.has('lead') || name.parts.has('backing') || name.parts.has('spare')) return name;
+  for (const remark of found.details.notes) {
+    const said = remark.length < 40 ? readSourceName(remark, work.tongue) : null;
+    const voices = ['lead vocal', 'backing vocal', 'spare vocal', 'guest vocal'];
+    if (said?.stem && voices.includes(said.stem)) return { ...name, stem: said.stem };
+    if (said?.parts.has('backing')) return { ...name, stem: 'backing vocal' };
+  }
   return name;
 }
 
@@ -219,6 +232,13 @@ function pushLine(
 
 function pickUpInName(name: SourceName): WorkInput['read']['pickUp'] {
   for (const pickUp of ['wireless', 'di', 'mic'] as const) if (name.pickUps.has(pickUp)) return pickUp;
+  if (name.stem === 'bass di' || name.tokens.some((token) => token.text === 'di')) return 'di';
+  if (
+    name.tokens.some((token) =>
+      /^(?:mic|mics|micro|mikro|microfono|microfoon|mikrofon|microfone)$/.test(token.text),
+    )
+  )
+    return 'mic';
   return null;
 }
 

@@ -37,6 +37,8 @@ function rolesOf(text: string, tongue: Tongue): { roles: ColumnRole[]; exact: bo
   const hits = findHits(headerLexicon, tokens, tongue.spoken, tongue.names);
   const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
   if (hits.length === 0 || covered * 2 < words.length) return { roles: [], exact: false };
+  if (hits[0]?.senses[0]?.meaning !== 'mix' && readSourceName(text, tongue).stem !== null)
+    return { roles: [], exact: false };
   const roles = hits.flatMap((hit) => hit.senses.map((sense) => sense.meaning as ColumnRole));
   return { roles: [...new Set(roles)], exact: false };
 }
@@ -49,6 +51,8 @@ export function headCells(line: Line, tongue: Tongue): HeadCell[] | null {
   if (withRole.length < 2 || withRole.filter((cell) => cell.exact).length < 1) return null;
   const first = cells[0];
   if (first && channelNumbers(first.text).length > 0 && /\d/.test(first.text)) return null;
+  const exactCount = withRole.filter((cell) => cell.exact).length;
+  if (cells.some((cell) => /^\d{1,3}$/.test(cell.text)) && exactCount < 3) return null;
   const anchors: ColumnRole[] = ['channel', 'source', 'performer', 'mix', 'pick-up', 'role'];
   const anchored = withRole.filter((cell) => cell.roles.some((role) => anchors.includes(role)));
   if (anchored.length === 0) return null;

@@ -90,7 +90,7 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     name,
     numbers,
     detail: tidy(`${get('side')} ${get('format')}`),
-    group: tidy(get('group')),
+    group: groupOf(walk, block, get('group')),
     performerText: tidy(get('performer')),
     details: detailsOfRow(byRole, walk),
     matrix: withMonitorColumn(matrix, get('mix')),
@@ -106,6 +106,15 @@ function withMonitorColumn(
 ): { heading: string; text: string }[] {
   const numbers = channelNumbers(mixes);
   return [...matrix, ...numbers.map((number) => ({ heading: `Mix ${number}`, text: 'x' }))];
+}
+
+/** A group is written once and holds for the rows below it, as a merged cell does. */
+function groupOf(walk: Walk, block: Block, text: string): string {
+  const group = tidy(text);
+  const lead = [...block.roles].find(([, role]) => role === 'group');
+  if (!lead) return '';
+  if (group !== '') walk.heading = group;
+  return walk.heading;
 }
 
 const isSentence = (text: string) => text.split(' ').length > 9;
@@ -291,6 +300,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
   pushInput(walk, line, {
     name: split.name,
+    detail: split.beside,
     details: readDetails(split.details, tongue),
     performerText: split.performer,
   });
@@ -323,7 +333,8 @@ function takeNumberedText(
     return false;
   pushInput(walk, line, {
     name: split.name,
-    numbers,
+    numbers: numbersInDetails(numbers, split.details),
+    detail: split.beside,
     details: readDetails(split.details, tongue),
     performerText: split.performer,
   });
@@ -376,7 +387,13 @@ function nextIsNumbered(walk: Walk): boolean {
   return walk.runs.has(walk.at + 1);
 }
 
-type NameAndDetails = { name: string; details: string[]; performer: string };
+type NameAndDetails = {
+  name: string;
+  details: string[];
+  performer: string;
+  /** Words that belong to the name but stand apart from it: "(stereo, condensers)". */
+  beside: string;
+};
 
 /** Takes a line of text apart into the source's name and what is said of it. */
 export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
@@ -405,21 +422,62 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   } else if (
     details[0] &&
     second &&
+    firstName.stem !== null &&
+    second.stem !== null &&
+    isGroupBeforeColon(text, first, details[0])
+  ) {
+    name = `${first}: ${details.shift() ?? ''}`;
+  } else if (
+    details[0] &&
+    second &&
     second.stem === null &&
     isOnlySideOrPart(second) &&
     !isAllIn(standWords, details[0], tongue)
   ) {
-    const tail = details.shift() ?? '';
+    const tail = details[0];
     const end = text.indexOf(tail, text.indexOf(first) + first.length);
     const close = /^\s*[)\]]/.exec(text.slice(end + tail.length))?.[0] ?? '';
-    name = end < 0 ? `${first} ${tail}` : tidy(text.slice(text.indexOf(first), end + tail.length) + close);
+    const opened = /[([]\s*$/.test(text.slice(0, end));
+    if (!opened || close !== '') {
+      details.shift();
+      name = end < 0 ? `${first} ${tail}` : tidy(text.slice(text.indexOf(first), end + tail.length) + close);
+    }
   }
-  return { name, details, performer: performer || performerPiece(details, walk) };
+  const beside = details.filter((piece) => tellsStereo(piece, walk)).join(' ');
+  return { name, details, performer: performer || performerPiece(details, walk), beside };
 }
+
+/** "Horns: trumpet" */
+function isGroupBeforeColon(text: string, first: string, second: string): boolean {
+  const start = text.indexOf(first) + first.length;
+  return /^\s*:\s*$/.test(text.slice(start, text.indexOf(second, start)));
+}
+
+function tellsStereo(piece: string, walk: Walk): boolean {
+  const { sides } = readSourceName(piece, walk.tongue);
+  return piece.length < 40 && (sides.has('stereo') || sides.has('both'));
+}
+
+/** "(stereo, ch 8+9)" behind number 8 gives the second number. */
+function numbersInDetails(numbers: readonly number[], details: readonly string[]): number[] {
+  if (numbers.length !== 1) return [...numbers];
+  const more = details.map(channelNumbers).find((list) => list.length === 2 && list[0] === numbers[0]);
+  return more ?? [...numbers];
+}
+
+const partsOfName: ReadonlySet<string> = new Set([
+  'inside',
+  'outside',
+  'top',
+  'bottom',
+  'high',
+  'low',
+  'middle',
+]);
 
 function isOnlySideOrPart(name: SourceName): boolean {
   return (
-    (name.sides.size > 0 || [...name.parts].some((part) => part !== 'optional')) &&
+    (name.sides.size > 0 || [...name.parts].some((part) => partsOfName.has(part))) &&
     name.unknown.length === 0 &&
     name.pickUps.size === 0
   );

@@ -179,7 +179,7 @@ function correct<S extends string, M extends string>(
     if (text.endsWith(ending) && stem.length > 3 && words.tokens.has(stem))
       return { text: stem, certainty: 1 };
   }
-  if (text.length < 5 || text.length > 24 || !/^[a-z]+$/.test(text)) return { text, certainty: 1 };
+  if (text.length < 4 || text.length > 24 || !/^[a-z]+$/.test(text)) return { text, certainty: 1 };
   const nearest = nearestWord(words, text);
   return nearest ? { text: nearest, certainty: 0.75 } : { text, certainty: 1 };
 }
@@ -231,6 +231,8 @@ function nearestWord(words: Lexicon<string, string>, text: string): string | nul
     for (const word of words.misspellings.get(shorter) ?? []) {
       // A wrong first letter is rare, and names differ from words there first.
       if (word[0] !== text[0]) continue;
+      // In a word of four letters only a letter that was left out is bridged.
+      if (text.length < 5 && (word.length !== 5 || word.at(-1) !== text.at(-1))) continue;
       const distance = editDistance(text, word);
       const allowed = tolerance(Math.min(text.length, word.length));
       if (distance > allowed || distance > bestDistance) continue;

@@ -1,6 +1,6 @@
 import { signAmount } from './amounts.ts';
 import { isAllIn } from './details.ts';
-import { findHits } from './lexicon.ts';
+import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { labelWords, mixWords, positionWords, verbWords, wishWords } from './vocabulary.ts';
@@ -62,7 +62,16 @@ export function isDevice(text: string, walk: Walk): boolean {
   const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names);
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
   const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
+  // "Band" alone is who listens, not whose the device is.
+  const owners = hits.every((hit) => hit.senses[0]?.subject === 'owner');
+  if (owners && lookUp(wishWords, plain, walk.tongue.spoken)?.[0]?.subject === 'group') return false;
   return telling && covered * 2 >= tokens.length;
+}
+
+/** Nothing but words for devices, as "drum fill": no wish for drums. */
+function isWhollyDevice(text: string, walk: Walk): boolean {
+  const plain = text.replace(/^(?:an?|eine?n?|une?|uno|una|um|uma|een)\s+/i, '');
+  return isDevice(plain, walk) && isAllIn(mixWords, plain.replace(/\b\d\s*x?\s*/g, ''), walk.tongue);
 }
 
 /** A list of sources, an amount with a source, the listener themself, or another mix. */
@@ -116,12 +125,27 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
     }
     takePiece(piece, pieces, walk, afterColon);
   });
-  if (verb) pieces.wishTexts.push(verb.tail);
+  if (verb) takeTail(verb.tail, pieces, walk);
   return pieces;
+}
+
+/** What is behind "needs": wishes, a device, or a device "with" wishes. */
+export function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
+  const on = /^(.{2,40}?)\s+(?:with|mit|avec|con|met|com)\s+(.+)$/i.exec(tail);
+  const article = /^(?:an?|eine?n?|une?|una?|uno|een|uma?)\s+/i;
+  if (on?.[1] && on[2] && isDevice(on[1].replace(article, ''), walk)) {
+    pieces.deviceText = join(pieces.deviceText, on[1]);
+    pieces.wishTexts.push(on[2]);
+  } else if (isWhollyDevice(tail, walk)) pieces.deviceText = join(pieces.deviceText, tail);
+  else pieces.wishTexts.push(tail);
 }
 
 function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boolean): void {
   const facts = pieceFacts(piece, walk);
+  if (isWhollyDevice(piece, walk)) {
+    pieces.deviceText = join(pieces.deviceText, piece);
+    return;
+  }
   if (isWish(facts, piece) && !(facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self)) {
     takeWishPiece(piece, pieces, walk);
     return;
@@ -139,7 +163,10 @@ function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
   while (parts.length > 1) {
     const part = parts[0] ?? '';
     const facts = pieceFacts(part, walk);
-    if (!facts.device || facts.targets > 0 || facts.amounts > 0 || facts.self) break;
+    const isDevicePart =
+      isWhollyDevice(part, walk) ||
+      (facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self);
+    if (!isDevicePart) break;
     pieces.deviceText = join(pieces.deviceText, part);
     parts.shift();
   }
@@ -179,6 +206,9 @@ function isListener(piece: string, facts: PieceFacts, walk: Walk): boolean {
   return true;
 }
 
+const trailingVerb =
+  /\s+(?:has|have|uses?|is|are|on|with|brings|hat|nutzt|benutzt|mit|auf|a|utilise|avec|tiene|usa|con|ha|heeft|gebruikt|met|tem|com|an?|his|her|their)(?:\s+(?:on|an?|his|her|their|eine?n?|un|une|een))*\s*$/i;
+
 /** "Noor, IEM stereo" or "Noor IEM stereo": a name, then the device. */
 function leadingListener(piece: string, walk: Walk): { name: string; rest: string } | null {
   const comma = /^([^,]{1,40}),\s*(.+)$/.exec(piece);
@@ -191,12 +221,15 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
   }
   const tokens = tokenize(piece);
   const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names);
-  const first = hits.find((hit) =>
-    hit.senses.some((sense) => sense.subject === 'device' || sense.subject === 'format'),
-  );
+  const first = hits.find((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
   const start = first ? tokens[first.from]?.start : undefined;
   if (first && start !== undefined && first.from > 0) {
-    const name = tidy(piece.slice(0, start).replace(/[-,:–\s]+$/, ''));
+    const name = tidy(
+      piece
+        .slice(0, start)
+        .replace(trailingVerb, '')
+        .replace(/[-,:–\s]+$/, ''),
+    );
     if (name !== '' && isListener(name, pieceFacts(name, walk), walk))
       return { name, rest: tidy(piece.slice(start)) };
   }

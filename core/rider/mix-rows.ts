@@ -72,10 +72,12 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
   const notes = get('notes');
   const noteFacts = pieceFacts(notes, walk);
   const notesAreWishes = notes !== '' && !byRole.has('wishes') && isWish(noteFacts, notes);
+  const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
   const wishText = get('wishes');
   const deviceText = [
     labelled?.rest,
     mixText !== '' && isDevice(mixText, walk) ? mixText : '',
+    who && who.listenerText !== '' ? who.deviceText : '',
     get('device'),
     get('format'),
     owned,
@@ -90,6 +92,7 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     number: numbers[0] ?? null,
     label: labelled?.label ?? (numbers.length > 0 ? `Mix ${mixText.replace(/[.:)]+$/, '')}` : mixText),
     listenerText:
+      (who?.listenerText ?? '') ||
       get('performer') ||
       (hasMixColumn && numbers.length === 0 && role === '' && !isDevice(mixText, walk) ? mixText : role),
     deviceText: numbers.length === 2 ? `${deviceText}, stereo` : deviceText,

@@ -113,6 +113,12 @@ export function groupOfStem(stem: Stem): SourceGroup {
 /** Collects the line-up, and gives every input the performer its row, its name or the line-up tells. */
 export function settlePerformers(work: Work): void {
   for (const { name, role, place, at } of work.found.performers) addPerformer(work, name, role, place, at);
+  for (const { listenerText, at } of work.found.mixes) {
+    const isPerson = tokenize(listenerText).some(
+      (token) => work.tongue.names.has(token.text) || work.tongue.people.has(token.text),
+    );
+    if (isPerson) performersOf(work, listenerText, at);
+  }
   for (const input of work.inputs) {
     const { performerText } = input.found;
     if (performerText !== '' && !/^[-–—/.?]*$/.test(performerText)) {

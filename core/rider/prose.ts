@@ -2,7 +2,7 @@ import { note } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName, performersInBrackets } from './line-up.ts';
 import type { Line } from './lines.ts';
-import { isDevice, isWish, pieceFacts, readMixPieces, splitAtVerb } from './mix-pieces.ts';
+import { isDevice, isWish, pieceFacts, readMixPieces, splitAtVerb, takeTail } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { mixWords, playerWords, verbWords } from './vocabulary.ts';
@@ -47,7 +47,11 @@ const everybody =
 /** "All on own stereo in-ears", "we use 4 wedges". */
 function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
   const folded = fold(text);
-  if (!everybody.test(folded)) return false;
+  const titled =
+    /^(?:monitors?|monitoring|monitor world|retours?|monitore|monitores|monitorwege|spie|monitoren|ears?|in[- ]?ears?|iems?)\s*:/.test(
+      folded,
+    );
+  if (!everybody.test(folded) && !titled) return false;
   const hits = findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names);
   const devices = hits.filter(
     (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
@@ -77,8 +81,10 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
     return false;
   const pieces = readMixPieces(`${head}: ${tail}`, walk);
   if (pieces.listenerText === '') pieces.listenerText = listenerOf(head);
-  if (verb && device && !wishes) pieces.deviceText = tail;
-  if (verb && wishes && pieces.wishTexts.length === 0) pieces.wishTexts = [tail];
+  if (verb) {
+    pieces.wishTexts = [];
+    takeTail(tail, pieces, walk);
+  }
   walk.found.mixes.push({
     at: line.at,
     part: line.part,

@@ -106,7 +106,7 @@ const fillers = new Set([
 
 /** Reads the name of a line: what it is, which part, which side, and what words are left over. */
 export function readSourceName(text: string, tongue: Tongue): SourceName {
-  const tokens = tokenize(text);
+  const tokens = splitSides(tokenize(text), tongue);
   const hits = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
   const read: SourceName = {
     text,
@@ -146,6 +146,21 @@ export function readSourceName(text: string, tongue: Tongue): SourceName {
   read.base = baseOf(tokens, hits);
   openHalves(read);
   return read;
+}
+
+/** "OHL", "GTRR": a source in capitals with its side at the end. */
+function splitSides(tokens: Token[], tongue: Tongue): Token[] {
+  return tokens.flatMap((token) => {
+    const stem = token.text.slice(0, -1);
+    const known = nameWords.tokens.has(token.text) || tongue.names.has(token.text);
+    if (known || !/^\p{Lu}{2,6}[LR]$/u.test(token.raw)) return [token];
+    if (!nameWords.senses.get(stem)?.some((sense) => sense.subject === 'source')) return [token];
+    const cut = token.end - 1;
+    return [
+      { ...token, text: stem, raw: token.raw.slice(0, -1), end: cut },
+      { ...token, text: token.text.slice(-1), raw: token.raw.slice(-1), start: cut },
+    ];
+  });
 }
 
 /** "BV Tom" with a performer called Tom names a voice and a person, no drum. */

@@ -4,6 +4,7 @@ import { type Found, note } from './draft.ts';
 import type { Grid } from './grid.ts';
 import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
 import { takeInputRow, takeInputText, takeLooseInputRow } from './input-rows.ts';
+import { lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { type Line, linesOfSheet, saysNothing } from './lines.ts';
 import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
@@ -11,8 +12,9 @@ import { numberedText } from './numbers.ts';
 import { takeProse } from './prose.ts';
 import type { Tongue } from './source-name.ts';
 import { titleOf } from './titles.ts';
+import { titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
-import { asideReasons } from './words/titles.ts';
+import { type Aside, asideReasons, type Section } from './words/titles.ts';
 
 /** Walks over all lines of a rider and finds inputs, mixes, performers and what is none of them. */
 export function walkRider(grid: Grid, tongue: Tongue): Found {
@@ -168,6 +170,12 @@ function takeText(walk: Walk, line: Line): boolean {
   const sign = asideOf(line.text);
   if (sign) {
     note(found, line.at, 'set aside', asideSigns[sign]);
+    return true;
+  }
+  const about = /^\s*[-•*]?\s*([^:]{2,30}):\s+\S/.exec(line.text)?.[1];
+  const told = about ? lookUp(titleLexicon, about, walk.tongue.spoken)?.[0]?.meaning : undefined;
+  if (told && isAside(told as Section)) {
+    note(found, line.at, 'set aside', asideReasons[told as Aside]);
     return true;
   }
   if (takeMixText(walk, line)) return true;

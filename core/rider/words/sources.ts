@@ -41,7 +41,7 @@ export const sources: WordTable<Stem> = {
   },
   'snare top': {
     trade:
-      'snare top, sn top, snr top, sd top, snare up, snare t, sn t, sd t, snare upper, snare over, snare up top',
+      'snare top, sn top, snr t, sd tp, snare tp, snr top, sd top, snare up, snare t, sn t, sd t, snare upper, snare over, snare up top',
     de: 'snare oben, sn oben, sn o, snare o, kleine trommel oben',
     fr: 'cc dessus, caisse claire dessus, cc top, caisse claire top, snare dessus',
     es: 'caja arriba, caja top, redoblante arriba, tarola arriba, caja superior, redoblante top',
@@ -51,7 +51,7 @@ export const sources: WordTable<Stem> = {
   },
   'snare bottom': {
     trade:
-      'snare bottom, snare bot, snare btm, sn btm, sn bot, sn bottom, snr bot, snr btm, snr bottom, sd bot, sd btm, sd bottom, snare under, sn under, sn u, snare b, sn b, sd b, snare lower, snare down',
+      'snare bottom, snr b, snare bttm, snare bot, snare btm, sn btm, sn bot, sn bottom, snr bot, snr btm, snr bottom, sd bot, sd btm, sd bottom, snare under, sn under, sn u, snare b, sn b, sd b, snare lower, snare down',
     de: 'snare unten, sn unten, snare u, teppich, snareteppich, snare teppich, kleine trommel unten',
     fr: 'cc dessous, caisse claire dessous, timbre, cc timbre, cc bottom, snare dessous, caisse claire timbre',
     es: 'caja abajo, caja bottom, redoblante abajo, bordonera, tarola abajo, caja inferior, redoblante bottom',
