@@ -12,6 +12,7 @@ export type Task = {
   place: StagePlace | null;
   sourceId: Id | null;
   mixId: Id | null;
+  deviceId: Id | null;
   socketId: Id | null;
   seconds: number;
   hands: number;

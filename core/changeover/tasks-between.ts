@@ -22,7 +22,7 @@ export function tasksBetween(from: ActPatch, to: ActPatch): Task[] {
   return list.tasks;
 }
 
-type About = Partial<Pick<Task, 'sourceId' | 'mixId' | 'socketId' | 'placeName' | 'place'>>;
+type About = Partial<Pick<Task, 'sourceId' | 'mixId' | 'deviceId' | 'socketId' | 'placeName' | 'place'>>;
 
 class TaskList {
   readonly tasks: Task[] = [];
@@ -238,6 +238,7 @@ class TaskList {
       place: null,
       sourceId: null,
       mixId: null,
+      deviceId: null,
       socketId: null,
       seconds,
       hands,
@@ -391,7 +392,7 @@ function devicePlaces(side: ActPatch): Map<Id, DevicePlace> {
         const device = devices.get(id);
         if (!device) return [];
         const place = placeOf(mix);
-        const about = { mixId, place, placeName: mix.place || mix.name };
+        const about = { mixId, deviceId: id, place, placeName: mix.place || mix.name };
         return [[id, { name: device.name, isPack: device.kind === 'in-ear', mix, place, about }] as const];
       });
     }),

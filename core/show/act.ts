@@ -27,6 +27,11 @@ export const Day = z.strictObject({
   crewSize: z.number().int().min(0).max(50).default(3),
   /** Minutes of a changeover where the times of the acts do not say it. */
   changeoverMinutes: z.number().min(0).max(240).default(20),
+  /**
+   * Units of work (see core/plan/day/costs.ts) by which a new plan of the day must be cheaper than the one that is
+   * patched or printed; null: plan afresh.
+   */
+  keepUnlessGain: z.number().min(0).max(1_000_000).nullable().default(null),
 });
 export type Day = z.infer<typeof Day>;
 

@@ -63,4 +63,5 @@ export const references: readonly Reference[] = [
   owner('decisions', 'cueOutputId', 'cueOutputs'),
   owner('riders', 'actId', 'acts'),
   owner('answers', 'riderId', 'riders'),
+  owner('ticks', 'actId', 'acts'),
 ];

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
 import { Answer, RiderRecord } from './rider-record.ts';
 import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket, StockItem } from './rig.ts';
+import { Tick } from './tick.ts';
 
 /**
  * The tables of a show, parents before children: the order in which rows can be written one by one.
@@ -28,6 +29,7 @@ export const rowSchemas = {
   decisions: Decision,
   riders: RiderRecord,
   answers: Answer,
+  ticks: Tick,
 } as const;
 
 export type TableName = keyof typeof rowSchemas;

@@ -1,6 +1,7 @@
 import { showTables } from './001-show-tables.ts';
 import { history } from './002-history.ts';
 import { printedSheets } from './003-printed-sheets.ts';
+import { ticks } from './004-ticks.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -10,4 +11,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'show tables', statements: showTables },
   { name: 'history', statements: history },
   { name: 'printed sheets', statements: printedSheets },
+  { name: 'ticks', statements: ticks },
 ];
