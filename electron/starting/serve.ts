@@ -78,7 +78,7 @@ async function showWindow(
   window.on('close', () => {
     running = false;
   });
-  console.log('Foldbook is open in its window. Close the window, or press Ctrl+C here, to end it.');
+  console.log('Foldbook opens in a window of its own. Close that window, or press Ctrl+C here, to end it.');
   const shown = await untilClosed(() => running, service, stop);
   window.kill();
   return shown;

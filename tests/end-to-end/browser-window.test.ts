@@ -48,7 +48,7 @@ test('the program shows its page in a browser and ends when that is closed', asy
   const browser = await chromium.connectOverCDP(`http://127.0.0.1:${fileText(portFile).split('\n')[0]}`);
   const page = browser.contexts()[0]?.pages()[0];
   await expect.poll(() => page?.title(), { timeout: 20_000 }).toBe('connected');
-  expect(serving.said()).toContain('Foldbook is open in its window.');
+  expect(serving.said()).toContain('Foldbook opens in a window of its own.');
   const session = await browser.newBrowserCDPSession();
   // The browser may be gone before it has answered.
   session.send('Browser.close').catch(() => undefined);
