@@ -113,16 +113,16 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
       <div className="advance-head">
         <ActFields act={act} />
         {riders.length > 1 && (
-          <label>
-            {text.whichRider}{' '}
-            <select value={rider?.id} onChange={({ target }) => setRiderId(target.value)}>
+          <span>
+            <label htmlFor="which-rider">{text.whichRider}</label>{' '}
+            <select id="which-rider" value={rider?.id} onChange={({ target }) => setRiderId(target.value)}>
               {riders.map((it) => (
                 <option key={it.id} value={it.id}>
                   {it.fileName}
                 </option>
               ))}
             </select>
-          </label>
+          </span>
         )}
         {rider && (
           <button type="button" aria-pressed={isBringing} onClick={() => setBringing(!isBringing)}>

@@ -45,7 +45,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   };
 
   return (
-    <div className="advance-three">
+    <div className={questions.length > 0 ? 'advance-three' : 'advance-three is-settled'}>
       <section
         className="advance-rider"
         aria-label={words.advance.asItCame(rider.fileName)}

@@ -6,6 +6,8 @@ import { type Linked, lineKey, type Pointed } from './links.ts';
 import './rider-page.css';
 
 const mostColumns = 24;
+/** The mark and the number of the line come first; columns of a grid count from 1. */
+const columnsBefore = 3;
 const marks: Record<LineOutcome, string> = { understood: '✓', guessed: '≈', question: '?', 'set aside': '·' };
 
 type Props = {
@@ -48,7 +50,7 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
       tabIndex={0}
       aria-label={words.advance.asItCame(grid.name)}
       aria-activedescendant={chosen >= 0 ? `${baseId}-${chosen}` : undefined}
-      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, minmax(1.8rem, max-content)) 1fr` }}
+      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, max-content) 1fr` }}
       onKeyDown={onKeyDown}
       onMouseLeave={() => onPoint(null)}
     >
@@ -75,8 +77,13 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
             <span className="rider-line-mark">{marks[line.outcome]}</span>
             <span className="rider-line-number">{line.at.row + 1}</span>
             {own.map((cell, column) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
-              <span key={column} className={isLast(column) ? 'rider-cell is-last' : 'rider-cell'} dir="auto">
+              <span
+                // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
+                key={column}
+                className={cellClass(isLast(column), own.length)}
+                style={isLast(column) ? { gridColumn: `${column + columnsBefore} / -1` } : undefined}
+                dir="auto"
+              >
                 {cell}
               </span>
             ))}
@@ -87,9 +94,14 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
   );
 }
 
+function cellClass(isLast: boolean, count: number): string {
+  if (!isLast) return 'rider-cell';
+  return count === 1 ? 'rider-cell is-last is-alone' : 'rider-cell is-last';
+}
+
 function cellsOf(grid: Grid, line: ReadLine): string[] {
   const row = grid.sheets[line.at.sheet]?.rows[line.at.row] ?? [line.text];
-  return row.length <= mostColumns
-    ? row
-    : [...row.slice(0, mostColumns), words.advance.moreColumns(row.length - mostColumns)];
+  const cells = row.slice(0, row.findLastIndex((cell) => cell.trim() !== '') + 1);
+  if (cells.length <= mostColumns) return cells;
+  return [...cells.slice(0, mostColumns), words.advance.moreColumns(cells.length - mostColumns)];
 }

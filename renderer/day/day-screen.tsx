@@ -6,6 +6,9 @@ import { words } from '../wording/words.ts';
 import { type DayCell, dayTable } from './day-table.ts';
 import './day-screen.css';
 
+const socketWidthRem = 5.6;
+const actWidthRem = 8.4;
+
 /** The patch of the whole day at once: sockets down, acts across, what is plugged anew marked. */
 export function DayScreen() {
   const { show, acts, look, open, day } = useHere();
@@ -23,7 +26,7 @@ export function DayScreen() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
     <section className="day" aria-label={text.table(day?.name ?? '')} tabIndex={0}>
       <p className="day-note quiet">{text.note}</p>
-      <table className="day-table">
+      <table className="day-table" style={{ width: `${socketWidthRem + acts.length * actWidthRem}rem` }}>
         <thead>
           <tr>
             <th scope="col">{text.socket}</th>

@@ -19,7 +19,7 @@ export function BottomLine() {
           </button>
         </div>
       )}
-      <section className="bottom-line-listening cut" aria-label={words.frame.listening} aria-live="polite">
+      <section className="bottom-line-listening" aria-label={words.frame.listening} aria-live="polite">
         {sentence ?? <span className="quiet">{words.listening.nobody}</span>}
       </section>
       <section className="bottom-line-status" aria-label={words.frame.status}>

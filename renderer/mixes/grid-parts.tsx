@@ -7,7 +7,7 @@ import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { words } from '../wording/words.ts';
 import type { MixTableColumn, MixTableRow } from './mix-table.ts';
-import { cellWidth, rowHeadWidth } from './use-window-of-cells.ts';
+import { cellWidth } from './use-window-of-cells.ts';
 
 type ColumnProps = { open: ActOnScreen; column: MixTableColumn; index: number; isChosen: boolean };
 
@@ -20,7 +20,7 @@ export function ColumnHead({ open: { sheet }, column, index, isChosen }: ColumnP
       tabIndex={-1}
       aria-colindex={index + 2}
       className={isChosen ? 'mix-head is-listened' : 'mix-head'}
-      style={{ left: rowHeadWidth + index * cellWidth, width: cellWidth }}
+      style={{ left: `calc(var(--row-head) + ${index * cellWidth}px)`, width: cellWidth }}
       title={`${whoHears(sheet, mix)}: ${deviceText(mix)}`}
     >
       <span className="mix-head-number">
@@ -43,7 +43,6 @@ export function RowHead({ row, isChosen }: { row: MixTableRow; isChosen: boolean
       tabIndex={-1}
       aria-colindex={1}
       className={isChosen ? 'source-head is-listened' : 'source-head'}
-      style={{ width: rowHeadWidth }}
     >
       <span className="source-head-channels">
         {copies.map((copy) => (
@@ -99,7 +98,7 @@ export const FeedCell = memo(function FeedCell({
       aria-colindex={column + 2}
       aria-selected={isChosen}
       className={marks.filter(Boolean).join(' ')}
-      style={{ left: rowHeadWidth + column * cellWidth, width: cellWidth }}
+      style={{ left: `calc(var(--row-head) + ${column * cellWidth}px)`, width: cellWidth }}
     >
       <span className="unseen">
         {label}: {saysFeed(feed)}

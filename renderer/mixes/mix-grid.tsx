@@ -1,5 +1,6 @@
 import {
   type ClipboardEvent,
+  type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
   useEffect,
@@ -51,14 +52,16 @@ export function MixGrid({ open, table, onDetails }: Props) {
   const ref = useRef<HTMLDivElement>(null);
   const [typed, setTyped] = useState<string | null>(null);
   const { rows, columns } = table;
+  const headWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
+  const width = headWidth + columns.length * cellWidth;
   const cursor = useCursor(table);
   const shown = useWindowOfCells(ref, rows.length, columns.length);
   const range = rangeOf(cursor.at);
   const { sheet } = open;
 
   useEffect(() => {
-    if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column);
-  }, [cursor.at.row, cursor.at.column]);
+    if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column, headWidth);
+  }, [cursor.at.row, cursor.at.column, headWidth]);
 
   const chosenPlaces = (): CellPlace[] =>
     rows
@@ -188,6 +191,7 @@ export function MixGrid({ open, table, onDetails }: Props) {
     <div
       ref={ref}
       className="mix-grid"
+      style={{ '--row-head': `${headWidth}px` } as CSSProperties}
       role="grid"
       tabIndex={0}
       data-first-focus
@@ -207,15 +211,9 @@ export function MixGrid({ open, table, onDetails }: Props) {
         tabIndex={-1}
         aria-rowindex={1}
         className="mix-grid-head"
-        style={{ width: rowHeadWidth + columns.length * cellWidth, height: columnHeadHeight }}
+        style={{ width, height: columnHeadHeight }}
       >
-        <div
-          role="columnheader"
-          tabIndex={-1}
-          aria-colindex={1}
-          className="mix-grid-corner"
-          style={{ width: rowHeadWidth }}
-        >
+        <div role="columnheader" tabIndex={-1} aria-colindex={1} className="mix-grid-corner">
           {words.mixes.corner}
         </div>
         {drawnColumns.map((column, index) => (
@@ -228,11 +226,7 @@ export function MixGrid({ open, table, onDetails }: Props) {
           />
         ))}
       </div>
-      <div
-        role="rowgroup"
-        className="mix-grid-body"
-        style={{ height: rows.length * rowHeight, width: rowHeadWidth + columns.length * cellWidth }}
-      >
+      <div role="rowgroup" className="mix-grid-body" style={{ height: rows.length * rowHeight, width }}>
         {rows.slice(shown.firstRow, shown.endRow).map((row, index) => {
           const rowIndex = shown.firstRow + index;
           return (
@@ -269,7 +263,7 @@ export function MixGrid({ open, table, onDetails }: Props) {
           <CellEditor
             start={typed}
             top={cursor.at.row * rowHeight}
-            left={rowHeadWidth + cursor.at.column * cellWidth}
+            left={headWidth + cursor.at.column * cellWidth}
             label={words.mixes.typeHere}
             onCommit={commit}
             onLeave={() => {

@@ -4,7 +4,8 @@ import { type RefObject, useCallback, useEffect, useState } from 'react';
 export const cellWidth = 78;
 export const rowHeight = 27;
 export const columnHeadHeight = 104;
-export const rowHeadWidth = 290;
+/** Channels of a row stand side by side; a source with many copies needs more room for them. */
+export const rowHeadWidth = (mostCopies: number): number => 204 + Math.max(2, mostCopies) * 51;
 
 /** Rows and columns that are drawn: those in sight and a few more on each side. `end` is one past the last. */
 export type CellWindow = { firstRow: number; endRow: number; firstColumn: number; endColumn: number };
@@ -57,9 +58,9 @@ const sameWindow = (a: CellWindow, b: CellWindow) =>
   a.endColumn === b.endColumn;
 
 /** Scrolls as little as it takes for a cell to stand clear of the heads. */
-export function bringIntoSight(table: HTMLElement, row: number, column: number): void {
+export function bringIntoSight(table: HTMLElement, row: number, column: number, headWidth: number): void {
   const [top, left] = [row * rowHeight, column * cellWidth];
-  const [height, width] = [table.clientHeight - columnHeadHeight, table.clientWidth - rowHeadWidth];
+  const [height, width] = [table.clientHeight - columnHeadHeight, table.clientWidth - headWidth];
   if (top < table.scrollTop) table.scrollTop = top;
   else if (top + rowHeight > table.scrollTop + height) table.scrollTop = top + rowHeight - height;
   if (left < table.scrollLeft) table.scrollLeft = left;

@@ -19,7 +19,9 @@ export type UnplacedItem = Pick<StageItem, 'key' | 'kind' | 'name'>;
 export function itemsOnStage({ sheet }: ActOnScreen): { placed: StageItem[]; unplaced: UnplacedItem[] } {
   const mixOf = (performerId: Id) =>
     sheet.listeners.find((it) => it.performerId === performerId)?.mixId ?? null;
+  // In the order of drawing: what is listed later lies on top.
   const all = [
+    ...sheet.boxes.map((it) => ({ ...it, kind: 'box' as const, mixId: null })),
     ...sheet.performers.map((it) => ({
       ...it,
       kind: 'performer' as const,
@@ -35,7 +37,6 @@ export function itemsOnStage({ sheet }: ActOnScreen): { placed: StageItem[]; unp
         reachM: null,
         mixId: it.id,
       })),
-    ...sheet.boxes.map((it) => ({ ...it, kind: 'box' as const, mixId: null })),
   ];
   const placed: StageItem[] = [];
   const unplaced: UnplacedItem[] = [];

@@ -102,7 +102,7 @@ function StageDrawing({
                   d={`M${x - 0.35} ${y + 0.2}L${x - 0.22} ${y - 0.2}H${x + 0.22}L${x + 0.35} ${y + 0.2}Z`}
                 />
               )}
-              <text x={x} y={y + 0.62}>
+              <text x={x} y={y + (item.kind === 'box' ? 0.12 : 0.62)}>
                 {item.name}
               </text>
             </g>

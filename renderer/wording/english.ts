@@ -101,7 +101,7 @@ export const english = {
     on: (cue: string) => `on ${cue}`,
     match: (offset: string) => `${offset} to match`,
     matchUnknown: 'level match unknown: the rig lacks a figure',
-    delay: (ms: string) => `${ms} ms later to line up`,
+    delay: (ms: string) => `${ms} ms delay`,
     elsewhere: 'mixed on the band’s own desk',
   },
 

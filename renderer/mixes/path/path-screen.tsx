@@ -16,8 +16,8 @@ import {
 } from './path-layout.ts';
 import './path-screen.css';
 
-const leastColumnWidth = 92;
-const gap = 24;
+const leastColumnWidth = 100;
+const gap = 36;
 const nodeHeight = 42;
 const step = 50;
 const top = 6;

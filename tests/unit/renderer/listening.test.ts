@@ -19,7 +19,7 @@ test('a stereo pack is heard on the cue pack, with the match of levels', () => {
 
 test('a wedge is heard on the cue wedge, later by the way of the sound', () => {
   expect(sentence('tarn-m0')).toMatch(
-    /^Listening to Tarn, mix 1, wedge, on cue wedge, .*dB to match, .* ms later to line up$/,
+    /^Listening to Tarn, mix 1, wedge, on cue wedge, .*dB to match, .* ms delay$/,
   );
 });
 

@@ -1,0 +1,168 @@
+import { randomBytes } from 'node:crypto';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { smallFestival } from '../fixtures/small-festival.ts';
+import { chromiumForFile } from '../helpers/chromium.ts';
+import { AdvancePage } from './pages/advance-page.ts';
+import { Foldbook } from './pages/foldbook.ts';
+import { MixesPage } from './pages/mixes-page.ts';
+
+const browser = chromiumForFile();
+const lanternRow = join(import.meta.dirname, '..', 'fixtures', 'lantern-row.csv');
+
+async function start() {
+  const foldbook = await Foldbook.start(browser(), smallFestival());
+  return { foldbook, advance: new AdvancePage(foldbook), mixes: new MixesPage(foldbook) };
+}
+
+async function bringIn() {
+  const all = await start();
+  await all.advance.bringInNewAct(lanternRow);
+  await expect.poll(() => all.foldbook.actName()).toBe('lantern-row');
+  return all;
+}
+
+test('from a rider to a plan: bring in, answer, choose a copy, kill the program, find it all again', async () => {
+  const { foldbook, advance, mixes } = await bringIn();
+  expect(await advance.counter()).toBe('1 line not settled');
+  expect(await advance.questions().innerText()).toContain('What is "Tin can"?');
+  await advance.questions().focus();
+  await foldbook.press('2');
+  await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+  expect(await advance.source('Tin can')).toContain('lead vocal');
+
+  await mixes.open();
+  const before = await mixes.feed('Kick in', 'Bram');
+  expect(before).toMatch(/^monitors, proposed, /);
+  await mixes.choose('Kick in', 'Bram');
+  await mixes.openDetails();
+  await mixes.chooseInDetails('Copy', 'front of house');
+  await expect.poll(() => mixes.feed('Kick in', 'Bram')).toMatch(/^front of house, decided, /);
+  expect(await foldbook.listeningLine()).toMatch(/^Listening to Bram, mix 2, in-ears stereo, on cue pack/);
+  await mixes.choose('Kick in', 'Nell');
+  expect(await foldbook.listeningLine()).toMatch(/^Listening to Nell, mix 1, wedge, on cue wedge/);
+  await foldbook.saved();
+
+  await foldbook.kill();
+  await foldbook.reopen();
+  await foldbook.press('Control+k');
+  await foldbook.page.keyboard.type('lantern');
+  await foldbook.press('Enter');
+  expect(await foldbook.actName()).toBe('lantern-row');
+  await mixes.open();
+  expect(await mixes.feed('Kick in', 'Bram')).toMatch(/^front of house, decided, /);
+  await foldbook.goTo('Advance');
+  await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+  expect(await advance.source('Tin can')).toContain('lead vocal');
+});
+
+describe('a rider that was brought in', () => {
+  test('is shown as it came beside what it was taken to mean', async () => {
+    const { advance } = await bringIn();
+    expect(await advance.riderLine('OH L').innerText()).toMatch(/small condenser/);
+    expect(await advance.source('OH L')).toEqual(
+      expect.arrayContaining(['3', 'overhead', '4', 'mic', 'needed', 'Bram']),
+    );
+    expect(await advance.mixes().getByRole('gridcell', { name: 'in-ears', exact: true }).count()).toBe(1);
+  });
+
+  test('links a line, its source and its question when one of them is pointed at', async () => {
+    const { advance } = await bringIn();
+    await advance.riderLine('Lead vocal').first().hover();
+    await expect.poll(() => advance.sourceRow('Lead vocal').getAttribute('class')).toBe('is-marked');
+    await advance.sourceRow('Bass').hover();
+    await expect.poll(() => advance.riderLine('5 | Bass').getAttribute('aria-selected')).toBe('true');
+    await advance.questions().getByText('What is "Tin can"?').hover();
+    await expect.poll(() => advance.sourceRow('Tin can').getAttribute('class')).toBe('is-marked');
+    expect(await advance.riderLine('Tin can').getAttribute('aria-selected')).toBe('true');
+  });
+
+  test('keeps what was put right by hand when a question is answered and asked again', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.sourceRow('Tin can').getByRole('gridcell', { name: 'Tin can', exact: true }).click();
+    await foldbook.page.keyboard.type('Megaphone');
+    await foldbook.press('Enter');
+    await advance.questions().focus();
+    await foldbook.press('2');
+    await expect.poll(() => advance.source('Megaphone')).toContain('lead vocal');
+    await advance.questions().getByText('1 answered').click();
+    await advance
+      .questions()
+      .getByRole('button', { name: /Ask again/ })
+      .click();
+    await expect.poll(() => advance.counter()).toBe('1 line not settled');
+    expect(await advance.source('Megaphone')).not.toContain('lead vocal');
+  });
+
+  test('and its answer go and come with undo and redo', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.questions().focus();
+    await foldbook.press('2');
+    await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+    await foldbook.saved();
+    await foldbook.press('Control+z');
+    await expect.poll(() => advance.counter()).toBe('1 line not settled');
+    await foldbook.press('Control+Shift+z');
+    await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+  });
+
+  test('takes a kind by its first letters, and refuses one that does not exist', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.sourceRow('Bass').getByRole('gridcell', { name: 'bass di', exact: true }).click();
+    await foldbook.page.keyboard.type('gizmo');
+    await foldbook.press('Enter');
+    expect(await advance.sources().getByRole('alert').innerText()).toMatch(/“gizmo” is not known here/);
+    await foldbook.press('Escape');
+    await foldbook.page.keyboard.type('double');
+    await foldbook.press('Enter');
+    expect(await advance.source('Bass')).toContain('double bass');
+  });
+});
+
+describe('other ways in', () => {
+  test('a pasted text becomes an act', async () => {
+    const { advance } = await start();
+    await advance.pasteForNewAct(
+      '1 Kick - dynamic mic\n2 Lead vocal - dynamic vocal mic\n\nMix 1: Ada, wedge: vocal lots',
+    );
+    await expect.poll(() => advance.sources().getByRole('row').count()).toBe(3);
+    expect(await advance.source('Kick')).toContain('mic');
+  });
+
+  test('a file that is no rider gets a sentence and changes nothing', async () => {
+    const { foldbook, advance } = await start();
+    const acts = await foldbook.runningOrder().getByRole('listitem').count();
+    const noise = { name: 'rider.xlsx', mimeType: 'application/octet-stream', buffer: randomBytes(3000) };
+    await advance.bringInNewAct(noise);
+    await expect.poll(() => foldbook.problem()).toMatch(/rider\.xlsx/);
+    expect(await foldbook.runningOrder().getByRole('listitem').count()).toBe(acts);
+    expect(await foldbook.savedState()).toBe('Saved');
+  });
+
+  test('an act can begin without a rider and be filled by hand', async () => {
+    const { foldbook, advance, mixes } = await start();
+    await foldbook.page.getByRole('button', { name: 'New act' }).click();
+    await foldbook.page.getByRole('button', { name: 'Start an act without a rider' }).click();
+    await expect.poll(() => foldbook.actName()).toBe('New act');
+    await foldbook.page.getByRole('button', { name: 'Add a source' }).click();
+    await foldbook.page.getByRole('button', { name: 'Add a mix' }).click();
+    expect(await advance.source('Source 1')).toContain('other');
+    await mixes.open();
+    expect(await mixes.feed('Source 1', 'Mix 1')).toBe('not in this mix');
+  });
+});
+
+test('a second rider is merged into the act and both can be read', async () => {
+  const { foldbook, advance } = await bringIn();
+  await foldbook.page.getByRole('button', { name: 'Bring in another rider' }).click();
+  await foldbook.page.getByLabel(/Choose a file/).setInputFiles({
+    name: 'changes.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from('Ch,Source,Mic\n8,Accordion,DI\n'),
+  });
+  await expect.poll(() => advance.source('Accordion')).toContain('accordion');
+  expect(await advance.source('Kick in')).toContain('kick in');
+  expect(await foldbook.page.getByLabel('Rider', { exact: true }).innerText()).toMatch(
+    /lantern-row.csv\s+changes.csv/,
+  );
+});

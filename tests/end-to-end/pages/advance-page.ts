@@ -1,0 +1,57 @@
+import type { Locator, Page } from 'playwright';
+import type { Foldbook } from './foldbook.ts';
+
+/** The rider as it came, what it was taken to mean, and what it leaves open. */
+export class AdvancePage {
+  readonly #page: Page;
+
+  constructor(foldbook: Foldbook) {
+    this.#page = foldbook.page;
+  }
+
+  /** Brings a file in as the rider of a new act. */
+  async bringInNewAct(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
+    await this.#page.getByRole('button', { name: 'New act' }).click();
+    await this.#page.getByLabel(/Choose a file/).setInputFiles(file);
+  }
+
+  async pasteForNewAct(text: string): Promise<void> {
+    await this.#page.getByRole('button', { name: 'New act' }).click();
+    await this.#page.getByLabel(/Or paste the text/).fill(text);
+    await this.#page.getByRole('button', { name: 'Read this text' }).click();
+  }
+
+  riderLine(words: string): Locator {
+    return this.#page
+      .getByRole('listbox', { name: /The rider as it came/ })
+      .getByRole('option', { name: words });
+  }
+
+  /** "1 line not settled", or "Every line is accounted for". */
+  counter(): Promise<string> {
+    return this.#page.getByText(/lines? not settled|Every line is accounted for/).innerText();
+  }
+
+  questions(): Locator {
+    return this.#page.getByRole('region', { name: 'Open questions' });
+  }
+
+  sources(): Locator {
+    return this.#page.getByRole('grid', { name: 'Sources' });
+  }
+
+  mixes(): Locator {
+    return this.#page.getByRole('grid', { name: 'Mixes' });
+  }
+
+  /** The cells of the source of a name, as they are read. */
+  async source(name: string): Promise<string[]> {
+    return this.sourceRow(name).getByRole('gridcell').allInnerTexts();
+  }
+
+  sourceRow(name: string): Locator {
+    return this.sources()
+      .getByRole('row')
+      .filter({ has: this.#page.getByRole('gridcell', { name, exact: true }) });
+  }
+}
