@@ -52,7 +52,7 @@ export function shareColumns(runs: readonly Run[]): void {
   let group: Run[] = [];
   let strips: Strips = [];
   const close = () => {
-    const columns = columnsOfStrips(strips);
+    const columns = columnsOfStrips(withoutHalfColumns(strips, group));
     for (const run of group) run.columns = columns;
     const reach = reachOf(group);
     for (const run of group) run.reach = reach;
@@ -78,6 +78,27 @@ export function shareColumns(runs: readonly Run[]): void {
   close();
 }
 
+/**
+ * A heading that is not over its column ("#" at the left of numbers that stand to the right) makes a column of its
+ * own, in which nothing else stands. Such a column and its neighbour are one where no line has text in both.
+ */
+function withoutHalfColumns(strips: Strips, runs: readonly Run[]): Strips {
+  const lines = runs.flatMap((run) => run.lines).filter((line) => line.pieces.length > 1);
+  const usersOf = ({ from, to }: Strips[number]) =>
+    new Set(
+      lines.filter((line) => line.pieces.some((piece) => piece.left >= from - 1 && piece.right <= to + 1)),
+    );
+  const merged: { from: number; to: number }[] = [];
+  for (const strip of strips) {
+    const last = merged.at(-1);
+    const [before, here] = [last ? usersOf(last) : new Set<TextLine>(), usersOf(strip)];
+    const few = Math.min(before.size, here.size) <= 1 && Math.max(before.size, here.size) >= 3;
+    if (last && few && ![...here].some((line) => before.has(line))) last.to = strip.to;
+    else merged.push({ ...strip });
+  }
+  return merged;
+}
+
 export function rowsOfRun(run: Run): string[][] {
   if (run.columns.length === 0) return run.lines.map((line) => line.pieces.map((piece) => piece.text));
   const rows = joinWrapped(cellsOfRun(run), run.reach).map((row) => row.cells);
@@ -92,15 +113,17 @@ function cellsOfRun(run: Run): Row[] {
   return run.lines.map((line) => ({ y: line.y, cells: cellsOfLine(line, run.columns) }));
 }
 
-const isNumbered = (row: Row): boolean => /^\d{1,3}\b/.test(row.cells[0] ?? '');
+/** What a row of a list begins with: a number, a letter, or the name of a mix or channel with its number. */
+const marked = /^(?:\d{1,3}\b|[A-Z]\d{0,2}$|(?:mix|mon|monitor|aux|bus|ch)\.? ?\d+)/i;
+const isNumbered = (row: Row): boolean => marked.test(row.cells[0] ?? '');
 
-/** Four fifths of the smallest usual distance between numbered rows of a table; 0 where it has hardly any. */
+/** Four fifths of the smallest usual distance between numbered rows of a table; 0 where there are not two. */
 function reachOf(runs: readonly Run[]): number {
   const distances = runs.flatMap((run) => {
     const numbered = cellsOfRun(run).filter(isNumbered);
     return numbered.slice(1).map((row, place) => row.y - (numbered[place]?.y ?? 0));
   });
-  if (distances.length < 3) return 0;
+  if (distances.length === 0) return 0;
   return 0.8 * (distances.sort((a, b) => a - b)[Math.floor(distances.length / 10)] ?? 0);
 }
 

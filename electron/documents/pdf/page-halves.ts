@@ -1,4 +1,4 @@
-import { groupsOf } from './columns.ts';
+import { covered, groupsOf } from './columns.ts';
 import type { PageMarks, Rule } from './page-marks.ts';
 import { linesOfWords, type TextLine } from './text-lines.ts';
 
@@ -61,21 +61,23 @@ function findStrip(marks: PageMarks): Strip | null {
   const right = Math.max(...marks.words.map((word) => word.right));
   const [low, high] = [left + 0.25 * (right - left), left + 0.75 * (right - left)];
   const strips = stripsOf(lines, low, high).filter((strip) => !isRuledAcross(marks, strip));
-  return strips.find((it) => isBetweenTables(marks, it) || isBetweenColumns(lines, it)) ?? null;
+  return strips.find((it) => isBesideTable(marks, it) || isBetweenColumns(lines, it)) ?? null;
 }
 
-/** Drawn lines that cross the strip are rows of one table. */
+/** Drawn lines that cross the strip, whole or cell by cell, are rows of one table. */
 function isRuledAcross({ horizontal }: PageMarks, { from, to, below }: Strip): boolean {
-  return horizontal.filter((rule) => rule.at > below && rule.from < from && rule.to > to).length >= 3;
+  const lines = groupsOf(horizontal.filter((rule) => rule.at > below));
+  return lines.filter((line) => covered(line, from, to) > 0.8).length >= 3;
 }
 
-/** Two drawn tables side by side: the lines of each end before the strip. */
-function isBetweenTables({ horizontal }: PageMarks, { from, to, below }: Strip): boolean {
+/** A drawn table that ends at the strip, with room before whatever is drawn beyond it. */
+function isBesideTable({ horizontal }: PageMarks, { from, to, below }: Strip): boolean {
   const middle = (from + to) / 2;
-  const lines = horizontal.filter((rule) => rule.at > below);
-  const lefts = lines.filter((rule) => rule.to < middle && rule.to > from - 20);
-  const rights = lines.filter((rule) => rule.from > middle && rule.from < to + 20);
-  return groupsOf(lefts).length >= 3 && groupsOf(rights).length >= 3;
+  const near = horizontal.filter((rule) => rule.at > below && rule.to > from - 20 && rule.from < to + 20);
+  const lefts = near.filter((rule) => rule.to < middle);
+  const rights = near.filter((rule) => rule.from > middle);
+  const room = Math.min(to, ...rights.map((it) => it.from)) - Math.max(from, ...lefts.map((it) => it.to));
+  return room >= 8 && Math.max(groupsOf(lefts).length, groupsOf(rights).length) >= 3;
 }
 
 /** Strips at least as wide as a line is high, empty over the lower three quarters of the page's lines or more. */

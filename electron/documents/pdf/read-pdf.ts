@@ -9,7 +9,7 @@ import { type Run, rowsOfRun, runsOfLines, shareColumns } from './open-tables.ts
 import { withoutRepeatedEdges } from './page-edges.ts';
 import { partsOfPage } from './page-halves.ts';
 import { type PageMarks, readPageMarks } from './page-marks.ts';
-import { findRuledTables, rowsOfRuledTable } from './ruled-tables.ts';
+import { findRuledTables, rowsOfRuledTable, withOuterRows } from './ruled-tables.ts';
 import { linesOfWords, type TextLine } from './text-lines.ts';
 
 /**
@@ -99,7 +99,8 @@ function partsOfText(marks: PageMarks, runs: Run[]): Part[] {
       parts.push({ rows: () => rowsOfRun(run) });
     }
   };
-  for (const table of findRuledTables(marks)) {
+  for (const drawn of findRuledTables(marks)) {
+    const table = withOuterRows(drawn, open);
     const inside = open.filter((line) => line.y > table.top && line.y <= table.bottom + 1);
     if (inside.length < 2) continue;
     closeOpen(open.filter((line) => line.y <= table.top));

@@ -43,8 +43,27 @@ function belongTogether(upper: Rule[], lower: Rule[]): boolean {
   return near && shared >= 0.6 * Math.max(a.to - a.from, b.to - b.from);
 }
 
-function extentOf(rules: Rule[]): { from: number; to: number } {
+function extentOf(rules: Rule[]): Extent {
   return { from: Math.min(...rules.map((it) => it.from)), to: Math.max(...rules.map((it) => it.to)) };
+}
+
+/**
+ * The table with the row above and the row below it that its lines do not enclose: where every second row is a
+ * coloured stripe, the first or the last row may stand outside of all stripes.
+ */
+export function withOuterRows(table: RuledTable, lines: readonly TextLine[]): RuledTable {
+  const many = lines.filter((line) => line.pieces.length > 1);
+  const above = many.findLast((line) => line.y <= table.top && table.top - line.y <= line.size);
+  const below = many.find((line) => line.y > table.bottom && line.y - table.bottom <= 2 * line.size);
+  const { from, to } = extentOf(table.separators.flat());
+  const top = above ? above.y - 1.5 * above.size : table.top;
+  const bottom = below ? below.y + 0.5 * below.size : table.bottom;
+  const separators = [
+    ...(above ? [[{ at: top, from, to }]] : []),
+    ...table.separators,
+    ...(below ? [[{ at: bottom, from, to }]] : []),
+  ];
+  return { ...table, top, bottom, separators };
 }
 
 /**
@@ -54,14 +73,34 @@ function extentOf(rules: Rule[]): { from: number; to: number } {
 export function rowsOfRuledTable(table: RuledTable, lines: readonly TextLine[]): string[][] {
   const drawn = columnsOfRules(table.vertical, table.top, table.bottom);
   const columns = drawn.length > 1 ? drawn : columnsOfStrips(stripsOfLines(lines));
-  const bands = table.separators.slice(1).flatMap((below, place) => {
+  const extent = extentOf(table.separators.flat());
+  const bands = table.separators.slice(1).flatMap((below, place): Band[] => {
     const above = table.separators[place] ?? [];
     const [top, bottom] = [above[0]?.at ?? 0, below[0]?.at ?? 0];
     const inside = lines.filter((line) => line.y > top && line.y <= bottom + 1);
-    return inside.length === 0 ? [] : [{ below, rows: rowsOfBand(inside, columns, drawn.length > 1) }];
+    if (inside.length === 0) return [];
+    if (isHeading(inside, table, (top + bottom) / 2, extent))
+      return [{ below, rows: [[inside[0]?.pieces[0]?.text ?? '']], isHeading: true }];
+    return [{ below, rows: rowsOfBand(inside, columns, drawn.length > 1), isHeading: false }];
   });
-  if (drawn.length > 1) repeatMergedCells(bands, columns, extentOf(table.separators.flat()));
+  if (drawn.length > 1) repeatMergedCells(bands, columns, extent);
   return bands.flatMap((band) => band.rows);
+}
+
+type Band = { below: Rule[]; rows: string[][]; isHeading: boolean };
+type Extent = { from: number; to: number };
+
+/** One text in a row that no line parts: a heading over the rows that follow, wherever in the row it stands. */
+function isHeading(
+  lines: readonly TextLine[],
+  { vertical }: RuledTable,
+  y: number,
+  { from, to }: Extent,
+): boolean {
+  const parted = vertical.some(
+    (rule) => rule.from < y && rule.to > y && rule.at > from + 2 && rule.at < to - 2,
+  );
+  return !parted && vertical.length > 0 && lines.length === 1 && lines[0]?.pieces.length === 1;
 }
 
 function rowsOfBand(lines: readonly TextLine[], columns: Columns, fullGrid: boolean): string[][] {
@@ -71,10 +110,8 @@ function rowsOfBand(lines: readonly TextLine[], columns: Columns, fullGrid: bool
   return [columns.map((_, column) => rows.reduce((text, row) => joined(text, row[column] ?? ''), ''))];
 }
 
-type Band = { below: Rule[]; rows: string[][] };
-
 /** A cell that runs over several rows has no line below it there; its text holds for each of them. */
-function repeatMergedCells(bands: Band[], columns: Columns, table: { from: number; to: number }): void {
+function repeatMergedCells(bands: Band[], columns: Columns, table: Extent): void {
   columns.forEach((left, column) => {
     const [from, to] = [
       Math.max(left, table.from) + 3,
@@ -82,6 +119,10 @@ function repeatMergedCells(bands: Band[], columns: Columns, table: { from: numbe
     ];
     let span: Band[] = [];
     for (const band of bands) {
+      if (band.isHeading) {
+        span = [];
+        continue;
+      }
       span.push(band);
       if (covered(band.below, from, to) < 0.5 && band !== bands.at(-1)) continue;
       const text = span.reduce((sum, it) => joined(sum, it.rows[0]?.[column] ?? ''), '');

@@ -161,6 +161,84 @@ test('a text document gives its tables as cells and counts its automatic numbers
   ]);
 });
 
+const kit = ['Kick in', 'Kick out', 'Snare', 'Hi-hat'];
+
+describe('pages of a PDF as bands lay them out', () => {
+  test.each([
+    [
+      'headings across a grid are lines of their own',
+      'headings-in-a-grid.pdf',
+      [
+        ['The Velvet Kettles'],
+        ['#', 'Instrument', 'Mic (1st / 2nd choice)', '', 'Notes'],
+        ['DRUMS'],
+        ...kit.map((name, place) => [String(place + 1), name, 'dynamic', 'any', 'Lena, riser please']),
+        ['VOCALS'],
+        ['5', 'Lead vox', 'own wireless', '', 'Ida'],
+        ['6', 'BV', 'dynamic', '', 'Lena'],
+        ['Mix 1: Ida, ears stereo, own pack'],
+        ['Mix 2: Lena, ears, click loud'],
+      ],
+    ],
+    [
+      'a line the band did not number stays a line',
+      'headings-without-lines.pdf',
+      [
+        ['The Velvet Kettles'],
+        ['#', 'Instrument', 'Mic', 'Notes'],
+        ['', 'DRUMS', '', ''],
+        ...kit.map((name, place) => [String(place + 1), name, 'dynamic', place === 2 ? 'top only' : '']),
+        ['', 'VOCALS', '', ''],
+        ['5', 'Lead vox', 'own wireless', 'Ida'],
+        ['', 'spare for 5', 'dynamic', ''],
+        ['6', 'BV', 'dynamic', 'Lena'],
+      ],
+    ],
+    [
+      'stripes leave no row out',
+      'stripes.pdf',
+      [
+        ['Inputs'],
+        ['1', 'Kick', 'dynamic', 'short'],
+        ['2', 'Snare', 'dynamic', 'short'],
+        ['3', 'Bass', 'DI', ''],
+        ['4', 'Vox Ida', 'dynamic', 'tall'],
+        ['Monitors'],
+        ['A', 'Ida centre', 'lots of vox Ida, some bass, and a very little bit of snare if the stage is big'],
+        ['B', 'Lena drums', 'bass, vox Ida'],
+      ],
+    ],
+    [
+      'a stage plot beside a list does not mix with it',
+      'plot-beside-a-grid.pdf',
+      [
+        ['Ch', 'Source', 'Mic'],
+        ...[...kit, 'Bass', 'Vox'].map((name, place) => [String(place + 1), name, 'dyn']),
+        ...['Lena drums', 'Bass amp', 'Keys', 'Ida vox', 'AUDIENCE'].map((name) => [name]),
+      ],
+    ],
+    [
+      'lists keep their numbers',
+      'lists.pdf',
+      [
+        ['Input list'],
+        ['1. Kick (dynamic, short stand)'],
+        ['2. Snare'],
+        ['3. Bass DI'],
+        ['4. Vox Ida (own mic)'],
+        ['Monitor mixes'],
+        ['Ida: wedge, lots of vox'],
+        ['Lena: drum fill, kick and bass'],
+        [
+          'We need four DIs and two risers. Please send the stage plan to the address that you have from the agency, and tell us when we can load in.',
+        ],
+      ],
+    ],
+  ])('%s', async (_, name, rows) => {
+    expect(await rowsOf(name)).toEqual(rows);
+  });
+});
+
 describe('a PDF that cannot be read says what to ask for', () => {
   test.each([
     ['a scan', fixture('scan.pdf'), /holds no text: it is a scan/, /a PDF with text/],
