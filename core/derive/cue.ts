@@ -60,7 +60,7 @@ function whyCue(mix: Mix, cue: CueOutput | null, isDecided: boolean): string {
  * Level of a device at its listener in dB SPL, driven at its reference setting; null where the rig does not give
  * the figures. An estimate from the data sheet, good for comparing two devices, not for what an ear may stand.
  */
-export const deviceLevelDbSpl = remembered((device: Device): number | null => {
+const deviceLevelDbSpl = remembered((device: Device): number | null => {
   const { sensitivityDbSpl, powerW, listeningDistanceM } = device;
   if (sensitivityDbSpl === null) return null;
   if (device.kind === 'in-ear') return sensitivityDbSpl;

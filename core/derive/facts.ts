@@ -4,30 +4,20 @@ import type { Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id, Output, Socket } from '../show/rig.ts';
 import type { CopiesOfSource } from './copies-of-source.ts';
-import type { Cue, Feed, MixLevel, OwedSplit, SourceGain, SourceInput, TalkToMix } from './derived.ts';
+import type { Derived, Feed } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
 import type { SheetIndex } from './sheet-index.ts';
 import type { ResolvedWishes } from './wishes.ts';
 
 /** Everything that is known of an act once it is planned and derived: what findings and paths are read from. */
-export type ActFacts = {
+export type ActFacts = Omit<Derived, 'findings'> & {
   sheet: ActSheet;
   index: SheetIndex;
   decided: DecisionIndex;
-  plan: Plan;
   mixes: MixWithPlan[];
   wishes: ResolvedWishes;
   cells: CellDecisions;
   copies: readonly CopiesOfSource[];
-  /** Row of each source, feed of each mix, as in `Derived`. */
-  feeds: Feed[][];
-  secondFeeds: Feed[];
-  levels: MixLevel[];
-  cues: Cue[];
-  inputs: SourceInput[];
-  gains: SourceGain[];
-  talk: TalkToMix[];
-  splits: OwedSplit[];
   deviceById: ReadonlyMap<Id, Device>;
   outputById: ReadonlyMap<Id, Output>;
   socketById: ReadonlyMap<Id, Socket>;
@@ -53,6 +43,17 @@ export function mixesWithPlans(sheet: ActSheet, plan: Plan): MixWithPlan[] {
   return sheet.mixes.flatMap((mix, mixAt) => {
     const planned = plan.mixes[mixAt];
     return planned ? [{ mix, planned, mixAt }] : [];
+  });
+}
+
+/** The two sides of a stereo pair, each pair once. */
+export type Pair = { one: Source; oneAt: number; other: Source; otherAt: number };
+
+export function pairsOf(facts: ActFacts): Pair[] {
+  return facts.sheet.sources.flatMap((one, oneAt) => {
+    const otherAt = one.pairSourceId === null ? undefined : facts.index.sourceAt.get(one.pairSourceId);
+    const other = otherAt === undefined || otherAt <= oneAt ? undefined : facts.sheet.sources[otherAt];
+    return other && otherAt !== undefined ? [{ one, oneAt, other, otherAt }] : [];
   });
 }
 

@@ -10,7 +10,7 @@ import type { SheetIndex } from './sheet-index.ts';
 import { cellState, type ResolvedWishes } from './wishes.ts';
 
 /** Nothing starts above unity, whoever asks for it. */
-export const unityDb = 0;
+const unityDb = 0;
 
 /**
  * Which copy of every source feeds every mix, at what start level and by which step of the rule: one row for each

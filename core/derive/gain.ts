@@ -2,6 +2,7 @@ import { gainNeededDb, microphoneOutputDbu } from '../acoustics/microphone-level
 import type { Plan } from '../plan/plan.ts';
 import type { Copy, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { addToList } from '../show/add-to-list.ts';
 import type { Id, Rig } from '../show/rig.ts';
 import type { GainOwner, Purpose } from '../show/words.ts';
 import type { CopyTrim, SourceGain } from './derived.ts';
@@ -15,10 +16,7 @@ export function deriveGains(sheet: ActSheet, plan: Plan): SourceGain[] {
   const rows = new Map<string, Copy>(sheet.copies.map((copy) => [`${copy.sourceId} ${copy.purpose}`, copy]));
   const purposesOf = new Map<Id, Purpose[]>();
   for (const { sourceId, purpose, channel } of plan.copies) {
-    if (channel === null) continue;
-    const there = purposesOf.get(sourceId);
-    if (there) there.push(purpose);
-    else purposesOf.set(sourceId, [purpose]);
+    if (channel !== null) addToList(purposesOf, sourceId, purpose);
   }
   return sheet.sources.map((source) => {
     const owner = source.gainOwner ?? sheet.rig.gainOwner;
@@ -58,7 +56,7 @@ function inputLevelDbu(source: Source): number | null {
 }
 
 /** The side of the desk that a copy belongs to. */
-export function sideOfCopy(purpose: Purpose): GainOwner {
+function sideOfCopy(purpose: Purpose): GainOwner {
   return purpose === 'foh' || purpose === 'parallel' ? 'front of house' : 'monitors';
 }
 

@@ -3,7 +3,7 @@ import type { Feed } from './derived.ts';
 import { type ActFacts, sourceOf } from './facts.ts';
 
 /** The stages of a feed from microphone to ear that are known, in order; null where the desk's own is not known. */
-export function latencyStages(facts: ActFacts, feed: Feed): LatencyStage[] | null {
+function latencyStages(facts: ActFacts, feed: Feed): LatencyStage[] | null {
   const { rig } = facts.sheet;
   if (rig.deskLatencyMs === null) return null;
   const planned = facts.plan.mixes[facts.index.mixAt.get(feed.mixId) ?? -1];

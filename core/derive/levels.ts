@@ -50,7 +50,7 @@ function rememberedPowers(): (levelDb: number) => number {
 }
 
 /** What a mix of this sum must be lowered by to leave the rig's headroom below full scale; 0 where it fits. */
-export function loweringDb(sumDb: number, rig: Rig): number {
+function loweringDb(sumDb: number, rig: Rig): number {
   const expectedDbfs = rig.targetLevelDbfs + sumDb;
   return Math.min(0, -rig.headroomDb - expectedDbfs);
 }

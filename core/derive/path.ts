@@ -7,7 +7,7 @@ import { byId } from './facts.ts';
 import { copyName } from './findings/say.ts';
 
 /** Where on its way a signal is, from left to right. */
-export const pathStages = [
+const pathStages = [
   'player',
   'source',
   'socket',

@@ -69,7 +69,7 @@ export function resolveWishes(sheet: ActSheet, index: SheetIndex): ResolvedWishe
 }
 
 /** Start level of an amount in dB. `only` is as loud as `lots`; `none` has no level. */
-export function levelOfAmountDb(amount: Exclude<Amount, 'none'>, rig: Rig): number {
+function levelOfAmountDb(amount: Exclude<Amount, 'none'>, rig: Rig): number {
   if (amount === 'little') return rig.littleDb;
   return amount === 'some' ? rig.someDb : rig.lotsDb;
 }

@@ -39,7 +39,7 @@ export function usesHouseDevice(mix: Mix): boolean {
 }
 
 /** Whether a device may be handed to a performer at all. */
-export function isForPerformers(device: Device): boolean {
+function isForPerformers(device: Device): boolean {
   return !device.forCue && device.reservedFor === null;
 }
 

@@ -1,7 +1,7 @@
-import { sourceOf } from '../facts.ts';
+import { pairsOf, sourceOf } from '../facts.ts';
 import { alternatesInUse } from '../inputs.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, listed, quoted } from './say.ts';
+import { aboutSource, casesOfSources, quoted } from './say.ts';
 
 /** Faults of second feeds. */
 export const alternateFindings: readonly FindingRule[] = [
@@ -14,9 +14,8 @@ export const alternateFindings: readonly FindingRule[] = [
     find: (facts) => {
       const away = facts.inputs.filter((input) => input.from !== 'own line');
       const sources = away.flatMap((input) => sourceOf(facts, input.sourceId) ?? []);
-      if (sources.length === 0) return [];
       const kinds = [...new Set(away.map((input) => `a ${input.from}`))].join(' or ');
-      return [{ say: { sources: listed(sources), kinds }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources, { kinds });
     },
   },
   {
@@ -32,9 +31,7 @@ export const alternateFindings: readonly FindingRule[] = [
       const sources = facts.inputs
         .filter((input) => input.from === 'recorded track')
         .flatMap((input) => sourceOf(facts, input.sourceId) ?? []);
-      return sources.length === 0
-        ? []
-        : [{ say: { state, sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources, { state });
     },
   },
   {
@@ -85,18 +82,15 @@ export const alternateFindings: readonly FindingRule[] = [
     cause: '{one} is on {first}, and {other}, the other side of its pair, on {second}.',
     remedy: 'Put both sides on the same feed.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) => {
-        const otherAt =
-          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
-        const other = otherAt === undefined || otherAt <= at ? undefined : facts.sheet.sources[otherAt];
-        const first = facts.inputs[at]?.from ?? 'own line';
-        const second = facts.inputs[otherAt ?? -1]?.from ?? 'own line';
-        if (!other || first === second) return [];
+      pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) => {
+        const first = facts.inputs[oneAt]?.from ?? 'own line';
+        const second = facts.inputs[otherAt]?.from ?? 'own line';
+        if (first === second) return [];
         const feed = (from: string) => `its ${from}`;
         return [
           {
-            say: { one: quoted(source), other: quoted(other), first: feed(first), second: feed(second) },
-            about: [source, other].map(aboutSource),
+            say: { one: quoted(one), other: quoted(other), first: feed(first), second: feed(second) },
+            about: [one, other].map(aboutSource),
           },
         ];
       }),

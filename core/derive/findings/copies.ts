@@ -1,13 +1,14 @@
 import { twoCopiesEffect } from '../../acoustics/two-copies.ts';
 import { unitsOfSources } from '../../plan/doubling-order.ts';
 import type { Copy, Source } from '../../show/act.ts';
+import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { type Purpose, purposes } from '../../show/words.ts';
 import type { Feed } from '../derived.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutSource, copyName, decibels, listed, number, quoted } from './say.ts';
+import { aboutSource, casesOfSources, copyName, decibels, listed, number, quoted } from './say.ts';
 
 /** Faults of channels and copies. */
 export const copyFindings: readonly FindingRule[] = [
@@ -139,9 +140,7 @@ export const copyFindings: readonly FindingRule[] = [
     remedy: 'Free channels, or agree with FOH to go easy on those sources.',
     find: (facts) => {
       const sources = facts.plan.passedOver.flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? []);
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
   {
@@ -221,9 +220,7 @@ function sourcesByChannel(facts: ActFacts): Map<number, Source[]> {
   for (const { sourceId, channel } of facts.plan.copies) {
     const source = sourceOf(facts, sourceId);
     if (channel === null || !source) continue;
-    const there = users.get(channel);
-    if (there) there.push(source);
-    else users.set(channel, [source]);
+    addToList(users, channel, source);
   }
   return users;
 }

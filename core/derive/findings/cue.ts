@@ -1,4 +1,5 @@
 import type { Mix } from '../../show/act.ts';
+import { addToList } from '../../show/add-to-list.ts';
 import type { CueOutput, Id } from '../../show/rig.ts';
 import { cueKindOf } from '../cue.ts';
 import type { Cue } from '../derived.ts';
@@ -173,9 +174,7 @@ function mixesByCue(
     const output = facts.sheet.cueOutputs.find((it) => it.id === cue.cueOutputId);
     const mix = mixOf(facts, cue.mixId);
     if (!output || !mix || !isSo(cue, mix, output)) continue;
-    const there = byOutput.get(output);
-    if (there) there.push(mix);
-    else byOutput.set(output, [mix]);
+    addToList(byOutput, output, mix);
   }
   return byOutput;
 }

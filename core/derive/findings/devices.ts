@@ -3,7 +3,7 @@ import type { Device } from '../../show/rig.ts';
 import type { ActFacts } from '../facts.ts';
 import { mixesUsing } from './mixes.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, listed, number, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfSources, listed, number, quoted } from './say.ts';
 
 /** Faults of wedges, fills and packs, and of what is on the air. */
 export const deviceFindings: readonly FindingRule[] = [
@@ -109,9 +109,7 @@ export const deviceFindings: readonly FindingRule[] = [
         (source) =>
           source.pickUp === 'wireless' && source.frequencyMhz === null && source.audience !== 'not here',
       );
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
 ];

@@ -3,7 +3,7 @@ import { findCircles } from '../circles.ts';
 import type { Subject } from '../derived.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, copyName, listed, quoted } from './say.ts';
+import { aboutSource, caseOfEachSource, copyName, listed, quoted } from './say.ts';
 
 /** Faults of effects and of whatever else comes back to the desk. */
 export const effectFindings: readonly FindingRule[] = [
@@ -26,9 +26,9 @@ export const effectFindings: readonly FindingRule[] = [
     cause: '{source} is an effect that comes back, but nothing is named that feeds it.',
     remedy: 'Name the copies that feed it.',
     find: (facts) =>
-      facts.sheet.sources
-        .filter((source) => isHouseEffect(source) && sendsTo(facts, source).length === 0)
-        .map((source) => ({ say: { source: quoted(source) }, about: [aboutSource(source)] })),
+      caseOfEachSource(
+        facts.sheet.sources.filter((source) => isHouseEffect(source) && sendsTo(facts, source).length === 0),
+      ),
   },
   {
     code: 'foh-effect-in-a-mix',

@@ -1,6 +1,6 @@
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, listed, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, casesOfSources, listed, quoted } from './say.ts';
 
 /** Faults of mixes from another desk, of guests' files, and of talking to each other. */
 export const elsewhereFindings: readonly FindingRule[] = [
@@ -12,7 +12,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     remedy: 'Tell their listeners whom to ask, and keep a spare mix of this desk ready.',
     find: (facts) => {
       const mixes = elsewhere(facts);
-      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+      return casesOfMixes(mixes);
     },
   },
   {
@@ -40,9 +40,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
       const sources = facts.splits
         .flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? [])
         .filter((source) => source.phantom === 'needed');
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
   {
@@ -56,9 +54,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
       const sources = facts.splits
         .filter(({ sourceId }) => facts.plan.patches[facts.index.sourceAt.get(sourceId) ?? -1]?.phantomOn)
         .flatMap(({ sourceId }) => sourceOf(facts, sourceId) ?? []);
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
   {
@@ -110,7 +106,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
       const mixes = facts.talk
         .filter((talk) => !talk.engineerReaches && talk.talkSourceIds.length === 0)
         .flatMap((talk) => mixOf(facts, talk.mixId) ?? []);
-      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+      return casesOfMixes(mixes);
     },
   },
 ];

@@ -1,9 +1,9 @@
 import type { Mix, Source } from '../../show/act.ts';
 import type { Feed } from '../derived.ts';
-import { type ActFacts, feedsOfMix, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
+import { type ActFacts, feedsOfMix, isLoudspeakerMix, mixOf, pairsOf, sourceOf } from '../facts.ts';
 import { cellState } from '../wishes.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, decibels, listed, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, decibels, listed, quoted } from './say.ts';
 
 /** Faults of what mixes take of sources. */
 export const feedFindings: readonly FindingRule[] = [
@@ -164,7 +164,7 @@ export const feedFindings: readonly FindingRule[] = [
         count++;
       }
       const mixes = [...open];
-      return count === 0 ? [] : [{ say: { mixes: listed(mixes), count, state }, about: mixes.map(aboutMix) }];
+      return casesOfMixes(mixes, { count, state });
     },
   },
   {
@@ -321,21 +321,18 @@ function decisionsWithoutWish(facts: ActFacts): Case[] {
 
 /** A case for every mix and stereo pair of which the two feeds stand so to each other; each pair once. */
 function pairCases(facts: ActFacts, isSo: (one: Feed, other: Feed) => boolean): Case[] {
-  return facts.sheet.sources.flatMap((source, sourceAt) => {
-    const otherAt = source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
-    const pair = otherAt === undefined || otherAt <= sourceAt ? undefined : facts.sheet.sources[otherAt];
-    if (!pair || otherAt === undefined) return [];
-    return facts.sheet.mixes.flatMap((mix, mixAt) => {
-      const one = facts.feeds[sourceAt]?.[mixAt];
-      const other = facts.feeds[otherAt]?.[mixAt];
-      if (!one || !other || mix.mixedAt === 'elsewhere' || !isSo(one, other)) return [];
-      const [first, second] = one.levelDb === null ? [pair, source] : [source, pair];
+  return pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) =>
+    facts.sheet.mixes.flatMap((mix, mixAt) => {
+      const feed = facts.feeds[oneAt]?.[mixAt];
+      const otherFeed = facts.feeds[otherAt]?.[mixAt];
+      if (!feed || !otherFeed || mix.mixedAt === 'elsewhere' || !isSo(feed, otherFeed)) return [];
+      const [first, second] = feed.levelDb === null ? [other, one] : [one, other];
       return [
         {
           say: { mix: quoted(mix), one: quoted(first), other: quoted(second) },
-          about: feedSubjects(source, [mix]).concat(feedSubjects(pair, [mix])),
+          about: feedSubjects(one, [mix]).concat(feedSubjects(other, [mix])),
         },
       ];
-    });
-  });
+    }),
+  );
 }

@@ -1,7 +1,7 @@
 import type { CopyTrim } from '../derived.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutSource, copyName, decibels, listed, quoted } from './say.ts';
+import { aboutSource, casesOfSources, copyName, decibels, quoted } from './say.ts';
 
 /** Faults of the shared preamp and of trims. */
 export const gainFindings: readonly FindingRule[] = [
@@ -16,9 +16,7 @@ export const gainFindings: readonly FindingRule[] = [
       const sources = facts.gains
         .filter((gain) => gain.owner === null && gain.trims.length > 1)
         .flatMap((gain) => sourceOf(facts, gain.sourceId) ?? []);
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
   {

@@ -1,9 +1,10 @@
 import type { Mix } from '../../show/act.ts';
-import type { Bus, Id } from '../../show/rig.ts';
+import { addToList } from '../../show/add-to-list.ts';
+import type { Id } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
-import { isLoudspeakerMix } from '../facts.ts';
+import { byId, isLoudspeakerMix } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutMix, listed, number, quoted } from './say.ts';
+import { aboutMix, caseOfEachMix, listed, number, quoted } from './say.ts';
 
 /** Two who share a wedge stand together; further apart one of them does not hear it. Common practice. */
 const sharedWedgeM = 4;
@@ -35,7 +36,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: 'Bus {bus} carries {mixes}: each would hear the other.',
     remedy: 'Give one of them another bus.',
     find: (facts) => {
-      const buses = busesById(facts.sheet.buses);
+      const buses = byId(facts.sheet.buses);
       return [...mixesUsing(facts.mixes, ({ planned }) => planned.busIds)]
         .filter(([, mixes]) => mixes.length > 1)
         .map(([id, mixes]) => ({
@@ -51,7 +52,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is on bus {bus}, which is kept for {use}.',
     remedy: 'Move the mix, or free the bus.',
     find: (facts) => {
-      const buses = busesById(facts.sheet.buses);
+      const buses = byId(facts.sheet.buses);
       return facts.mixes.flatMap(({ mix, planned }) =>
         planned.busIds.flatMap((id) => {
           const bus = buses.get(id);
@@ -116,7 +117,7 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is stereo on {buses}, which the desk cannot link: a pair is an odd number and the next.',
     remedy: 'Put it on an odd bus and the one after it.',
     find: (facts) => {
-      const buses = busesById(facts.sheet.buses);
+      const buses = byId(facts.sheet.buses);
       return facts.mixes.flatMap(({ mix, planned }) => {
         const numbers = planned.busIds.map((id) => buses.get(id)?.number ?? 0);
         const [left = 0, right = 0] = numbers;
@@ -133,10 +134,7 @@ export const mixFindings: readonly FindingRule[] = [
     needs: 'what every mix is heard through',
     cause: 'Nobody has said what {mix} is heard through, so its copies, device and cue are a guess.',
     remedy: 'Ask the band: wedge, fill or in-ears, and whose.',
-    find: (facts) =>
-      facts.sheet.mixes
-        .filter((mix) => mix.deviceKind === null)
-        .map((mix) => ({ say: { mix: quoted(mix) }, about: [aboutMix(mix)] })),
+    find: (facts) => caseOfEachMix(facts.sheet.mixes.filter((mix) => mix.deviceKind === null)),
   },
   {
     code: 'mix-without-listener',
@@ -147,11 +145,11 @@ export const mixFindings: readonly FindingRule[] = [
     find: (facts) => {
       if (facts.sheet.performers.length === 0) return [];
       const heard = new Set(facts.sheet.listeners.map((listener) => listener.mixId));
-      return facts.sheet.mixes
-        .filter(
+      return caseOfEachMix(
+        facts.sheet.mixes.filter(
           (mix) => !heard.has(mix.id) && mix.deviceKind !== 'side fill' && mix.deviceKind !== 'front fill',
-        )
-        .map((mix) => ({ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }));
+        ),
+      );
     },
   },
   {
@@ -181,21 +179,12 @@ export const mixFindings: readonly FindingRule[] = [
   },
 ];
 
-function busesById(buses: readonly Bus[]): Map<Id, Bus> {
-  return new Map(buses.map((bus) => [bus.id, bus]));
-}
-
 /** The mixes behind every bus, output or device that the given list of each mix names. */
 export function mixesUsing<T extends { mix: Mix }>(
   rows: readonly T[],
   idsOf: (row: T) => readonly Id[],
 ): Map<Id, Mix[]> {
   const using = new Map<Id, Mix[]>();
-  for (const row of rows)
-    for (const id of new Set(idsOf(row))) {
-      const there = using.get(id);
-      if (there) there.push(row.mix);
-      else using.set(id, [row.mix]);
-    }
+  for (const row of rows) for (const id of new Set(idsOf(row))) addToList(using, id, row.mix);
   return using;
 }

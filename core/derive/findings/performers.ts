@@ -1,11 +1,12 @@
 import type { Mix, Performer, Source } from '../../show/act.ts';
+import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
 import { cellState } from '../wishes.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, listed, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, listed, quoted } from './say.ts';
 
 /** Faults of what people on stage hear, and of what must never come out of a loudspeaker there. */
 export const performerFindings: readonly FindingRule[] = [
@@ -124,7 +125,7 @@ export const performerFindings: readonly FindingRule[] = [
     remedy: 'Offer a pair of ambience microphones, in the monitors only.',
     find: (facts) => {
       const mixes = earMixesWithout(facts, (source) => source.kind === 'ambience');
-      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+      return casesOfMixes(mixes);
     },
   },
   {
@@ -172,9 +173,7 @@ function ownNotHeard(
   const own = new Map<Id, { source: Source; sourceAt: number }[]>();
   facts.sheet.sources.forEach((source, sourceAt) => {
     if (source.performerId === null || source.audience === 'not here' || !isOwn(source)) return;
-    const there = own.get(source.performerId);
-    if (there) there.push({ source, sourceAt });
-    else own.set(source.performerId, [{ source, sourceAt }]);
+    addToList(own, source.performerId, { source, sourceAt });
   });
   return listening(facts).flatMap(({ performer, mixes, mixAts }) => {
     const sources = own.get(performer.id) ?? [];

@@ -1,9 +1,10 @@
 import { switchNames } from '../../plan/plan-phantom.ts';
 import type { Source } from '../../show/act.ts';
+import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, listed, quoted } from './say.ts';
+import { aboutSource, caseOfEachSource, casesOfSources, listed } from './say.ts';
 
 /** Faults of phantom power. */
 export const phantomFindings: readonly FindingRule[] = [
@@ -13,11 +14,7 @@ export const phantomFindings: readonly FindingRule[] = [
     needs: 'which sources 48 V harms, and the switches of their sockets',
     cause: '{source} must not get 48 V, but the switch of its socket is on.',
     remedy: 'Switch it off with the outputs muted, or plug {source} where 48 V is off.',
-    find: (facts) =>
-      patched(facts, (source, on) => source.phantom === 'harmful' && on).map((source) => ({
-        say: { source: quoted(source) },
-        about: [aboutSource(source)],
-      })),
+    find: (facts) => caseOfEachSource(patched(facts, (source, on) => source.phantom === 'harmful' && on)),
   },
   {
     code: 'phantom-missing',
@@ -25,11 +22,7 @@ export const phantomFindings: readonly FindingRule[] = [
     needs: 'which sources need 48 V, and the switches of their sockets',
     cause: '{source} needs 48 V, but the switch of its socket is off: it will be silent.',
     remedy: 'Switch it on with the outputs muted, or plug {source} where 48 V is on.',
-    find: (facts) =>
-      patched(facts, (source, on) => source.phantom === 'needed' && !on).map((source) => ({
-        say: { source: quoted(source) },
-        about: [aboutSource(source)],
-      })),
+    find: (facts) => caseOfEachSource(patched(facts, (source, on) => source.phantom === 'needed' && !on)),
   },
   {
     code: 'phantom-bank-disagrees',
@@ -81,9 +74,7 @@ export const phantomFindings: readonly FindingRule[] = [
           source.audience !== 'not here' &&
           !facts.decided.phantomOfSource.has(source.id),
       );
-      return sources.length === 0
-        ? []
-        : [{ say: { sources: listed(sources) }, about: sources.map(aboutSource) }];
+      return casesOfSources(sources);
     },
   },
 ];
@@ -103,9 +94,7 @@ const sourcesBySwitch = remembered((facts: ActFacts): Source[][] => {
     const source = sourceOf(facts, sourceId);
     const name = socketId === null ? undefined : names.get(socketId);
     if (!source || name === undefined) continue;
-    const there = groups.get(name);
-    if (there) there.push(source);
-    else groups.set(name, [source]);
+    addToList(groups, name, source);
   }
   return [...groups.values()].filter((sources) => sources.length > 1);
 });

@@ -1,4 +1,3 @@
-import type { Source } from '../../show/act.ts';
 import { daysBetween } from '../calendar.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
@@ -44,7 +43,7 @@ export const riderFindings: readonly FindingRule[] = [
     cause: 'The rider gives line {line} to {sources}.',
     remedy: 'Ask the band which it is; the plan keeps both as lines of their own.',
     find: ({ sheet }) =>
-      [...grouped(sheet.sources, (source) => source.riderLine)]
+      [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
         .filter(([line, sources]) => line !== null && sources.length > 1)
         .map(([line, sources]) => ({
           say: { line: line ?? 0, sources: listed(sources) },
@@ -58,7 +57,7 @@ export const riderFindings: readonly FindingRule[] = [
     cause: '{count} sources are called {name}: on stage nobody knows which one is meant.',
     remedy: 'Give each a name of its own.',
     find: ({ sheet }) =>
-      [...grouped(sheet.sources, (source) => source.name.trim().toLowerCase())]
+      [...Map.groupBy(sheet.sources, (source) => source.name.trim().toLowerCase())]
         .filter(([, sources]) => sources.length > 1)
         .map(([, sources]) => ({
           say: { count: sources.length, name: quoted(sources[0]) },
@@ -89,14 +88,3 @@ export const riderFindings: readonly FindingRule[] = [
     },
   },
 ];
-
-function grouped<K>(sources: readonly Source[], keyOf: (source: Source) => K): Map<K, Source[]> {
-  const groups = new Map<K, Source[]>();
-  for (const source of sources) {
-    const key = keyOf(source);
-    const there = groups.get(key);
-    if (there) there.push(source);
-    else groups.set(key, [source]);
-  }
-  return groups;
-}

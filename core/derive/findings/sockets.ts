@@ -1,9 +1,10 @@
 import { needsSocket } from '../../plan/plan-sockets.ts';
 import type { Source } from '../../show/act.ts';
+import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
-import { type ActFacts, sourceOf } from '../facts.ts';
+import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
 
@@ -95,16 +96,11 @@ export const socketFindings: readonly FindingRule[] = [
     cause: '{one} and {other} are a pair, but not side by side on one box.',
     remedy: 'Plug them side by side, so that nobody swaps the sides.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) => {
-        const otherAt =
-          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
-        const other = otherAt === undefined || otherAt <= at ? undefined : facts.sheet.sources[otherAt];
-        const a = facts.socketById.get(facts.plan.patches[at]?.socketId ?? '');
-        const b = facts.socketById.get(facts.plan.patches[otherAt ?? -1]?.socketId ?? '');
-        if (!other || !a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
-        return [
-          { say: { one: quoted(source), other: quoted(other) }, about: [source, other].map(aboutSource) },
-        ];
+      pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) => {
+        const a = facts.socketById.get(facts.plan.patches[oneAt]?.socketId ?? '');
+        const b = facts.socketById.get(facts.plan.patches[otherAt]?.socketId ?? '');
+        if (!a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
+        return [{ say: { one: quoted(one), other: quoted(other) }, about: [one, other].map(aboutSource) }];
       }),
   },
   {
@@ -154,9 +150,7 @@ const sourcesBySocket = remembered((facts: ActFacts): Map<Id, Source[]> => {
   for (const { sourceId, socketId } of facts.plan.patches) {
     const source = sourceOf(facts, sourceId);
     if (!source || socketId === null) continue;
-    const there = bySocket.get(socketId);
-    if (there) there.push(source);
-    else bySocket.set(socketId, [source]);
+    addToList(bySocket, socketId, source);
   }
   return bySocket;
 });

@@ -9,7 +9,7 @@ import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
 import { latencyToEar } from '../latency.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, decibels, listed, number, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, decibels, number, quoted } from './say.ts';
 
 /** A wedge is heard by microphones about this near; further off its level is low. Common practice. */
 const nearM = 3;
@@ -74,7 +74,7 @@ export const stageFindings: readonly FindingRule[] = [
       const mixes = facts.sheet.mixes.filter(
         (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix) && placeOf(mix) === null,
       );
-      return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes) }, about: mixes.map(aboutMix) }];
+      return casesOfMixes(mixes);
     },
   },
   {
