@@ -15,6 +15,15 @@ const rename = (name: string): Change => ({
   put: [put('acts', { ...act, name })],
   remove: [],
 });
+const wholeDay = { dayId: 'day', keepUnlessGain: null, timeLimitSeconds: 20 };
+/** Two more sockets, for the pair of keys, and a spare beside the vocal. */
+const roomForAll: Change = {
+  label: 'More sockets',
+  put: [2, 3, 4].map((number) =>
+    put('sockets', { id: `socket ${number}`, boxId: 'box', number, reservedFor: null }),
+  ),
+  remove: [],
+};
 const base64 = (text: string) => Buffer.from(text).toString('base64');
 
 /** What every transport must do the same: the calls of the contract, over frames. */
@@ -110,6 +119,61 @@ export function describeTransport(name: string, openTwo: () => Promise<TwoWindow
       });
       const reply = await one.call('show.open', {});
       expect(reply).toMatchObject({ ok: true, value: { show: { acts: [{ dayId: 'day' }] } } });
+    });
+
+    test('gets a day planned with what is proven of it, hears how far it is, and the other window does not', async () => {
+      const { one, other } = await openTwo();
+      await one.call('show.change', { change: roomForAll });
+      const reply = await one.call('day.plan', wholeDay);
+      const { found, stopped } = contract['day.plan'].out.parse(reply.ok && reply.value);
+      expect(stopped).toBe(false);
+      expect(found.layers.sockets).toMatchObject({ proof: 'proven minimal', gapPercent: 0, conflict: null });
+      expect(one.pushes.filter((it) => it.push === 'day progress').length).toBeGreaterThan(0);
+      expect(other.pushes.filter((it) => it.push === 'day progress')).toEqual([]);
+    });
+
+    test('is told which demands of a day collide', async () => {
+      const { one } = await openTwo();
+      const reply = await one.call('day.plan', wholeDay);
+      const { found } = contract['day.plan'].out.parse(reply.ok && reply.value);
+      expect(found.layers.sockets.proof).toBe('no plan');
+      expect(found.layers.sockets.conflict?.what).toMatch(/^Paper Herons: these cannot all be met: .*Noor needs a place/);
+    });
+
+    test('is told in a sentence why a day cannot be planned at all', async () => {
+      const { one } = await openTwo();
+      await one.call('show.change', {
+        change: { label: 'Drop', put: [], remove: [{ table: 'acts', id: 'act' }] },
+      });
+      expect(await one.call('day.plan', wholeDay)).toMatchObject({
+        ok: false,
+        problem: { code: 'cannot plan', what: 'Saturday has no acts.' },
+      });
+      expect(await one.call('day.plan', { ...wholeDay, dayId: 'sunday' })).toMatchObject({
+        ok: false,
+        problem: { code: 'cannot plan' },
+      });
+    });
+
+    test('ends its planning by a stop, and gets the best until then', async () => {
+      const { one } = await openTwo();
+      await one.call('show.change', { change: roomForAll });
+      const [planned, stop] = await Promise.all([one.call('day.plan', wholeDay), one.call('day.stop', {})]);
+      expect(stop).toMatchObject({ ok: true });
+      expect(planned).toMatchObject({ ok: true, value: { stopped: true } });
+      expect(await one.call('day.plan', wholeDay)).toMatchObject({ ok: true, value: { stopped: false } });
+    });
+
+    test('ends its first planning by a second one, and both are answered', async () => {
+      const { one, other } = await openTwo();
+      await one.call('show.change', { change: roomForAll });
+      const [first, second] = await Promise.all([
+        one.call('day.plan', wholeDay),
+        one.call('day.plan', wholeDay),
+      ]);
+      expect(first).toMatchObject({ ok: true, value: { stopped: true } });
+      expect(second).toMatchObject({ ok: true, value: { stopped: false } });
+      expect(await other.call('day.plan', wholeDay)).toMatchObject({ ok: true, value: { stopped: false } });
     });
 
     test.each([...Object.keys(contract)])('is refused %s with a field that nobody knows', async (call) => {
