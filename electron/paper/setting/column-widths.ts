@@ -97,31 +97,31 @@ function shared(wanted: readonly Wanted[], widthPt: number): number[] {
   return wanted.map((it) => it.wide + ((widthPt - wide) * it.grow) / grow);
 }
 
+/** A column that lacks more holds texts that are to be broken, however many rows that is. */
+const shortLack = 80;
+/** What such a column gets before any other, so that its texts do not stand one word below the other. */
+const firstRoom = 50;
+
 /**
  * Room given out so that few rows break into lines: columns that many rows need, and that need little, are made wide
  * first; what is then left is shared by the ones with the long texts.
  */
 function filledUp(wanted: readonly Wanted[], spare: number): number[] {
-  const widths = wanted.map((it) => it.narrow);
-  const order = [...wanted.keys()].sort((a, b) => priceOf(wanted[a]) - priceOf(wanted[b]));
-  let left = spare;
-  const long: number[] = [];
-  for (const at of order) {
-    const lack = lackOf(wanted[at]);
-    if (lack > left || lack > shortLack) {
-      long.push(at);
-      continue;
-    }
-    widths[at] = (widths[at] ?? 0) + lack;
-    left -= lack;
+  const isLong = wanted.map((it) => lackOf(it) > shortLack);
+  const first = Math.min(firstRoom, spare / Math.max(1, isLong.filter(Boolean).length));
+  const widths = wanted.map((it, at) => it.narrow + (isLong[at] ? first : 0));
+  let left = spare - widths.reduce((sum, width, at) => sum + width - (wanted[at]?.narrow ?? 0), 0);
+  for (const at of [...wanted.keys()].sort((a, b) => priceOf(wanted[a]) - priceOf(wanted[b]))) {
+    if (isLong[at]) continue;
+    const given = Math.min(left, lackOf(wanted[at]));
+    widths[at] = (widths[at] ?? 0) + given;
+    left -= given;
   }
-  const lacking = long.reduce((sum, at) => sum + lackOf(wanted[at]), 0);
-  for (const at of long) widths[at] = (widths[at] ?? 0) + (left * lackOf(wanted[at])) / lacking;
-  return widths;
+  const lacks = wanted.map((it, at) => it.wide - (widths[at] ?? 0));
+  const lacking = lacks.reduce((sum, it) => sum + it, 0);
+  return widths.map((width, at) => width + (lacking > 0 ? (left * (lacks[at] ?? 0)) / lacking : 0));
 }
 
 const lackOf = (it: Wanted | undefined) => (it ? it.wide - it.narrow : 0);
-/** A column that lacks more holds texts that are to be broken, however many rows that is. */
-const shortLack = 80;
 /** Points of width for each row that then needs one line only. */
 const priceOf = (it: Wanted | undefined) => (it ? lackOf(it) / Math.max(1, it.brokenRows) : 0);
