@@ -75,12 +75,14 @@ export function foundDay({ dayId, layers, notes }: DayPlan): FoundDay {
 }
 
 /**
- * The whole plan again, or null where the rows are no longer those it was planned from: then it says nothing, and
- * the day is to be planned once more.
+ * The whole plan again, or null where the rows are no longer those it was planned from (`planned`): then it says
+ * nothing, and the day is to be planned once more. A plan that was taken stays valid until something else changes.
  */
 export function dayPlanOf(planned: Show, now: Show, found: FoundDay): DayPlan | null {
   const { layers, notes } = buildDay(now, found.dayId);
   if (planned !== now && !sameLayers(buildDay(planned, found.dayId).layers, layers)) return null;
+  if (layerNames.some((name) => found.layers[name].assignment.length !== layers[name].items.length))
+    return null;
   const planOf = (name: LayerName): PlannedLayer => {
     const { assignment, cost, bound, proof, gapPercent, stability } = found.layers[name];
     return {
@@ -108,5 +110,8 @@ export function dayPlanOf(planned: Show, now: Show, found: FoundDay): DayPlan | 
   return { dayId: found.dayId, layers: { sockets, channels, buses, outputs }, notes };
 }
 
-/** Layers are plain data, made in a fixed order. */
-const sameLayers = (one: object, other: object) => JSON.stringify(one) === JSON.stringify(other);
+/** Layers are plain data, made in a fixed order. Where a line was before is no demand on where it may go. */
+const sameLayers = (one: object, other: object) => withoutEarlier(one) === withoutEarlier(other);
+
+const withoutEarlier = (layers: object) =>
+  JSON.stringify(layers, (key, value) => (key === 'earlier' ? undefined : value));
