@@ -19,7 +19,7 @@ Plans all acts of a day at once, with as few re-plugs between them as can be pro
 SHOW.json is an exported show. The plan is printed as JSON; the show is not changed.
 
   --day NAME     the day to plan, by its name; needed where the show has several
-  --seconds N    stop each proof after N seconds (default 60)
+  --seconds N    stop after N seconds with the best plan so far (default 60)
   --keep UNITS   keep the plan that the show holds unless a new one costs this many units less
 `;
 

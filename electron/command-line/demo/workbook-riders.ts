@@ -216,7 +216,7 @@ const farolillo: WorkbookRider = {
         [6, 'Ulises y Fermina', 'cuña', 'mucho bombo, mucho bajo, algo de voz principal, sin metales'],
         [
           7,
-          'Nicanor, Delfina, Evaristo, Piedad, Gaspar y Oria',
+          'Nicanor + Delfina + Evaristo + Piedad + Gaspar + Oria',
           'dos cuñas',
           'mucha voz principal, piano, algo de batería, coros',
         ],
