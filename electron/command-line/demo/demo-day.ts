@@ -28,6 +28,8 @@ export type DemoAct = {
   decisions: DemoDecision[];
   /** Where people stand and lines are picked up, in metres on the plot: the first whose words fit a name holds. */
   places: [name: RegExp, xM: number, yM: number][];
+  /** Lines that stand on a riser and roll with it. */
+  risers: [name: RegExp, riser: string][];
 };
 
 /** Something the engineer decided, by the names on the sheet. */
@@ -64,6 +66,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Traudl|Burgi|Klarinette|flöte/, -3, 3],
       [/Resi|Akkordeon|Gesang/, 0, 2.2],
     ],
+    risers: [],
   },
   {
     id: 'wexmoor',
@@ -85,6 +88,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Stomp|Looper|Harmonica/, -0.6, 2.2],
       [/Oona|OONA|vocal|guitar/, 0, 2.2],
     ],
+    risers: [],
   },
   {
     id: 'lindeboog',
@@ -106,6 +110,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Saar|Vleugel/, -4, 4.5],
       [/Lotte|sax|Praat/, 2, 3],
     ],
+    risers: [],
   },
   {
     id: 'galoches',
@@ -126,6 +131,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Yann|Guitare|Chœur/, 1.8, 2.6],
       [/Briac|Contrebasse/, 3.5, 3.4],
     ],
+    risers: [],
   },
   {
     id: 'parsonage',
@@ -152,6 +158,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Nell|Gtr SR|Tin can/, 0, 2],
       [/Dag|Gtr SL/, 3.5, 2.8],
     ],
+    risers: [[/^Kick|^Snare|^HH|^Rack|^Floor|^OH|^Bram/, 'Riser 1']],
   },
   {
     id: 'lunare',
@@ -168,6 +175,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Alba|Voce principale|Synth|Campionatore/, -1, 3],
       [/Tancredi|vocoder|Cassa|Percussioni|Basi|Click|Ritorno/, 1, 3],
     ],
+    risers: [],
   },
   {
     id: 'korvane',
@@ -196,6 +204,10 @@ export const demoActs: readonly DemoAct[] = [
       [/Audience R/, 6, 0],
       [/Tech/, -6.5, 6.5],
     ],
+    risers: [
+      [/^Kick|^Snare|^Hi-hat|tom$|^Overhead|^Sample|^Kes/, 'Riser 2'],
+      [/^Keys|^Track|^Click|^Guide|^Timecode|^Synth|^Pau/, 'Riser 3'],
+    ],
   },
   {
     id: 'farolillo',
@@ -221,5 +233,6 @@ export const demoActs: readonly DemoAct[] = [
       [/Ambiente L/, -6, 0],
       [/Ambiente R/, 6, 0],
     ],
+    risers: [[/^Bombo|^Caja|^Charles|^Timbal |^Aéreo/, 'Riser 1']],
   },
 ];

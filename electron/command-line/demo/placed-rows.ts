@@ -18,7 +18,8 @@ export function placed(demo: DemoAct, rows: readonly Put[]): Put[] {
       return put('performers', Performer.parse({ ...it.row, ...performers.get(it.row.id) }));
     if (it.table === 'sources') {
       const place = placeOf(demo, it.row.name) ?? performers.get(it.row.performerId ?? '');
-      return put('sources', Source.parse({ ...it.row, ...place }));
+      const riser = demo.risers.find(([words]) => words.test(it.row.name))?.[1] ?? '';
+      return put('sources', Source.parse({ ...it.row, ...place, riser }));
     }
     if (it.table !== 'mixes') return it;
     const at = listeners.flatMap(({ mixId, performerId }) =>
