@@ -44,7 +44,7 @@ function solve(
         output_flag: false,
         mip_rel_gap: 0,
         mip_abs_gap: options.absoluteGap ?? 0.5,
-        ...(options.timeLimitSeconds === undefined ? {} : { time_limit: options.timeLimitSeconds }),
+        ...(options.nodeLimit === undefined ? {} : { mip_max_nodes: options.nodeLimit }),
       });
       if (options.start) native.setSolution(options.start);
       native.run({
@@ -70,7 +70,7 @@ function solve(
 }
 
 function readAnswer(highs: Highs, native: Model, whole: boolean): LinearAnswer {
-  const { optimal, infeasible, timeLimit, interrupted } = highs.constants.modelStatus;
+  const { optimal, infeasible, solutionLimit, interrupted } = highs.constants.modelStatus;
   const ended = native.getModelStatus();
   const values =
     native.info.get('primal_solution_status') === feasiblePoint ? native.getSolution().colValue : null;
@@ -86,5 +86,10 @@ function readAnswer(highs: Highs, native: Model, whole: boolean): LinearAnswer {
       cost: Number.POSITIVE_INFINITY,
       bound: Number.POSITIVE_INFINITY,
     };
-  return { status: ended === timeLimit || ended === interrupted ? 'stopped' : 'failed', values, cost, bound };
+  return {
+    status: ended === solutionLimit || ended === interrupted ? 'stopped' : 'failed',
+    values,
+    cost,
+    bound,
+  };
 }

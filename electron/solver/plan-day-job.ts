@@ -4,7 +4,10 @@ import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 
 /** What may be asked of a plan besides the day: see `DayPlanOptions`. */
-export type PlanDayChoices = Pick<DayPlanOptions, 'timeLimitSeconds' | 'keepUnlessGain' | 'only'>;
+export type PlanDayChoices = Pick<DayPlanOptions, 'keepUnlessGain' | 'only'> & {
+  /** Ends the job by itself after this long; without it, when all is proven or nothing is left to try. */
+  timeLimitSeconds?: number;
+};
 
 export type PlanDayOrder = { show: Show; dayId: Id; options: PlanDayChoices; stop: SharedArrayBuffer };
 

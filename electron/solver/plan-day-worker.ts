@@ -5,7 +5,9 @@ import type { PlanDayOrder, PlanDayWord } from './plan-day-job.ts';
 
 /** The thread that plans: the engine blocks, so nothing else may live here. One order at a time. */
 let stopFlag: Int32Array | null = null;
-const isStopped = () => stopFlag !== null && Atomics.load(stopFlag, 0) !== 0;
+let deadlineMs = Number.POSITIVE_INFINITY;
+const isStopped = () =>
+  (stopFlag !== null && Atomics.load(stopFlag, 0) !== 0) || performance.now() > deadlineMs;
 const solver = loadLinearSolver(isStopped);
 
 parentPort?.on('message', async (order: PlanDayOrder) => {
@@ -13,8 +15,10 @@ parentPort?.on('message', async (order: PlanDayOrder) => {
   try {
     const solve = await solver;
     stopFlag = new Int32Array(order.stop);
+    const { timeLimitSeconds = Number.POSITIVE_INFINITY, ...options } = order.options;
+    deadlineMs = performance.now() + timeLimitSeconds * 1000;
     const plan = planDay(order.show, order.dayId, {
-      ...order.options,
+      ...options,
       solve,
       isStopped,
       onProgress: (progress) => say({ word: 'progress', progress }),

@@ -37,7 +37,6 @@ export type DayPlanOptions = {
   solve: LinearSolver;
   onProgress?: (progress: DayProgress) => void;
   isStopped?: () => boolean;
-  timeLimitSeconds?: number;
   /** A new plan is offered only where it costs this many units less than the one before; see `costs.ts`. */
   keepUnlessGain?: number;
   /** Layers to plan; all by default. */
@@ -100,7 +99,6 @@ function planOneLayer(
       options.onProgress?.({ layer: name, cost, bound, isClean, assignment });
     },
     ...(options.isStopped ? { isStopped: options.isStopped } : {}),
-    ...(options.timeLimitSeconds === undefined ? {} : { timeLimitSeconds: options.timeLimitSeconds }),
     ...(inOrder ? { start: homesInOrder(layer) } : {}),
   };
   const { plan, stability } = planWithEarlier(layer, planOptions, options.keepUnlessGain ?? null);

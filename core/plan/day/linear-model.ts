@@ -32,7 +32,8 @@ export type LinearSolver = (
     start?: { indices: number[]; values: number[] };
     /** Stop once the cost is proven to within this much. */
     absoluteGap?: number;
-    timeLimitSeconds?: number;
+    /** Stop after this many branches. A count, and not a time, so that the answer is the same everywhere. */
+    nodeLimit?: number;
     /** Called for each better solution on the way. */
     onBetter?: (values: Float64Array, cost: number, bound: number) => void;
     /** Called now and then with the proven bound. */

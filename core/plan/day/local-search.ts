@@ -10,7 +10,7 @@ import { type Seeded, seeded } from './seeded-order.ts';
 export function improvePatch(
   layer: Layer,
   assignment: Assignment,
-  options: { steps: number; seed: number; warmth: number; goodEnough: number },
+  options: { steps: number; seed: number; warmth: number; goodEnough: number; isStopped?: () => boolean },
 ): { assignment: Assignment; cost: number } {
   const board = new PatchBoard(layer, assignment);
   const next = seeded(options.seed);
@@ -19,6 +19,7 @@ export function improvePatch(
   let best = { assignment: board.assignment(), cost };
   if (movable.length === 0) return best;
   for (let step = 0; step < options.steps && best.cost > options.goodEnough; step++) {
+    if (step % stepsBetweenLooks === 0 && options.isStopped?.()) break;
     const warmth = options.warmth * 0.02 ** (step / options.steps);
     const move = drawMove(board, movable, next);
     if (!move) continue;
@@ -33,6 +34,9 @@ export function improvePatch(
   }
   return best;
 }
+
+/** How often a search asks whether it is stopped. */
+const stepsBetweenLooks = 4096;
 
 type Move = [a: number, b: number, width: number, from: number, to: number];
 

@@ -71,15 +71,24 @@ function cutGroups(layer: Layer, partOf: (slot: number) => string | number) {
   return { groups, oldGroup, newGroup };
 }
 
+/** How many acts from the start of the day are settled line by line, as they are once they have been played. */
+function actsPlayed(layer: Layer): number {
+  const open = layer.items.filter((item) => item.locked === null).map((item) => item.act);
+  return Math.min(layer.acts.length, ...open);
+}
+
 /**
  * A slot to which a single is locked is unlike the rest of its group, and so is its neighbour in the pair: both
- * become groups of their own. A pair of slots with a locked pair becomes one.
+ * become groups of their own. A pair of slots with a locked pair becomes one. What has been played is counted in
+ * its box: told apart slot by slot it would make the model of a day that is half over larger than a whole one.
  */
 function lockPart(layer: Layer): (slot: number) => string {
   const single = new Set<number>();
   const pair = new Set<number>();
+  const open = actsPlayed(layer);
   for (const item of layer.items)
-    if (item.locked !== null) (item.width === 1 ? single : pair).add(leftOfPair(layer, item.locked));
+    if (item.locked !== null && item.act >= open)
+      (item.width === 1 ? single : pair).add(leftOfPair(layer, item.locked));
   return (slot) => {
     const left = leftOfPair(layer, slot);
     if (single.has(left)) return `slot ${slot}`;

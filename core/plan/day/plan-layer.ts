@@ -41,8 +41,6 @@ export type PlanLayerOptions = {
   isStopped?: () => boolean;
   /** Patch to start from instead of a habit's, for example the plan before a change. */
   start?: Assignment;
-  /** Seconds for each whole-number model; without it, until proven. */
-  timeLimitSeconds?: number;
   /** Proving stops at this relative gap. 0: proven or out of ideas. */
   relativeGap?: number;
 };
@@ -103,6 +101,11 @@ class LayerPlanner {
     return isStopped?.() || this.#best.cost <= this.#bound * (1 + relativeGap);
   }
 
+  #stoppable(): { isStopped?: () => boolean } {
+    const { isStopped } = this.#options;
+    return isStopped ? { isStopped } : {};
+  }
+
   #offer(found: { assignment: Assignment; cost: number } | null): void {
     if (!found || found.cost >= this.#best.cost) return;
     this.#best = found;
@@ -126,9 +129,9 @@ class LayerPlanner {
   }
 
   #search(stepCount: number, warmth: number): void {
-    if (this.#options.isStopped?.()) return;
     this.#offer(
       improvePatch(this.#layer, this.#best.assignment, {
+        ...this.#stoppable(),
         steps: stepCount,
         seed: stepCount,
         warmth,
@@ -161,7 +164,6 @@ class LayerPlanner {
     built: GroupModel,
     onBetter?: (values: Float64Array, cost: number) => void,
   ): LinearAnswer {
-    const { timeLimitSeconds } = this.#options;
     const isClean = this.#best.cost < brokenRuleCost;
     const start = isClean
       ? startFromEntries(
@@ -176,7 +178,6 @@ class LayerPlanner {
       onBound: (bound) => this.#raiseBound(bound),
       ...(onBetter ? { onBetter } : {}),
       ...(start ? { start } : {}),
-      ...(timeLimitSeconds === undefined ? {} : { timeLimitSeconds }),
     });
     if (answer.status !== 'infeasible' && answer.status !== 'failed') this.#raiseBound(answer.bound);
     return answer;
@@ -231,7 +232,15 @@ class LayerPlanner {
     if (best.cost > goodEnough) keep(this.#fillBanks(layer));
     for (const warmth of [1, 2])
       if (best.cost > goodEnough)
-        keep(improvePatch(layer, best.assignment, { steps: steps.inGroup, seed: 1, warmth, goodEnough }));
+        keep(
+          improvePatch(layer, best.assignment, {
+            ...this.#stoppable(),
+            steps: steps.inGroup,
+            seed: 1,
+            warmth,
+            goodEnough,
+          }),
+        );
     return best.assignment;
   }
 
@@ -240,7 +249,7 @@ class LayerPlanner {
     if (!sharesSwitches(layer)) return null;
     const grouped = groupByBanks(layer);
     const built = buildGroupModel(grouped);
-    const answer = this.#options.solve(built.model, { whole: true, timeLimitSeconds: 2 });
+    const answer = this.#options.solve(built.model, { whole: true, nodeLimit: 200 });
     if (!answer.values) return null;
     const choice = readGroupChoice(grouped, built, answer.values);
     const chains = chainsOf(grouped, choice);
