@@ -13,6 +13,13 @@ export const demoDay: Omit<z.input<typeof Day>, 'id' | 'rigId'> = {
   changeoverMinutes: 20,
 };
 
+/** Microphones of the house that several acts use, and where they stand all day, in metres on the plot. */
+export const houseLines = {
+  'House vocal centre': { xM: 0, yM: 1.8 },
+  'House vocal left': { xM: 2, yM: 2 },
+  'House announcer': { xM: -6.5, yM: 1.5 },
+} as const;
+
 export type DemoAct = {
   id: string;
   name: string;
@@ -28,6 +35,8 @@ export type DemoAct = {
   decisions: DemoDecision[];
   /** Where people stand and lines are picked up, in metres on the plot: the first whose words fit a name holds. */
   places: [name: RegExp, xM: number, yM: number][];
+  /** Lines of the house that stay on stage from act to act, by the name they have all day. */
+  shared: [name: RegExp, line: keyof typeof houseLines][];
   /** Lines that stand on a riser and roll with it. */
   risers: [name: RegExp, riser: string][];
 };
@@ -66,6 +75,10 @@ export const demoActs: readonly DemoAct[] = [
       [/Traudl|Burgi|Klarinette|flöte/, -3, 3],
       [/Resi|Akkordeon|Gesang/, 0, 2.2],
     ],
+    shared: [
+      [/^Gesang/, 'House vocal centre'],
+      [/^Ansage/, 'House announcer'],
+    ],
     risers: [],
   },
   {
@@ -88,6 +101,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Stomp|Looper|Harmonica/, -0.6, 2.2],
       [/Oona|OONA|vocal|guitar/, 0, 2.2],
     ],
+    shared: [[/^Lead vocal/, 'House vocal centre']],
     risers: [],
   },
   {
@@ -110,6 +124,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Saar|Vleugel/, -4, 4.5],
       [/Lotte|sax|Praat/, 2, 3],
     ],
+    shared: [[/^Praatmicrofoon/, 'House vocal centre']],
     risers: [],
   },
   {
@@ -130,6 +145,11 @@ export const demoActs: readonly DemoAct[] = [
       [/Maëlle|Accordéon|^Chant/, 0, 2.4],
       [/Yann|Guitare|Chœur/, 1.8, 2.6],
       [/Briac|Contrebasse/, 3.5, 3.4],
+    ],
+    shared: [
+      [/^Chant/, 'House vocal centre'],
+      [/^Chœur/, 'House vocal left'],
+      [/^Micro danse/, 'House announcer'],
     ],
     risers: [],
   },
@@ -158,6 +178,10 @@ export const demoActs: readonly DemoAct[] = [
       [/Nell|Gtr SR|Tin can/, 0, 2],
       [/Dag|Gtr SL/, 3.5, 2.8],
     ],
+    shared: [
+      [/^Nell Vox/, 'House vocal centre'],
+      [/^Dag Vox/, 'House vocal left'],
+    ],
     risers: [[/^Kick|^Snare|^HH|^Rack|^Floor|^OH|^Bram/, 'Riser 1']],
   },
   {
@@ -175,6 +199,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Alba|Voce principale|Synth|Campionatore/, -1, 3],
       [/Tancredi|vocoder|Cassa|Percussioni|Basi|Click|Ritorno/, 1, 3],
     ],
+    shared: [[/^Voce principale/, 'House vocal centre']],
     risers: [],
   },
   {
@@ -204,6 +229,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Audience R/, 6, 0],
       [/Tech/, -6.5, 6.5],
     ],
+    shared: [],
     risers: [
       [/^Kick|^Snare|^Hi-hat|tom$|^Overhead|^Sample|^Kes/, 'Riser 2'],
       [/^Keys|^Track|^Click|^Guide|^Timecode|^Synth|^Pau/, 'Riser 3'],
@@ -233,6 +259,7 @@ export const demoActs: readonly DemoAct[] = [
       [/Ambiente L/, -6, 0],
       [/Ambiente R/, 6, 0],
     ],
+    shared: [[/reserva/, 'House vocal centre']],
     risers: [[/^Bombo|^Caja|^Charles|^Timbal |^Aéreo/, 'Riser 1']],
   },
 ];

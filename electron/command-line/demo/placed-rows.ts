@@ -1,6 +1,6 @@
 import { Mix, Performer, Source } from '../../../core/show/act.ts';
 import { type Put, put } from '../../../core/show/change.ts';
-import type { DemoAct } from './demo-day.ts';
+import { type DemoAct, houseLines } from './demo-day.ts';
 
 type Place = { xM: number; yM: number };
 
@@ -16,17 +16,22 @@ export function placed(demo: DemoAct, rows: readonly Put[]): Put[] {
   return rows.map((it) => {
     if (it.table === 'performers')
       return put('performers', Performer.parse({ ...it.row, ...performers.get(it.row.id) }));
-    if (it.table === 'sources') {
-      const place = placeOf(demo, it.row.name) ?? performers.get(it.row.performerId ?? '');
-      const riser = demo.risers.find(([words]) => words.test(it.row.name))?.[1] ?? '';
-      return put('sources', Source.parse({ ...it.row, ...place, riser }));
-    }
+    if (it.table === 'sources') return put('sources', placedSource(demo, it.row, performers));
     if (it.table !== 'mixes') return it;
     const at = listeners.flatMap(({ mixId, performerId }) =>
       mixId === it.row.id ? (performers.get(performerId) ?? []) : [],
     );
     return put('mixes', Mix.parse({ ...it.row, ...devicePlace(it.row, at) }));
   });
+}
+
+/** A line at its place; a line of the house stands where it stands all day. */
+function placedSource(demo: DemoAct, source: Source, performers: ReadonlyMap<string, Place>): Source {
+  const named = <T>(rows: readonly [RegExp, T][]) => rows.find(([words]) => words.test(source.name))?.[1];
+  const sharedLine = named(demo.shared);
+  const own = placeOf(demo, source.name) ?? performers.get(source.performerId ?? '');
+  const place = sharedLine ? houseLines[sharedLine] : own;
+  return Source.parse({ ...source, ...place, sharedLine: sharedLine ?? '', riser: named(demo.risers) ?? '' });
 }
 
 /** Where each performer stands; those with one place stand side by side around it. */
