@@ -163,7 +163,6 @@ function xlsxOf(dated: readonly Dated[], { paper }: PaperRequest): MadeFile {
   const sheets = dated.map(({ sheet, version }) => ({
     sheet,
     version: versionText(version.edition),
-    landscape: sheet.page.orientation === 'landscape',
   }));
   return { name: `${nameOf(dated.map(({ sheet }) => sheet))}.xlsx`, bytes: writeXlsx(sheets, paper) };
 }

@@ -15,12 +15,12 @@ import {
 } from './workbook-xml.ts';
 
 /** A sheet with the words that say which version it is. */
-export type VersionedSheet = { sheet: Sheet; version: string; landscape: boolean };
+export type VersionedSheet = { sheet: Sheet; version: string };
 
 /** A workbook with a worksheet for every table, and one at the end with all that is no table. */
 export function writeXlsx(sheets: readonly VersionedSheet[], paper: Paper): Uint8Array {
   const styles = new Styles();
-  const names = new SheetNames();
+  const names = new SheetNames(new Set(sheets.map(({ sheet }) => sheet.subject)).size > 1);
   const worksheets = sheets.flatMap((versioned) => [
     ...tablesOf(versioned.sheet).map((part) => worksheetOf(versioned, part, paper, styles, names)),
   ]);
@@ -53,25 +53,26 @@ function partsOf(worksheets: readonly Worksheet[], styles: Styles): Record<strin
 }
 
 function worksheetOf(
-  { sheet, version, landscape }: VersionedSheet,
+  { sheet, version }: VersionedSheet,
   part: TablePart,
   paper: Paper,
   styles: Styles,
   names: SheetNames,
 ): Worksheet {
   const head = part.columns.map(({ title }) => ({
-    value: title,
+    value: withPlainSpaces(title),
     style: styles.of({ bold: true, filled: true }),
   }));
   const body = part.rows.map((row) =>
     part.columns.map((column, at) => styledCell(row, column, row.cells[at] ?? null, styles)),
   );
+  const widths = part.columns.map((column, at) => widthOf(column, part.rows, at));
   const heading = part.heading === null ? '' : `, ${part.heading}`;
   return {
-    name: names.take(`${sheet.subject} ${part.heading ?? sheet.title}`),
+    name: names.take(part.heading ?? sheet.title, sheet.subject),
     rows: [head, ...body],
-    widths: part.columns.map((column, at) => widthOf(column, part.rows, at)),
-    landscape,
+    widths,
+    landscape: widths.reduce((sum, it) => sum + it, 0) > uprightCharacters,
     paper: sheet.page.paper ?? paper,
     header: `${sheet.subject}: ${sheet.title}${heading}`,
     footer: version,
@@ -104,6 +105,8 @@ function numberFormat({ decimals, signed }: Column): string {
 }
 
 const widestColumn = 60;
+/** More do not fit across an upright page in a legible size. */
+const uprightCharacters = 95;
 
 function widthOf(column: Column, rows: readonly Row[], at: number): number {
   const lengths = rows.map((row) => cellText(row.cells[at] ?? null, column).length);
@@ -136,7 +139,7 @@ function aboutSheet(
     style: styles.of({ bold: true, filled: true }),
   }));
   return {
-    name: names.take('About these sheets'),
+    name: names.take('About these sheets', null),
     rows: [heads, ...told.map((row) => row.map(plain))],
     widths: [36, 14, 90],
     landscape: true,
@@ -174,9 +177,16 @@ class Styles {
 
 /** Names of worksheets: at most 31 characters, some signs not allowed, no two alike. */
 class SheetNames {
+  readonly #withSubjects: boolean;
   readonly #taken = new Set<string>();
 
-  take(wanted: string): string {
+  /** `withSubjects`: the sheets tell of several acts, so each name says of which. */
+  constructor(withSubjects: boolean) {
+    this.#withSubjects = withSubjects;
+  }
+
+  take(title: string, subject: string | null): string {
+    const wanted = this.#withSubjects && subject !== null ? `${subject} ${title}` : title;
     const clean = wanted
       .replace(/[[\]:*?/\\\p{Cc}]/gu, ' ')
       .replace(/\s+/g, ' ')
