@@ -19,7 +19,7 @@ export type Linked = {
 
 export const lineKey = ({ sheet, row }: LineRef): string => `${sheet}:${row}`;
 
-export const nothingLinked: Linked = {
+const nothingLinked: Linked = {
   lines: new Set(),
   inputs: new Set(),
   mixes: new Set(),

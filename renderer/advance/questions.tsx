@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react';
+import { useState } from 'react';
 import type { Question } from '../../core/rider/reading.ts';
 import { words } from '../wording/words.ts';
 import type { Linked, Pointed } from './links.ts';
@@ -21,28 +21,14 @@ type Props = {
 export function Questions({ open, answered, linked, current, onPoint, onChoose, onAnswer }: Props) {
   const text = words.advance;
 
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.target instanceof HTMLElement && event.target.matches('input')) return;
-    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
-    const option = current?.options[Number(event.key) - 1];
-    if (by !== undefined) {
-      const next = open[Math.max(0, Math.min(open.length - 1, (current ? open.indexOf(current) : -1) + by))];
-      if (next) onChoose({ of: 'question', key: next.key });
-    } else if (current && option && /^[1-9]$/.test(event.key)) onAnswer(current, option.value);
-    else return;
-    event.preventDefault();
-  };
-
   return (
     <section
       className="questions"
       aria-label={text.questions}
       data-region="questions"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: the digits answer from anywhere in this part.
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys of the questions need a place to be pressed.
       tabIndex={0}
       data-first-focus
-      onKeyDown={onKeyDown}
       onMouseLeave={() => onPoint(null)}
     >
       <h2>

@@ -1,7 +1,8 @@
-import { useMemo, useState } from 'react';
+import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
 import type { Answers, Question, Reading } from '../../core/rider/reading.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
+import { isTyping } from '../keys/use-keys.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { answersOfRider, readingOf } from '../state/reading-cache.ts';
@@ -29,10 +30,28 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   const links = useMemo(() => rowLinks(open.sheet, reading), [open.sheet, reading]);
   const openLines = openLineCount(reading);
 
+  // Who has just brought a rider in answers its questions next.
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (document.activeElement === document.body)
+      place.current?.querySelector<HTMLElement>('.questions')?.focus();
+  }, []);
+
   const answer = (question: Question, value: string | null) => {
     // The next question is the one after this; without a choice the first open one is current.
     setChosen(null);
     change(answerChange(show, rider, question, value));
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!current || event.defaultPrevented || isTyping(event.target)) return;
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    const option = /^[1-9]$/.test(event.key) ? current.options[Number(event.key) - 1] : undefined;
+    const next = by === undefined ? undefined : questions[questions.indexOf(current) + by];
+    if (option) answer(current, option.value);
+    else if (next) setChosen({ of: 'question', key: next.key });
+    else return;
+    event.preventDefault();
   };
   const pointOf = (row: { sourceId: string } | { mixId: string } | null): Pointed => {
     if (row === null) return null;
@@ -45,7 +64,11 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   };
 
   return (
-    <div className={questions.length > 0 ? 'advance-three' : 'advance-three is-settled'}>
+    <section
+      className={questions.length > 0 ? 'advance-three' : 'advance-three is-settled'}
+      aria-label={words.advance.riderAndMeaning}
+      onKeyDown={onKeyDown}
+    >
       <section
         className="advance-rider"
         aria-label={words.advance.asItCame(rider.fileName)}
@@ -71,7 +94,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
         onPoint={(row) => setPointed(pointOf(row))}
         onChoose={(row) => setChosen(pointOf(row))}
       />
-      <div className="advance-questions">
+      <div className="advance-questions" ref={place}>
         <Questions
           open={questions}
           answered={answered}
@@ -83,7 +106,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
         />
         {questions.length > 0 && <ReplyButton actName={open.sheet.act.name} questions={questions} />}
       </div>
-    </div>
+    </section>
   );
 }
 

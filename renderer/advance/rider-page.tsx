@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useId, useMemo, useRef } from 'react';
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
 import type { LineOutcome, Reading, ReadLine } from '../../core/rider/reading.ts';
 import { words } from '../wording/words.ts';
@@ -6,6 +6,8 @@ import { type Linked, lineKey, type Pointed } from './links.ts';
 import './rider-page.css';
 
 const mostColumns = 24;
+/** More lines than any rider has; what comes after is drawn when it is asked for. */
+const linesAtOnce = 400;
 /** The mark and the number of the line come first; columns of a grid count from 1. */
 const columnsBefore = 3;
 const marks: Record<LineOutcome, string> = { understood: '✓', guessed: '≈', question: '?', 'set aside': '·' };
@@ -28,6 +30,8 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
   const columns = Math.max(1, ...cells.map((it) => it.length));
   const place = lines.findIndex((line) => linked.lines.has(lineKey(line.at)));
   const chosen = current === null ? -1 : place;
+  const [wanted, setWanted] = useState(linesAtOnce);
+  const shown = lines.slice(0, Math.max(wanted, chosen + 1));
 
   useEffect(() => {
     if (chosen >= 0)
@@ -43,54 +47,61 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
   };
 
   return (
-    <div
-      ref={ref}
-      className="rider-lines"
-      role="listbox"
-      tabIndex={0}
-      aria-label={words.advance.asItCame(grid.name)}
-      aria-activedescendant={chosen >= 0 ? `${baseId}-${chosen}` : undefined}
-      style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, max-content) 1fr` }}
-      onKeyDown={onKeyDown}
-      onMouseLeave={() => onPoint(null)}
-    >
-      {lines.map((line, index) => {
-        const isLinked = linked.lines.has(lineKey(line.at));
-        const own = cells[index] ?? [];
-        // The last cell takes the rest of the line, so that a line of prose is read as one.
-        const isLast = (column: number) => column === own.length - 1;
-        return (
-          // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of this list are those of the list as a whole.
-          <div
-            key={lineKey(line.at)}
-            id={`${baseId}-${index}`}
-            role="option"
-            tabIndex={-1}
-            data-line={index}
-            aria-selected={isLinked}
-            aria-label={`${line.text}: ${words.advance.outcome[line.outcome]}. ${line.why}`}
-            className={`rider-line is-${line.outcome.replace(' ', '-')}${isLinked ? ' is-linked' : ''}`}
-            title={`${words.advance.outcome[line.outcome]}: ${line.why}`}
-            onMouseEnter={() => onPoint({ of: 'line', at: line.at })}
-            onClick={() => onChoose({ of: 'line', at: line.at })}
-          >
-            <span className="rider-line-mark">{marks[line.outcome]}</span>
-            <span className="rider-line-number">{line.at.row + 1}</span>
-            {own.map((cell, column) => (
-              <span
-                // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
-                key={column}
-                className={cellClass(isLast(column), own.length)}
-                style={isLast(column) ? { gridColumn: `${column + columnsBefore} / -1` } : undefined}
-                dir="auto"
-              >
-                {cell}
-              </span>
-            ))}
-          </div>
-        );
-      })}
-    </div>
+    <>
+      <div
+        ref={ref}
+        className="rider-lines"
+        role="listbox"
+        tabIndex={0}
+        aria-label={words.advance.asItCame(grid.name)}
+        aria-activedescendant={chosen >= 0 ? `${baseId}-${chosen}` : undefined}
+        style={{ gridTemplateColumns: `1.3rem 2rem repeat(${columns}, max-content) 1fr` }}
+        onKeyDown={onKeyDown}
+        onMouseLeave={() => onPoint(null)}
+      >
+        {shown.map((line, index) => {
+          const isLinked = linked.lines.has(lineKey(line.at));
+          const own = cells[index] ?? [];
+          // The last cell takes the rest of the line, so that a line of prose is read as one.
+          const isLast = (column: number) => column === own.length - 1;
+          return (
+            // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of this list are those of the list as a whole.
+            <div
+              key={lineKey(line.at)}
+              id={`${baseId}-${index}`}
+              role="option"
+              tabIndex={-1}
+              data-line={index}
+              aria-selected={isLinked}
+              aria-label={`${line.text}: ${words.advance.outcome[line.outcome]}. ${line.why}`}
+              className={`rider-line is-${line.outcome.replace(' ', '-')}${isLinked ? ' is-linked' : ''}`}
+              title={`${words.advance.outcome[line.outcome]}: ${line.why}`}
+              onMouseEnter={() => onPoint({ of: 'line', at: line.at })}
+              onClick={() => onChoose({ of: 'line', at: line.at })}
+            >
+              <span className="rider-line-mark">{marks[line.outcome]}</span>
+              <span className="rider-line-number">{line.at.row + 1}</span>
+              {own.map((cell, column) => (
+                <span
+                  // biome-ignore lint/suspicious/noArrayIndexKey: the columns of a rider never move.
+                  key={column}
+                  className={cellClass(isLast(column), own.length)}
+                  style={isLast(column) ? { gridColumn: `${column + columnsBefore} / -1` } : undefined}
+                  dir="auto"
+                >
+                  {cell}
+                </span>
+              ))}
+            </div>
+          );
+        })}
+      </div>
+      {shown.length < lines.length && (
+        <button type="button" onClick={() => setWanted(shown.length + linesAtOnce)}>
+          {words.advance.moreLines(lines.length - shown.length)}
+        </button>
+      )}
+    </>
   );
 }
 

@@ -21,6 +21,10 @@ export function App() {
   useEffect(() => {
     document.documentElement.dataset.theme = view.theme;
   }, [view.theme]);
+  const actName = here.open?.sheet.act.name;
+  useEffect(() => {
+    document.title = [actName, words.moments[view.moment], words.program].filter(Boolean).join(' – ');
+  }, [actName, view.moment]);
   useEffect(() => {
     if (phase === 'open') void loadReader();
   }, [phase]);

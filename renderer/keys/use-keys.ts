@@ -17,7 +17,8 @@ export function isKey(event: KeyPress, written: string): boolean {
   return event.key.toLowerCase() === key.toLowerCase();
 }
 
-const isTyping = (target: EventTarget | null) =>
+/** Whether keys are text where the focus is. */
+export const isTyping = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable="true"]');
 
 const isBare = (written: string) => !/^(Ctrl|Alt)\+/.test(written) && !/F\d+$/.test(written);

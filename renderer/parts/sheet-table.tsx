@@ -35,9 +35,15 @@ type Props<Row> = {
   empty: string;
 };
 
+/** More rows than any act has; what comes after is drawn when it is asked for. */
+const rowsAtOnce = 200;
+
 /** A table that is edited in place: one stop of the Tab key, arrows move, Enter or typing edits, Escape leaves. */
 export function SheetTable<Row extends { id: string }>(props: Props<Row>) {
-  const { label, rows, columns, nameOf, marked, onRow, onHover, onRemove, onAdd, empty } = props;
+  const { label, columns, nameOf, marked, onRow, onHover, onRemove, onAdd, empty } = props;
+  const [wantedRows, setWantedRows] = useState(rowsAtOnce);
+  const rows = props.rows.slice(0, wantedRows);
+  const hidden = props.rows.length - rows.length;
   const ref = useRef<HTMLTableElement>(null);
   const baseId = useId();
   const [wanted, setWanted] = useState<Cursor>(cursorAt(0, 0));
@@ -150,6 +156,11 @@ export function SheetTable<Row extends { id: string }>(props: Props<Row>) {
           ))}
         </tbody>
       </table>
+      {hidden > 0 && (
+        <button type="button" onClick={() => setWantedRows(wantedRows + rowsAtOnce)}>
+          {words.common.moreRows(hidden)}
+        </button>
+      )}
       {rows.length === 0 && <p className="sheet-table-empty quiet">{empty}</p>}
       {onAdd && (
         <div className="sheet-table-tools">

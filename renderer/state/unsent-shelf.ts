@@ -15,9 +15,18 @@ export const unsentShelf: UnsentShelf = {
   },
   save(file, changes) {
     if (changes.length === 0) localStorage.removeItem(key);
-    else localStorage.setItem(key, JSON.stringify({ file, changes }));
+    else keep(JSON.stringify({ file, changes }));
   },
 };
+
+/** A change larger than the page's storage is kept in the window alone; an older copy of it would only mislead. */
+function keep(text: string): void {
+  try {
+    localStorage.setItem(key, text);
+  } catch {
+    localStorage.removeItem(key);
+  }
+}
 
 function parsed(text: string): unknown {
   try {

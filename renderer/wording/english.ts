@@ -122,6 +122,7 @@ export const english = {
     remove: 'Remove',
     removeRow: (name: string) => `Remove ${name}`,
     removeKey: 'Ctrl+Delete',
+    moreRows: (n: number) => `Show more rows (${n} left)`,
     set: (what: string) => `Set ${what}`,
     addOf: (what: string) => `Add ${what}`,
   },
@@ -229,6 +230,7 @@ export const english = {
     asItCame: (name: string) => `The rider as it came: ${name}`,
     whichRider: 'Rider',
     moreColumns: (n: number) => `… and ${count(n, 'column')} more`,
+    moreLines: (n: number) => `Show more lines (${n} left)`,
     outcome: {
       understood: 'understood',
       guessed: 'guessed',
@@ -238,6 +240,7 @@ export const english = {
     counter: (n: number) => (n === 0 ? 'Every line is accounted for' : `${count(n, 'line')} not settled`),
     counts: (parts: string) => parts,
     meaning: 'What it was taken to mean',
+    riderAndMeaning: 'The rider and what it means',
     questions: 'Open questions',
     noQuestions: 'The rider left no question.',
     allAnswered: 'All questions are answered.',

@@ -11,7 +11,7 @@ import { type Purpose, purposes } from '../../../core/show/words.ts';
 import type { ActOnScreen } from '../../state/derive-cache.ts';
 
 /** The columns of the drawing from left to right, and what stands in each. */
-export const pathColumns = {
+const pathColumns = {
   player: ['player'],
   source: ['source', 'alternate'],
   socket: ['socket'],
