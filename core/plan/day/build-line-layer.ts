@@ -125,8 +125,6 @@ function wantedItems(
 
 /** What is decided about the socket of a source: by the engineer's lock, and by the plan before. */
 function socketDecisions(sheet: ActSheet, slotOfSocket: ReadonlyMap<Id | null, number>, notes: BuildNote[]) {
-  // What has been played or is being played is history: it stays where it was.
-  const isHistory = sheet.act.state === 'done' || sheet.act.state === 'on stage';
   const bySource = new Map<Id, Decision & { about: 'socket' }>();
   for (const decision of sheet.decisions)
     if (decision.about === 'socket') bySource.set(decision.sourceId, decision);
@@ -138,8 +136,13 @@ function socketDecisions(sheet: ActSheet, slotOfSocket: ReadonlyMap<Id | null, n
       notes.push(
         `${sheet.act.name}: ${source.name} is locked to a socket that this day's rig does not have. The lock is left out.`,
       );
-    return { locked: decision.locked || isHistory ? slot : null, earlier: slot };
+    return { locked: decision.locked || isHistory(sheet.act) ? slot : null, earlier: slot };
   };
+}
+
+/** What has been played or is being played is history: it stays where it was. */
+function isHistory(act: Act): boolean {
+  return act.state === 'done' || act.state === 'on stage';
 }
 
 /** The left slot of a pair from what is decided for its two sides; null: nothing decided. */
@@ -180,7 +183,7 @@ function itemOf(
     locked: wanted.locked,
     earlier: wanted.earlier,
     rank: source.order,
-    mustPrepare: sheet.act.prePatch && source.riser !== '',
+    mustPrepare: sheet.act.prePatch && source.riser !== '' && !isHistory(sheet.act),
     // A lock goes before the length of the house's cables: the engineer may have a longer one.
     reach: lockedGroup === undefined ? inReach : [lockedGroup],
     hotCost: hot,

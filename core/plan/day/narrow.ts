@@ -79,15 +79,13 @@ function actsPlayed(layer: Layer): number {
 
 /**
  * A slot to which a single is locked is unlike the rest of its group, and so is its neighbour in the pair: both
- * become groups of their own. A pair of slots with a locked pair becomes one. What has been played is counted in
- * its box: told apart slot by slot it would make the model of a day that is half over larger than a whole one.
+ * become groups of their own. A pair of slots with a locked pair becomes one.
  */
-function lockPart(layer: Layer): (slot: number) => string {
+function lockPart(layer: Layer, fromAct: number): (slot: number) => string {
   const single = new Set<number>();
   const pair = new Set<number>();
-  const open = actsPlayed(layer);
   for (const item of layer.items)
-    if (item.locked !== null && item.act >= open)
+    if (item.locked !== null && item.act >= fromAct)
       (item.width === 1 ? single : pair).add(leftOfPair(layer, item.locked));
   return (slot) => {
     const left = leftOfPair(layer, slot);
@@ -96,19 +94,23 @@ function lockPart(layer: Layer): (slot: number) => string {
   };
 }
 
+/**
+ * Groups of slots that are alike but for locks. What has been played is counted in its box: told apart slot by
+ * slot, it would make the model of a day that is half over larger than that of a whole one.
+ */
 export function groupByLocks(layer: Layer): Layer {
-  return regroup(layer, lockPart(layer));
+  return regroup(layer, lockPart(layer, actsPlayed(layer)));
 }
 
 /** Groups of a pair of slots (or a single one): inside, nothing is left to choose that costs anything. */
 export function groupByPairs(layer: Layer): Layer {
-  const part = lockPart(layer);
+  const part = lockPart(layer, 0);
   return regroup(layer, (slot) => (part(slot) === 'open' ? `pair ${leftOfPair(layer, slot)}` : part(slot)));
 }
 
 /** As `groupByLocks`, with a group for each phantom switch, so that none of it is only counted. */
 export function groupByBanks(layer: Layer): Layer {
-  const part = lockPart(layer);
+  const part = lockPart(layer, actsPlayed(layer));
   return regroup(layer, (slot) => `${part(slot)} ${layer.slots[leftOfPair(layer, slot)]?.bank ?? 0}`);
 }
 
