@@ -5,7 +5,6 @@ import type { Decided } from '../plan/decided.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { remembered } from '../show/remember.ts';
 import type { CueOutput, Device, Id, Rig } from '../show/rig.ts';
 import type { DeviceKind } from '../show/words.ts';
 import type { Cue } from './derived.ts';
@@ -60,13 +59,13 @@ function whyCue(mix: Mix, cue: CueOutput | null, isDecided: boolean): string {
  * Level of a device at its listener in dB SPL, driven at its reference setting; null where the rig does not give
  * the figures. An estimate from the data sheet, good for comparing two devices, not for what an ear may stand.
  */
-const deviceLevelDbSpl = remembered((device: Device): number | null => {
+function deviceLevelDbSpl(device: Device): number | null {
   const { sensitivityDbSpl, powerW, listeningDistanceM } = device;
   if (sensitivityDbSpl === null) return null;
   if (device.kind === 'in-ear') return sensitivityDbSpl;
   if (powerW === null || listeningDistanceM === null) return null;
   return loudspeakerLevelDbSpl({ sensitivityDbSpl, powerW, distanceM: listeningDistanceM });
-});
+}
 
 /** Several loudspeakers of one mix stand apart, so their powers add; several packs have one listener each. */
 function offsetDb(devices: readonly Device[], cue: CueOutput, byId: ReadonlyMap<Id, Device>): number | null {

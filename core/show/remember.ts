@@ -1,14 +1,11 @@
 /**
- * Remembers what a pure function made of a value that never changes, as long as the value lives: several rules ask
- * the same of one act.
+ * Remembers what a pure function made of the value it was last given, which must never be changed in place: several
+ * rules ask the same of one act in turn. Only the last, so that nothing piles up.
  */
 export function remembered<K extends object, V>(make: (key: K) => V): (key: K) => V {
-  const made = new WeakMap<K, { value: V }>();
+  let last: { key: K; value: V } | null = null;
   return (key) => {
-    const known = made.get(key);
-    if (known) return known.value;
-    const value = make(key);
-    made.set(key, { value });
-    return value;
+    if (last?.key !== key) last = { key, value: make(key) };
+    return last.value;
   };
 }
