@@ -1,6 +1,6 @@
 import { buildGroupModel } from './group-model.ts';
 import type { LinearSolver } from './linear-model.ts';
-import { groupByLocks, groupByPairs } from './narrow.ts';
+import { groupByEveryLock, groupByPairs } from './narrow.ts';
 import { type Item, type Layer, linkKeys } from './problem.ts';
 
 /**
@@ -28,7 +28,7 @@ export type Demand = {
 export function findConflict(layer: Layer, solve: LinearSolver): Conflict | null {
   for (const acts of candidateActs(layer)) {
     const demands = demandsOf(layer, acts);
-    for (const grouping of [groupByLocks, groupByPairs]) {
+    for (const grouping of [groupByEveryLock, groupByPairs]) {
       const isPossible = (kept: readonly Demand[]) => canMeet(layer, acts, kept, grouping, solve);
       if (isPossible(demands)) continue;
       const smallest = smaller(shrink(demands, isPossible), shrink([...demands].reverse(), isPossible));

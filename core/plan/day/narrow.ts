@@ -102,6 +102,11 @@ export function groupByLocks(layer: Layer): Layer {
   return regroup(layer, lockPart(layer, actsPlayed(layer)));
 }
 
+/** As `groupByLocks`, with what has been played told apart as well. */
+export function groupByEveryLock(layer: Layer): Layer {
+  return regroup(layer, lockPart(layer, 0));
+}
+
 /** Groups of a pair of slots (or a single one): inside, nothing is left to choose that costs anything. */
 export function groupByPairs(layer: Layer): Layer {
   const part = lockPart(layer, 0);
