@@ -8,6 +8,7 @@ import { deriveFeeds } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
 import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
+import { deriveOwnLatencies } from './latency.ts';
 import { deriveLevels } from './levels.ts';
 import { indexSheet } from './sheet-index.ts';
 import { deriveSplits } from './splits.ts';
@@ -21,9 +22,9 @@ import { resolveWishes } from './wishes.ts';
  */
 export function deriveAct(sheet: ActSheet): Derived {
   const facts = factsOfAct(sheet);
-  const { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits } = facts;
+  const { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies } = facts;
   const findings = findFaults(facts);
-  return { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, findings };
+  return { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies, findings };
 }
 
 /** All that is derived short of the findings, with the indexes that findings and paths are read with. */
@@ -33,7 +34,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
   const plan = planAct(sheet);
   const wishes = resolveWishes(sheet, index);
   const { feeds, secondFeeds, copies, cells } = deriveFeeds(sheet, index, plan, wishes);
-  return {
+  const facts = {
     sheet,
     index,
     decided,
@@ -54,4 +55,5 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     outputById: byId(sheet.outputs),
     socketById: byId(sheet.sockets),
   };
+  return { ...facts, ownLatencies: deriveOwnLatencies(facts) };
 }

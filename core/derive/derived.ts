@@ -1,3 +1,5 @@
+import type { LatencyStage } from '../acoustics/latency.ts';
+import type { LatencyGuidance } from '../acoustics/latency-tolerance.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Id } from '../show/rig.ts';
 import type { AlternateKind, Amount, Format, GainOwner, Purpose, Severity, Tap } from '../show/words.ts';
@@ -130,6 +132,21 @@ export type TalkToMix = {
 /** A line that a band's own desk needs a split of, and for which of its mixes. */
 export type OwedSplit = { sourceId: Id; mixIds: Id[] };
 
+/** How late a performer hears their own source, from microphone to ear. */
+export type OwnLatency = {
+  performerId: Id;
+  sourceId: Id;
+  mixId: Id;
+  /** The stages that are known and take time, in order. */
+  stages: LatencyStage[];
+  /** Their sum, in milliseconds. */
+  latencyMs: number;
+  /** Where it lies in published ratings; null where nothing like this source was tested. Never a limit. */
+  rated: LatencyGuidance['rated'];
+  /** What to show beside the figure, the caution last. */
+  sentences: string[];
+};
+
 /** Everything that follows from one act's decisions. Never stored. */
 export type Derived = {
   plan: Plan;
@@ -145,6 +162,8 @@ export type Derived = {
   /** One for each mix, in sheet order. */
   talk: TalkToMix[];
   splits: OwedSplit[];
+  /** Empty where the latency of the desk is not known. */
+  ownLatencies: OwnLatency[];
   /** The most serious first. */
   findings: Finding[];
 };

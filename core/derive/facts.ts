@@ -27,7 +27,7 @@ export function byId<T extends { id: Id }>(rows: readonly T[]): Map<Id, T> {
   return new Map(rows.map((row) => [row.id, row]));
 }
 
-export function sourceOf(facts: ActFacts, id: Id): Source | undefined {
+export function sourceOf(facts: Pick<ActFacts, 'sheet' | 'index'>, id: Id): Source | undefined {
   return facts.sheet.sources[facts.index.sourceAt.get(id) ?? -1];
 }
 
@@ -58,7 +58,7 @@ export function pairsOf(facts: ActFacts): Pair[] {
 }
 
 /** What a mix hears: the feeds that flow, in source order. */
-export function feedsOfMix(facts: ActFacts, mixAt: number): Feed[] {
+export function feedsOfMix(facts: Pick<ActFacts, 'feeds'>, mixAt: number): Feed[] {
   const flowing: Feed[] = [];
   for (const row of facts.feeds) {
     const feed = row[mixAt];

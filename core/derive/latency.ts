@@ -1,27 +1,57 @@
 import { airStage, type LatencyStage, pathLatencyMs } from '../acoustics/latency.ts';
-import type { Feed } from './derived.ts';
-import { type ActFacts, sourceOf } from './facts.ts';
+import { latencyGuidance } from '../acoustics/latency-tolerance.ts';
+import type { Mix, Source } from '../show/act.ts';
+import { addToList } from '../show/add-to-list.ts';
+import type { Id } from '../show/rig.ts';
+import { factsOfKind } from '../show/source-kinds.ts';
+import type { Feed, OwnLatency } from './derived.ts';
+import { type ActFacts, feedsOfMix, sourceOf } from './facts.ts';
 
-/** The stages of a feed from microphone to ear that are known, in order; null where the desk's own is not known. */
-function latencyStages(facts: ActFacts, feed: Feed): LatencyStage[] | null {
+/**
+ * How late performers hear their own sources, where the desk's own latency is known; else empty. Only one's own
+ * voice or instrument is heard twice, and so only its delay disturbs.
+ */
+export function deriveOwnLatencies(facts: Omit<ActFacts, 'ownLatencies'>): OwnLatency[] {
+  if (facts.sheet.rig.deskLatencyMs === null) return [];
+  const listeners = new Map<Id, Id[]>();
+  for (const { mixId, performerId } of facts.sheet.listeners) addToList(listeners, mixId, performerId);
+  return facts.sheet.mixes.flatMap((mix, mixAt) =>
+    feedsOfMix(facts, mixAt).flatMap((feed) => {
+      const source = sourceOf(facts, feed.sourceId);
+      const performerId = source?.performerId ?? null;
+      if (!source || performerId === null || !listeners.get(mix.id)?.includes(performerId)) return [];
+      return [ownLatency(facts, mix, source, performerId, feed)];
+    }),
+  );
+}
+
+function ownLatency(
+  facts: Omit<ActFacts, 'ownLatencies'>,
+  mix: Mix,
+  source: Source,
+  performerId: Id,
+  feed: Feed,
+): OwnLatency {
+  const stages = latencyStages(facts, source, feed);
+  const latencyMs = pathLatencyMs(stages);
+  const monitor = mix.deviceKind === 'in-ear' ? 'in-ear' : 'wedge';
+  const { rated, sentences } = latencyGuidance(latencyMs, factsOfKind(source.kind).group, monitor);
+  return { performerId, sourceId: source.id, mixId: mix.id, stages, latencyMs, rated, sentences };
+}
+
+/** From microphone to ear, as far as it is known. */
+function latencyStages(facts: Omit<ActFacts, 'ownLatencies'>, source: Source, feed: Feed): LatencyStage[] {
   const { rig } = facts.sheet;
-  if (rig.deskLatencyMs === null) return null;
   const planned = facts.plan.mixes[facts.index.mixAt.get(feed.mixId) ?? -1];
   const device = facts.deviceById.get(planned?.deviceIds[0] ?? '');
   const copy = facts.sheet.copies.find((it) => it.sourceId === feed.sourceId && it.purpose === feed.purpose);
   const stages: LatencyStage[] = [
-    { name: 'pick-up', latencyMs: sourceOf(facts, feed.sourceId)?.pickUpLatencyMs ?? 0 },
-    { name: 'desk', latencyMs: rig.deskLatencyMs },
+    { name: 'pick-up', latencyMs: source.pickUpLatencyMs ?? 0 },
+    { name: 'desk', latencyMs: rig.deskLatencyMs ?? 0 },
     { name: 'copy', latencyMs: copy?.latencyMs ?? 0 },
     { name: 'device', latencyMs: device?.latencyMs ?? 0 },
   ];
   if (device && device.kind !== 'in-ear' && device.listeningDistanceM !== null)
     stages.push(airStage(device.listeningDistanceM, rig.airTemperatureC));
   return stages.filter((stage) => stage.latencyMs > 0);
-}
-
-/** From microphone to ear, in milliseconds, as far as it is known; null where the desk's own latency is not. */
-export function latencyToEar(facts: ActFacts, feed: Feed): number | null {
-  const stages = latencyStages(facts, feed);
-  return stages && pathLatencyMs(stages);
 }

@@ -83,6 +83,7 @@ function derivedAct(show: Show, act: Act) {
       gains: derived.gains.map(named),
       talk: derived.talk.map(named),
       splits: derived.splits.map(named),
+      ownLatencies: derived.ownLatencies.map(named),
       paths: derivePaths(sheet, derived),
       findings: derived.findings,
       afterActBefore: fromActBefore(show, act, sheet),

@@ -1,13 +1,10 @@
 import { openMicrophonesDb } from '../../acoustics/feedback.ts';
-import { latencyGuidance } from '../../acoustics/latency-tolerance.ts';
 import { nullAngleDegrees, patternCoefficients } from '../../acoustics/microphone-patterns.ts';
 import { pickupOf } from '../../acoustics/rejection.ts';
 import type { Mix, Source } from '../../show/act.ts';
-import type { Id } from '../../show/rig.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
-import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
-import { latencyToEar } from '../latency.ts';
+import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, decibels, number, quoted } from './say.ts';
 
@@ -149,32 +146,20 @@ function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
 }
 
 function lateSources(facts: ActFacts): Case[] {
-  if (facts.sheet.rig.deskLatencyMs === null) return [];
-  const listeners = new Map<Id, Id[]>();
-  for (const { mixId, performerId } of facts.sheet.listeners)
-    listeners.set(mixId, [...(listeners.get(mixId) ?? []), performerId]);
-  return facts.mixes.flatMap(({ mix, mixAt }) =>
-    feedsOfMix(facts, mixAt).flatMap((feed) => {
-      const source = sourceOf(facts, feed.sourceId);
-      const performer = facts.sheet.performers.find((it) => it.id === source?.performerId);
-      if (!source || !performer || !listeners.get(mix.id)?.includes(performer.id)) return [];
-      const lateMs = latencyToEar(facts, feed);
-      if (lateMs === null) return [];
-      const monitor = mix.deviceKind === 'in-ear' ? 'in-ear' : 'wedge';
-      const guidance = latencyGuidance(lateMs, factsOfKind(source.kind).group, monitor);
-      if (guidance.rated !== 'longer than rated fair') return [];
-      return [
-        {
-          say: {
-            performer: quoted(performer),
-            source: quoted(source),
-            mix: quoted(mix),
-            late: number(lateMs),
-            caution: guidance.sentences.at(-1) ?? '',
-          },
-          about: [{ of: 'feed' as const, mixId: mix.id, sourceId: source.id }],
+  return facts.ownLatencies.flatMap(({ performerId, sourceId, mixId, latencyMs, rated, sentences }) => {
+    const performer = facts.sheet.performers.find((it) => it.id === performerId);
+    if (!performer || rated !== 'longer than rated fair') return [];
+    return [
+      {
+        say: {
+          performer: quoted(performer),
+          source: quoted(sourceOf(facts, sourceId)),
+          mix: quoted(mixOf(facts, mixId)),
+          late: number(latencyMs),
+          caution: sentences.at(-1) ?? '',
         },
-      ];
-    }),
-  );
+        about: [{ of: 'feed' as const, mixId, sourceId }],
+      },
+    ];
+  });
 }
