@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import { findStockCollisions } from '../../../core/plan/day/stock.ts';
+import { type FestivalRows, festivalDay } from '../../helpers/festival-day.ts';
+
+const packs = (fields: Record<string, unknown>) => [
+  { id: 'packs', rigId: 'rig', kind: 'in-ear pack', count: 3, ...fields },
+];
+const inEars = (own: boolean | null = null) =>
+  ['herons', 'choir'].flatMap((act) =>
+    [1, 2].map((number) => ({
+      id: `${act} ${number}`,
+      actId: act,
+      order: number,
+      name: `Mix ${number}`,
+      deviceKind: 'in-ear',
+      ownDevice: own,
+    })),
+  );
+
+const cases: { name: string; tables: FestivalRows; extra: number | null; words?: RegExp }[] = [
+  {
+    name: 'packs that are back and charged before the next hand-out are enough',
+    tables: {
+      mixes: inEars(),
+      stockItems: packs({ count: 2, handOutMinutes: 5, returnMinutes: 5, chargeMinutes: 10 }),
+    },
+    extra: null,
+  },
+  {
+    name: 'packs that charge for half an hour are missing in the next act',
+    tables: { mixes: inEars(), stockItems: packs({ chargeMinutes: 30 }) },
+    extra: 1,
+    words: /Paper Herons and Tin Choir hold 4 together, and there are 3. 1 more would do/,
+  },
+  {
+    name: 'packs that the band brings are not counted',
+    tables: { mixes: inEars(true), stockItems: packs({ count: 0 }) },
+    extra: null,
+  },
+  {
+    name: 'one act alone may ask for more than there is',
+    tables: { stockItems: [{ id: 'stands', rigId: 'rig', kind: 'stand', name: 'Tall', count: 0 }] },
+    extra: 1,
+    words: /Tall/,
+  },
+];
+
+test.each(cases)('stock over the day: $name', ({ tables, extra, words }) => {
+  const { collisions } = findStockCollisions(festivalDay(tables), 'day');
+  expect(collisions.map((it) => it.extra)).toEqual(extra === null ? [] : [extra]);
+  if (words) expect(collisions[0]?.what).toMatch(words);
+});
+
+test('what nobody has counted is told, with the most that one act asks for', () => {
+  expect(findStockCollisions(festivalDay(), 'day').unlisted).toEqual([
+    { kind: 'stand', name: 'tall', most: 1 },
+    { kind: 'wedge', name: '', most: 1 },
+  ]);
+});
