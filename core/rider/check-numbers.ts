@@ -1,11 +1,16 @@
 import { weights } from './questions.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
+function pushTo(lists: Map<number, WorkInput[]>, key: number, input: WorkInput): void {
+  const list = lists.get(key);
+  if (list) list.push(input);
+  else lists.set(key, [input]);
+}
+
 /** Asks about numbers written twice and numbers left out. */
 export function checkNumbers(work: Work): void {
   const lists = new Map<number, WorkInput[]>();
-  for (const input of work.inputs)
-    if (input.numbered) lists.set(input.found.list, [...(lists.get(input.found.list) ?? []), input]);
+  for (const input of work.inputs) if (input.numbered) pushTo(lists, input.found.list, input);
   const taken = new Set(work.inputs.map((input) => input.read.channel));
   for (const inputs of lists.values()) {
     askDoubles(work, inputs, taken);

@@ -74,3 +74,18 @@ export function note(found: Found, at: LineRef, outcome: LineOutcome, why: strin
   const before = found.notes.get(placeOf(at));
   if (!before || rank[outcome] > rank[before.outcome]) found.notes.set(placeOf(at), { outcome, why });
 }
+
+/** No stage has more; a longer list is no rider, and its lines are set aside with that reason. */
+export const mostInputs = 2000;
+export const mostMixes = 500;
+export const mostPerformers = 500;
+
+/** True where a list is full: the line is set aside, and the first such line is asked about. */
+export function isFull(found: Found, at: LineRef, list: readonly unknown[], most: number): boolean {
+  if (list.length < most) return false;
+  const why = `Beyond the first ${most} of its kind: no stage has more.`;
+  if (!found.puzzles.some((puzzle) => puzzle.why === why))
+    found.puzzles.push({ at, text: `More than ${most} lines of one kind`, why });
+  note(found, at, 'set aside', why);
+  return true;
+}

@@ -10,7 +10,7 @@ import {
   readPhantomCell,
   readPickUpCell,
 } from './details.ts';
-import { type FoundInput, note } from './draft.ts';
+import { type FoundInput, isFull, mostInputs, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
@@ -49,6 +49,7 @@ const groupStems: ReadonlySet<Stem> = new Set<Stem>([
 ]);
 
 function pushInput(walk: Walk, line: Line, input: Partial<FoundInput> & { name: string }): void {
+  if (isFull(walk.found, line.at, walk.found.inputs, mostInputs)) return;
   walk.found.inputs.push({
     at: line.at,
     part: line.part,

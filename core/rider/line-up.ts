@@ -1,4 +1,4 @@
-import { note } from './draft.ts';
+import { isFull, mostPerformers, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
 import { readSourceName } from './source-name.ts';
@@ -43,6 +43,7 @@ export function takePerformerRow(walk: Walk, line: Line, block: Block): boolean 
 }
 
 function pushPerformer(walk: Walk, line: Line, name: string, role: string, place: string): void {
+  if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return;
   walk.found.performers.push({ at: line.at, name, role, place });
   note(walk.found, line.at, 'understood', `Who plays: ${name}.`);
 }

@@ -17,6 +17,8 @@ export type Line = {
   loose: boolean;
 };
 
+/** Letters looked at in one cell; the line's text keeps them all. */
+const longestCell = 12_000;
 /** Cells looked at in one row; what stands beyond is kept in the line's text but not understood. */
 const widestRow = 400;
 
@@ -43,7 +45,8 @@ function linesOfRow(row: readonly string[], at: LineRef): Line[] {
   const filled: Cell[] = [];
   for (let column = 0; column < row.length && filled.length < widestRow; column++) {
     const text = row[column];
-    if (text !== undefined && tidy(text) !== '') filled.push({ column, text });
+    if (text !== undefined && text !== '' && tidy(text.slice(0, longestCell)) !== '')
+      filled.push({ column, text: text.slice(0, longestCell) });
   }
   if (filled.length === 0) return [];
   const pieces = splitStackedRow(filled);

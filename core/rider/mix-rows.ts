@@ -1,5 +1,5 @@
 import { isAllIn } from './details.ts';
-import { type FoundMix, note } from './draft.ts';
+import { type FoundMix, isFull, mostMixes, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import { type Line, saysNothing } from './lines.ts';
 import {
@@ -19,6 +19,7 @@ import { isAside, type Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
 
 function pushMix(walk: Walk, line: Line, mix: Partial<FoundMix>): void {
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
   walk.found.mixes.push({
     at: line.at,
     part: line.part,

@@ -70,7 +70,9 @@ function rowsOf(work: Work): WorkInput[][] {
   const rows = new Map<string, WorkInput[]>();
   for (const input of work.inputs) {
     const key = `${input.found.at.sheet}:${input.found.at.row}.${input.found.part}`;
-    rows.set(key, [...(rows.get(key) ?? []), input]);
+    const row = rows.get(key);
+    if (row) row.push(input);
+    else rows.set(key, [input]);
   }
   return [...rows.values()];
 }

@@ -1,4 +1,4 @@
-import { note } from './draft.ts';
+import { isFull, mostMixes, mostPerformers, note } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName, performersInBrackets } from './line-up.ts';
 import type { Line } from './lines.ts';
@@ -34,6 +34,7 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
   if (takeWishSentence(walk, line, text)) return true;
   const players = performersInBrackets(text, walk);
   if (players.length > 0) {
+    if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
     for (const { name, role } of players) walk.found.performers.push({ at: line.at, name, role, place: '' });
     note(walk.found, line.at, 'understood', `Who plays: ${players.map(({ name }) => name).join(', ')}.`);
     return true;
@@ -85,6 +86,7 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
     pieces.wishTexts = [];
     takeTail(tail, pieces, walk);
   }
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return true;
   walk.found.mixes.push({
     at: line.at,
     part: line.part,
@@ -157,6 +159,7 @@ function takePlayer(walk: Walk, line: Line, text: string): boolean {
     /^(?:we|he|she|it|they|this|there|wir|er|sie|es|nous|il|elle|we|hij|zij|the|our|i)$/i.test(head)
   )
     return false;
+  if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
   walk.found.performers.push({
     at: line.at,
     name: head,

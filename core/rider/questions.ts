@@ -42,6 +42,7 @@ export type Ask = {
 export class Asker {
   readonly questions: Question[] = [];
   readonly #answers: Answers;
+  readonly #keys = new Set<string>();
 
   constructor(answers: Answers) {
     this.#answers = answers;
@@ -53,7 +54,8 @@ export class Asker {
     const answer = Object.hasOwn(this.#answers, key) ? this.#answers[key] : undefined;
     const offered = it.options.some((option) => option.value === answer);
     if (answer !== undefined && (offered || (it.freeText === true && answer.trim() !== ''))) return answer;
-    if (this.questions.some((question) => question.key === key)) return null;
+    if (this.#keys.has(key)) return null;
+    this.#keys.add(key);
     const options = it.options.filter(
       (option, at) => it.options.findIndex((other) => other.value === option.value) === at,
     );

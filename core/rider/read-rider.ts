@@ -22,10 +22,17 @@ import type { Work } from './work.ts';
  * answers and own words always give the same reading. Never throws on any grid.
  */
 export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly OwnWord[] = []): Reading {
-  const tongue: Tongue = { spoken: spokenLanguages(grid), names: new Set(), people: new Set(), ownWords };
+  const tongue: Tongue = {
+    spoken: spokenLanguages(grid),
+    names: new Set(),
+    people: new Set(),
+    ownWords,
+    read: new Map(),
+  };
   // Names are learnt on a first walk, so that on the second none of them is read as a misspelt source.
   const first = walkRider(grid, tongue);
   tongue.names = namesIn({ found: first, tongue });
+  tongue.read.clear();
   const found: Found = tongue.names.size > 0 ? walkRider(grid, tongue) : first;
   const work: Work = { tongue, found, asker: new Asker(answers), inputs: [], performers: [], mixes: [] };
   buildInputs(work);

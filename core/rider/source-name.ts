@@ -19,6 +19,8 @@ export type Tongue = {
   /** Performers' names that are words of the trade too, such as Tom. */
   people: Set<string>;
   ownWords: readonly OwnWord[];
+  /** Names already read: most are looked at several times. Emptied when the names change. */
+  read: Map<string, SourceName>;
 };
 
 export type SourceName = {
@@ -106,6 +108,14 @@ const fillers = new Set([
 
 /** Reads the name of a line: what it is, which part, which side, and what words are left over. */
 export function readSourceName(text: string, tongue: Tongue): SourceName {
+  const known = tongue.read.get(text);
+  if (known) return known;
+  const read = readAnew(text, tongue);
+  if (text.length < 200) tongue.read.set(text, read);
+  return read;
+}
+
+function readAnew(text: string, tongue: Tongue): SourceName {
   const tokens = splitSides(tokenize(text), tongue);
   const hits = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
   const read: SourceName = {

@@ -26,6 +26,8 @@ export function tidy(text: string): string {
 
 /** Text for comparison: lower case, no accents, plain dashes and apostrophes, single spaces. */
 export function fold(text: string): string {
+  // Most text of most riders is plain: it needs none of what follows.
+  if (/^[\x21-\x7e]*$/.test(text)) return text.toLowerCase();
   let folded = text.normalize('NFKC').replace(invisible, '').toLowerCase();
   for (const [variant, plain] of letterVariants) folded = folded.replace(variant, plain);
   return folded.normalize('NFKD').replace(accents, '').replace(/\s+/g, ' ').trim();
@@ -50,6 +52,19 @@ const longestText = 2000;
 
 /** Words, numbers and marks of a text; "HiHat" is two words, "Tom1" a word and a number. */
 export function tokenize(text: string): Token[] {
+  const known = tokenized.get(text);
+  if (known) return known;
+  const tokens = tokenizeAnew(text);
+  if (tokenized.size >= mostTokenized) tokenized.clear();
+  tokenized.set(text, tokens);
+  return tokens;
+}
+
+/** A line is looked at from many sides: its tokens are kept for a while. Nobody changes them. */
+const tokenized = new Map<string, Token[]>();
+const mostTokenized = 2000;
+
+function tokenizeAnew(text: string): Token[] {
   const tokens: Token[] = [];
   const plain = text.length > longestText ? text.slice(0, longestText) : text;
   for (const found of plain.replace(invisible, ' ').matchAll(tokenPattern)) {

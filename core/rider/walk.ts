@@ -42,9 +42,21 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       at: 0,
       runs: numberedRuns(lines),
     };
-    while (walk.at < lines.length) walk.at += takeLine(walk);
+    while (walk.at < Math.min(lines.length, mostLines)) walk.at += takeLine(walk);
+    setAsideRest(walk);
   });
   return found;
+}
+
+/** A longer sheet is no rider. */
+const mostLines = 3000;
+
+function setAsideRest(walk: Walk): void {
+  const rest = walk.lines.slice(mostLines);
+  const why = `Beyond the first ${mostLines} lines: no rider is so long.`;
+  const [first] = rest;
+  if (first) walk.found.puzzles.push({ at: first.at, text: `${rest.length} more lines`, why });
+  for (const line of rest) note(walk.found, line.at, 'set aside', why);
 }
 
 /** Takes the line the walk stands on, and says how many lines were taken. */

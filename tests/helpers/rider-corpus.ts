@@ -52,12 +52,10 @@ export function expectedOf(name: string): Expected {
         pair: input[4] ? Number(input[4]) : null,
       });
     else if (wish?.[1] && wish[2])
-      expected.mixes
-        .at(-1)
-        ?.wishes.push({
-          channels: wish[1] === 'all' ? 'all' : wish[1].split(' ').map(Number),
-          amount: wish[2],
-        });
+      expected.mixes.at(-1)?.wishes.push({
+        channels: wish[1] === 'all' ? 'all' : wish[1].split(' ').map(Number),
+        amount: wish[2],
+      });
     else if (line.trim() !== '') throw new Error(`${name}.expected cannot be read at: ${line}`);
   }
   return expected;

@@ -65,7 +65,7 @@ const grid: fc.Arbitrary<Grid> = fc
     sheets: sheets.map((rows, at) => ({ name: `Sheet ${at}`, rows })),
   }));
 
-const seen = /[^\s\u00ad\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufe0e\ufe0f]/u;
+const seen = /[^\s\u00ad\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\p{Variation_Selector}]/u;
 
 function linesThatShow(it: Grid): string[] {
   return it.sheets.flatMap((sheet, at) =>
