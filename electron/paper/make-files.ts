@@ -92,14 +92,11 @@ async function pdfOf(dated: readonly Dated[], input: PaperInput, typeCase: TypeC
   );
   const pages = all.flatMap((it) => it.pages);
   let drawn = 0;
-  const bytes = await drawPdf(
-    pages,
-    { title: nameOf(dated.map(({ sheet }) => sheet)), madeAt: input.now },
-    () => {
-      drawn++;
-      tell(dated.length + (dated.length * drawn) / pages.length, steps, 'writing the pages');
-    },
-  );
+  const info = { title: nameOf(dated.map(({ sheet }) => sheet)), madeAt: input.now };
+  const bytes = await drawPdf(pages, info, () => {
+    drawn++;
+    tell(dated.length + (dated.length * drawn) / pages.length, steps, 'writing the pages');
+  });
   return { bytes, pageCount };
 }
 

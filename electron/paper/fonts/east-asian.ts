@@ -2,10 +2,12 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { create } from 'fontkit';
 import subsetFont from 'subset-font';
+import { type Face, openFace } from './face.ts';
 import { type EastAsian, eastAsianFonts, type Weight, wghtOfWeight } from './font-table.ts';
-import type { Face } from './type-case.ts';
 
 const require = createRequire(import.meta.url);
+
+export type PinnedFace = { weight: Weight; face: Face };
 
 type Piece = { script: EastAsian; file: string; ranges: [number, number][] };
 
@@ -16,8 +18,8 @@ type Piece = { script: EastAsian; file: string; ranges: [number, number][] };
 export async function prepareEastAsian(
   signs: ReadonlySet<number>,
   known: Set<string>,
-): Promise<(Face & { weight: Weight })[]> {
-  const faces: (Face & { weight: Weight })[] = [];
+): Promise<PinnedFace[]> {
+  const faces: PinnedFace[] = [];
   const lacking = new Set(signs);
   for (const script of scriptsFor(signs))
     for (const piece of piecesOf(script)) {
@@ -29,7 +31,7 @@ export async function prepareEastAsian(
       const made = await pinned(piece);
       faces.push(...made);
       for (const sign of held)
-        if (made.every(({ font }) => font.hasGlyphForCodePoint(sign))) lacking.delete(sign);
+        if (made.every(({ face }) => face.font.hasGlyphForCodePoint(sign))) lacking.delete(sign);
     }
   return faces;
 }
@@ -62,7 +64,7 @@ function rangeOf(text: string): [number, number] {
   return [Number.parseInt(from, 16), Number.parseInt(to, 16)];
 }
 
-async function pinned({ file, script }: Piece): Promise<(Face & { weight: Weight })[]> {
+async function pinned({ file, script }: Piece): Promise<PinnedFace[]> {
   const bytes = readFileSync(require.resolve(file));
   const signs = String.fromCodePoint(...create(bytes).characterSet);
   return Promise.all(
@@ -70,7 +72,7 @@ async function pinned({ file, script }: Piece): Promise<(Face & { weight: Weight
       const options = { targetFormat: 'truetype', variationAxes: { wght: wghtOfWeight[weight] } } as const;
       const pinnedBytes = await subsetFont(bytes, signs, options);
       const number = /-(\w+)-wght/.exec(file)?.[1] ?? '';
-      return { weight, name: `${script}-${number}-${weight}`, bytes: pinnedBytes, font: create(pinnedBytes) };
+      return { weight, face: openFace(`${script}-${number}-${weight}`, pinnedBytes) };
     }),
   );
 }

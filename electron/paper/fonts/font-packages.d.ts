@@ -10,6 +10,8 @@ declare module 'pdfkit' {
     registerFont(name: string, source: Uint8Array): this;
     addPage(options: { size: [number, number]; margin: number }): this;
     font(name: string): this;
+    /** The font set last. Not in pdfkit's documentation: see where it is used. */
+    _font: { layoutRun(text: string, features: string[]): import('fontkit').Shapes };
     fontSize(size: number): this;
     text(
       text: string,
@@ -18,7 +20,7 @@ declare module 'pdfkit' {
       options: {
         lineBreak: false;
         baseline: 'alphabetic';
-        features?: string[];
+        features: string[];
         textWidth: number;
         wordCount: number;
       },
@@ -44,11 +46,19 @@ declare module 'pdfkit' {
 }
 
 declare module 'fontkit' {
+  export type Glyph = { id: number; advanceWidth: number; codePoints: number[] };
+  export type Position = { xAdvance: number; yAdvance: number; xOffset: number; yOffset: number };
+  /** Glyphs of a text in the order they stand, in thousandths of the size, as pdfkit lays them. */
+  export type Shapes = {
+    glyphs: Glyph[];
+    positions: (Position & { advanceWidth: number })[];
+    advanceWidth: number;
+  };
   export type Font = {
     unitsPerEm: number;
     characterSet: number[];
     hasGlyphForCodePoint(codePoint: number): boolean;
-    layout(text: string, features: string[]): { advanceWidth: number };
+    layout(text: string, features: string[]): { glyphs: Glyph[]; positions: Position[] };
   };
   export function create(bytes: Uint8Array): Font;
 }

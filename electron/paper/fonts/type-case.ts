@@ -1,33 +1,21 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { create, type Font } from 'fontkit';
-import type { SetLine } from '../setting/set-line.ts';
 import { prepareEastAsian } from './east-asian.ts';
+import { type Face, mostRemembered, openFace } from './face.ts';
 import { plainFonts, type Weight } from './font-table.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
 const require = createRequire(import.meta.url);
 
-/** Bounds the memory of a worker that lives long. */
-const mostRemembered = 60_000;
+/** Signs of one face beside each other; `text` is in reading order, runs are in the order they stand on paper. */
+export type Run = { face: Face; text: string; unitWidth: number };
 
-export type Face = { name: string; bytes: Uint8Array; font: Font };
-
-/** Figures of one width, so that columns of numbers stand in line. */
-const figures = ['tnum'];
+/** One line of text ready to be placed; widths are for a size of 1 point. */
+export type SetLine = { runs: Run[]; unitWidth: number };
 
 /**
- * What a text asks of its font; null: nothing. pdfkit keeps the shapes of words only where nothing is asked, and
- * lays text from right to left only as a whole, so each is asked for where it is needed.
- */
-export function featuresOf(text: string): string[] | null {
-  if (/\d/.test(text)) return figures;
-  return /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/.test(text) ? [] : null;
-}
-
-/**
- * The fonts at hand: which one has a sign, and how wide a text is. Kept over many sets, for reading fonts takes
- * longer than setting a page.
+ * The fonts at hand: which one has a sign, and lines that were set in them. Kept over many sets, for reading fonts
+ * and shaping words takes longer than setting a page.
  */
 export class TypeCase {
   readonly #faces: Record<Weight, Face[]> = { regular: [], bold: [] };
@@ -39,7 +27,7 @@ export class TypeCase {
     for (const weight of ['regular', 'bold'] as const)
       for (const { name, files } of plainFonts) {
         const bytes = unpackWoff(readFileSync(require.resolve(files[weight])));
-        this.#faces[weight].push({ name: `${name}-${weight}`, bytes, font: create(bytes) });
+        this.#faces[weight].push(openFace(`${name}-${weight}`, bytes));
       }
   }
 
@@ -53,8 +41,8 @@ export class TypeCase {
       }
     if (lacking.size === 0) return;
     const pieces = await prepareEastAsian(lacking, this.#pieces);
-    for (const { weight, ...face } of pieces) this.#faces[weight].push(face);
     if (pieces.length === 0) return;
+    for (const { weight, face } of pieces) this.#faces[weight].push(face);
     for (const weight of ['regular', 'bold'] as const) {
       this.#faceOfSign[weight].clear();
       this.#lines[weight].clear();
@@ -68,11 +56,6 @@ export class TypeCase {
     const found = this.#faces[weight].find(({ font }) => font.hasGlyphForCodePoint(codePoint)) ?? null;
     this.#faceOfSign[weight].set(codePoint, found);
     return found;
-  }
-
-  /** Width of a text in one face at a size of 1 point. */
-  unitWidth(face: Face, text: string): number {
-    return face.font.layout(text, featuresOf(text) ?? []).advanceWidth / face.font.unitsPerEm;
   }
 
   /** A line that was set before, or the one that `make` sets now. The same words stand on many sheets. */

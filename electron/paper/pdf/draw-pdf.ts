@@ -1,5 +1,5 @@
 import PDFDocument from 'pdfkit';
-import { type Face, featuresOf } from '../fonts/type-case.ts';
+import { type Face, features, shapesOf } from '../fonts/face.ts';
 import type { Mark, Page } from '../setting/display-list.ts';
 
 export type PdfInfo = { title: string; madeAt: Date };
@@ -23,10 +23,10 @@ export async function drawPdf(
       .on('end', resolve)
       .on('error', reject);
   });
-  const registered = new Set<Face>();
+  const pen: Pen = { document, registered: new Set() };
   for (const page of pages) {
     document.addPage({ size: [page.widthPt, page.heightPt], margin: 0 });
-    for (const mark of page.marks) drawMark(document, mark, registered);
+    for (const mark of page.marks) drawMark(pen, mark);
     afterPage();
   }
   document.end();
@@ -34,10 +34,13 @@ export async function drawPdf(
   return Buffer.concat(chunks);
 }
 
-function drawMark(document: PDFDocument, mark: Mark, registered: Set<Face>): void {
+type Pen = { document: PDFDocument; registered: Set<Face> };
+
+function drawMark(pen: Pen, mark: Mark): void {
+  const { document } = pen;
   switch (mark.is) {
     case 'text':
-      drawText(document, mark, registered);
+      drawText(pen, mark);
       break;
     case 'rect':
       finish(document.rect(mark.x, mark.y, mark.width, mark.height), mark);
@@ -70,24 +73,23 @@ function finish(document: PDFDocument, { fill, linePt }: { fill: string | null; 
   else document.stroke();
 }
 
-function drawText(
-  document: PDFDocument,
-  { line, x, y, sizePt }: Extract<Mark, { is: 'text' }>,
-  registered: Set<Face>,
-): void {
+function drawText({ document, registered }: Pen, mark: Extract<Mark, { is: 'text' }>): void {
+  const { line, x, y, sizePt } = mark;
   document.fillColor('#000000').fontSize(sizePt);
   let at = x;
   for (const { face, text, unitWidth } of line.runs) {
     if (!registered.has(face)) {
-      document.registerFont(face.name, face.bytes);
+      document.registerFont(face.name, face.bytes).font(face.name);
+      // pdfkit shapes a text anew each time it stands somewhere, which is most of the work of a PDF. Its one way to
+      // the shaper is replaced by what was shaped for measuring; without this the pages would be the same, later.
+      document._font.layoutRun = (words) => shapesOf(face, words);
       registered.add(face);
     }
-    const features = featuresOf(text);
     // Width and word count are given so that pdfkit does not measure what is measured already.
     document.font(face.name).text(text, at, y, {
       lineBreak: false,
       baseline: 'alphabetic',
-      ...(features && { features }),
+      features,
       textWidth: unitWidth * sizePt,
       wordCount: 1,
     });

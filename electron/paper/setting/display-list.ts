@@ -1,4 +1,4 @@
-import type { SetLine } from './set-line.ts';
+import type { SetLine } from '../fonts/type-case.ts';
 
 /**
  * A page as a list of marks, in points from the top left. It is made before anything is written, so that a sheet can

@@ -1,8 +1,9 @@
 import type { Drawing, Fill, LineLook, Point, Shape } from '../../../core/sheets/drawing.ts';
 import { shortName } from '../../../core/sheets/short-name.ts';
+import type { SetLine } from '../fonts/type-case.ts';
 import { greys, type Mark } from './display-list.ts';
 import { lineFactor, mm, sizes } from './measures.ts';
-import { type SetLine, setLine } from './set-line.ts';
+import { setLine } from './set-line.ts';
 import type { SheetFlow } from './sheet-flow.ts';
 
 /** Scales that a ruler or a head can read; the largest that fits is taken. */

@@ -1,12 +1,7 @@
 import makeBidi from 'bidi-js';
+import { type Face, shapesOf } from '../fonts/face.ts';
 import type { Weight } from '../fonts/font-table.ts';
-import type { Face, TypeCase } from '../fonts/type-case.ts';
-
-/** Signs of one face beside each other; `text` is in reading order, runs are in the order they stand on paper. */
-export type Run = { face: Face; text: string; unitWidth: number };
-
-/** One line of text ready to be placed; widths are for a size of 1 point. */
-export type SetLine = { runs: Run[]; unitWidth: number };
+import type { Run, SetLine, TypeCase } from '../fonts/type-case.ts';
 
 const bidi = makeBidi();
 
@@ -90,7 +85,10 @@ function runsByFace(text: string, weight: Weight, typeCase: TypeCase): Run[] {
     if (last && last.face === face) last.text += sign;
     else runs.push({ face, text: sign });
   }
-  return inDirection(runs).map((run) => ({ ...run, unitWidth: typeCase.unitWidth(run.face, run.text) }));
+  return inDirection(runs).map((run) => ({
+    ...run,
+    unitWidth: shapesOf(run.face, run.text).advanceWidth / 1000,
+  }));
 }
 
 /** Runs of a right-to-left stretch follow each other from right to left. */

@@ -1,10 +1,10 @@
 import { cellText } from '../../../core/sheets/cell-text.ts';
 import { type Mark as ChangeMark, rowId } from '../../../core/sheets/differences.ts';
 import type { Column, Row, TablePart } from '../../../core/sheets/sheet.ts';
+import type { SetLine } from '../fonts/type-case.ts';
 import { type ColumnSet, cellPad, columnSets } from './column-widths.ts';
 import { greys, rule } from './display-list.ts';
 import { lineFactor, sizes } from './measures.ts';
-import type { SetLine } from './set-line.ts';
 import { setHeading, setMarginMark, setText } from './set-text.ts';
 import type { SheetFlow } from './sheet-flow.ts';
 import { wrapText } from './wrap-text.ts';

@@ -1,8 +1,8 @@
 import type { Weight } from '../fonts/font-table.ts';
-import type { TypeCase } from '../fonts/type-case.ts';
+import type { SetLine, TypeCase } from '../fonts/type-case.ts';
 import type { Page } from './display-list.ts';
 import { lineFactor, margins, type PageSize, sizes } from './measures.ts';
-import { type SetLine, setLine } from './set-line.ts';
+import { setLine } from './set-line.ts';
 
 /**
  * The pages of one sheet as they fill up: parts ask for room, and get the place where they may stand. A new page

@@ -1,6 +1,6 @@
 import type { Weight } from '../fonts/font-table.ts';
-import type { TypeCase } from '../fonts/type-case.ts';
-import { type SetLine, setLine, unitWidth } from './set-line.ts';
+import type { SetLine, TypeCase } from '../fonts/type-case.ts';
+import { setLine, unitWidth } from './set-line.ts';
 
 /**
  * Where a line may end: after spaces, hyphens and slashes, and between signs of scripts that write without spaces.
