@@ -1,117 +1,175 @@
-import { useMemo } from 'react';
-import type { Act } from '../../core/show/act.ts';
+import { type KeyboardEvent, useMemo, useState } from 'react';
+import {
+  type Changeover,
+  type ScheduledTask,
+  scheduleTasks,
+  usualTries,
+} from '../../core/changeover/changeover.ts';
+import { keyOfTask, tasksLeft } from '../../core/changeover/task-key.ts';
+import { cautions } from '../../core/changeover/task-kinds.ts';
+import { findStockCollisions } from '../../core/plan/day/stock.ts';
+import type { Day } from '../../core/show/act.ts';
+import { changeoverBegan } from '../../core/show/tick.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
-import { timeText } from '../parts/format.ts';
-import { deviceNames, deviceText, outputText, whoHears } from '../parts/names.ts';
-import { type ActOnScreen, actOnScreen } from '../state/derive-cache.ts';
+import { SeverityMark } from '../parts/severity-mark.tsx';
+import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
-import { changeoverByBox } from './changeover-table.ts';
+import { changeoverTo, dayOnScreen } from './changeover-cache.ts';
+import { ChangeoverClock } from './changeover-clock.tsx';
+import { DeviceTable } from './device-table.tsx';
+import { groupsByPerson, groupsByPlace } from './task-groups.ts';
+import { CriticalMark, TaskLists } from './task-lists.tsx';
+import { clearTicks, tickClock, ticksOf, tickTask } from './ticks.ts';
 import './changeover-screen.css';
 
-/** From the act before to the open one: what is pulled, what is plugged, who gets which device. */
+/** From the act before to the open one: the time, the tasks in their order, the devices. */
 export function ChangeoverScreen() {
-  const { show, acts, open } = useHere();
-  const place = acts.findIndex((act) => act.id === open?.sheet.act.id);
-  const act = acts[place];
-  const before = acts[place - 1];
+  const { show, acts, open, day } = useHere();
   const text = words.changeover;
-  if (!open || !act) return <EmptyScreen what={text.empty} todo={text.emptyTodo} />;
-  const from = before ? actOnScreen(show, before.id) : null;
+  if (!open || !day) return <EmptyScreen what={text.empty} todo={text.emptyTodo} />;
+  const on = dayOnScreen(show, day, acts);
+  const place = acts.findIndex((act) => act.id === open.sheet.act.id);
+  const from = on.acts[place - 1];
+  const changeover = changeoverTo(on, place);
+  if (!from || !changeover)
+    return (
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
+      <section className="changeover" aria-label={words.moments.changeover} tabIndex={0}>
+        <h2>{text.first(open.sheet.act.name)}</h2>
+        <p>{text.firstTodo}</p>
+        <DeviceTable from={null} to={open} />
+      </section>
+    );
+  return <Between key={open.sheet.act.id} day={day} from={from} to={open} changeover={changeover} />;
+}
+
+const views = ['people', 'places'] as const;
+
+type BetweenProps = { day: Day; from: ActOnScreen; to: ActOnScreen; changeover: Changeover };
+
+function Between({ day, from, to, changeover }: BetweenProps) {
+  const { show, change } = useHere();
+  const [view, setView] = useState<(typeof views)[number]>('people');
+  const text = words.changeover;
+  const { act } = to.sheet;
+  const ticks = useMemo(() => ticksOf(show, act.id), [show, act.id]);
+  const isDone = (task: ScheduledTask) => ticks.has(keyOfTask(task));
+  const done = changeover.tasks.filter(isDone).length;
+  const secondsLeft = useMemo(() => secondsOfRest(changeover, day.crewSize, ticks), [changeover, day, ticks]);
+  const groups = useMemo(
+    () => (view === 'people' ? groupsByPerson(changeover) : groupsByPlace(changeover, to.sheet)),
+    [view, changeover, to],
+  );
+  const nameOf = (task: ScheduledTask) => task.people.map((person) => text.person(person + 1)).join(', ');
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key === 'b') {
+      if (!ticks.has(changeoverBegan)) change(tickClock(ticks, act, new Date()));
+    } else if (event.key === 'v') setView(view === 'people' ? 'places' : 'people');
+    else return;
+    event.preventDefault();
+  };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
-    <section className="changeover" aria-label={words.moments.changeover} tabIndex={0}>
-      <header className="changeover-head">
-        <h2>{before ? text.fromTo(before.name, act.name) : text.first(act.name)}</h2>
-        <p className="changeover-clock">{clockText(before, act)}</p>
-      </header>
-      <div className="changeover-parts">
-        <BoxTasks from={from} to={open} />
-        <DeviceTasks to={open} />
+    <section className="changeover" aria-label={words.moments.changeover} tabIndex={0} onKeyDown={onKeyDown}>
+      <h2>{text.fromTo(from.sheet.act.name, act.name)}</h2>
+      <ChangeoverClock
+        day={day}
+        from={from.sheet.act}
+        to={act}
+        changeover={changeover}
+        secondsLeft={secondsLeft}
+        done={done}
+        ticks={ticks}
+      />
+      <FirstOfAll changeover={changeover} />
+      <div className="changeover-tools">
+        <fieldset className="changeover-views">
+          <legend className="unseen">{text.view}</legend>
+          {views.map((name) => (
+            <button key={name} type="button" aria-pressed={name === view} onClick={() => setView(name)}>
+              {text.views[name]}
+            </button>
+          ))}
+        </fieldset>
+        <kbd>V</kbd>
+        <span className="quiet">
+          <CriticalMark /> {text.criticalWhy}
+        </span>
+        {done > 0 && (
+          <button type="button" className="plain" onClick={() => change(clearTicks(ticks, act))}>
+            {text.clear}
+          </button>
+        )}
+      </div>
+      <TaskLists
+        groups={groups}
+        isDone={isDone}
+        whoDoes={view === 'places' ? nameOf : null}
+        onTick={(task) => change(tickTask(ticks, act, task, new Date()))}
+      />
+      <div className="changeover-below">
+        <DeviceTable from={from} to={to} />
+        <Kit day={day} names={[from.sheet.act.name, act.name]} />
       </div>
     </section>
   );
 }
 
-function clockText(before: Act | undefined, act: Act): string {
+/** What has to be off before anybody touches a line. */
+function FirstOfAll({ changeover }: { changeover: Changeover }) {
   const text = words.changeover;
-  if (act.startMinute === null) return text.noTime;
-  if (!before || before.endMinute === null) return text.starts(timeText(act.startMinute));
-  return text.minutes(
-    act.startMinute - before.endMinute,
-    timeText(before.endMinute),
-    timeText(act.startMinute),
-  );
-}
-
-function BoxTasks({ from, to }: { from: ActOnScreen | null; to: ActOnScreen }) {
-  const boxes = useMemo(() => changeoverByBox(from, to), [from, to]);
-  const text = words.changeover;
-  const count = boxes.reduce((sum, box) => sum + box.tasks.length, 0);
+  const first = changeover.tasks.filter((task) => task.kind === 'mute' || task.kind === 'phantom off');
   return (
-    <section>
-      <h3>{text.lines(count)}</h3>
-      <p className="changeover-caution">{text.caution}</p>
-      {boxes.map(({ name, tasks, stays }) => (
-        <section key={name} className="changeover-box">
-          <h4>
-            {text.box(name)} <span className="quiet">{text.boxCounts(tasks.length, stays)}</span>
-          </h4>
-          {tasks.length > 0 && (
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">{text.socket}</th>
-                  <th scope="col">{text.pull}</th>
-                  <th scope="col">{text.plug}</th>
-                  <th scope="col">{text.power}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {tasks.map((task) => (
-                  <tr key={task.socket}>
-                    <th scope="row">{task.socket}</th>
-                    <td>{task.pull ?? ''}</td>
-                    <td className="changeover-plug">{task.plug ?? ''}</td>
-                    <td>{text.phantom[task.phantom]}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          )}
-        </section>
-      ))}
+    <section className="changeover-first">
+      <h3>{text.offFirst}</h3>
+      <ul>
+        {first.map((task) => (
+          <li key={keyOfTask(task)}>
+            <strong>{task.what}</strong> {cautions[task.kind]}
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }
 
-function DeviceTasks({ to: { sheet, derived } }: { to: ActOnScreen }) {
+/** Kit that this changeover lacks because another act still holds it, with the fewest further items. */
+function Kit({ day, names }: { day: Day; names: readonly string[] }) {
+  const { show } = useHere();
   const text = words.changeover;
+  const found = useMemo(
+    () =>
+      findStockCollisions(show, day.id).collisions.filter((it) =>
+        names.some((name) => it.acts.includes(name)),
+      ),
+    [show, day.id, names],
+  );
+  const isListed = [...show.stockItems.values()].some((item) => item.rigId === day.rigId);
   return (
-    <section>
-      <h3>{text.devices}</h3>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{text.who}</th>
-            <th scope="col">{text.device}</th>
-            <th scope="col">{text.output}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sheet.mixes.map((mix) => {
-            const planned = derived.plan.mixes.find((it) => it.mixId === mix.id);
-            return (
-              <tr key={mix.id}>
-                <th scope="row">{whoHears(sheet, mix)}</th>
-                <td>{deviceNames(sheet, planned) ?? deviceText(mix)}</td>
-                <td>{outputText(sheet, planned) ?? words.mixes.noOutput}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-      <p className="changeover-caution">{text.earCaution}</p>
+    <section className="changeover-kit">
+      <h3>{text.kit}</h3>
+      {found.length === 0 && <p>{isListed ? text.kitFits : words.day.noStockListed}</p>}
+      <ul>
+        {found.map(({ stockId, what }) => (
+          <li key={stockId}>
+            <SeverityMark severity="must fix" /> {what}
+          </li>
+        ))}
+      </ul>
     </section>
   );
+}
+
+/** How long the tasks without a tick take the same people; null where there is no schedule. */
+function secondsOfRest(
+  changeover: Changeover,
+  crewSize: number,
+  ticks: ReturnType<typeof ticksOf>,
+): number | null {
+  if (changeover.secondsNeeded === null) return null;
+  const left = tasksLeft(changeover.tasks, (task) => ticks.has(keyOfTask(task)));
+  if (left.length === changeover.tasks.length) return changeover.secondsNeeded;
+  return scheduleTasks(left, crewSize, usualTries, changeover).secondsNeeded;
 }

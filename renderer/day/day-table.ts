@@ -1,66 +1,55 @@
-import type { Act } from '../../core/show/act.ts';
+import type { DayPatch } from '../../core/plan/day/day-patch.ts';
+import type { Entry } from '../../core/plan/day/problem.ts';
 import type { Box, Id, Socket } from '../../core/show/rig.ts';
-import type { Show } from '../../core/show/show.ts';
-import { actOnScreen } from '../state/derive-cache.ts';
+import { socketName } from '../parts/names.ts';
+import type { ActOnScreen } from '../state/derive-cache.ts';
 
-/** What stands in a socket during an act, and whether it has to be plugged anew for it. */
+/** What stands in a socket during an act, and how it comes there. */
 export type DayCell = {
   sourceId: Id;
   name: string;
-  isChange: boolean;
-  isDecided: boolean;
-  phantomOn: boolean;
+  entry: Entry;
+  locked: boolean;
+  /** In a plan that is looked at: where the line is now, "" for nowhere; null where it stays. */
+  movesFrom: string | null;
 };
 
-export type DayTable = {
-  rows: { socket: Socket; box: Box; cells: (DayCell | null)[] }[];
-  /** For each act: lines that are plugged anew, and lines of the act in all. */
-  totals: { plugged: number; lines: number; withoutSocket: number }[];
-};
+export type DayRow = { socket: Socket; box: Box; name: string; cells: (DayCell | null)[] };
 
 /**
- * The whole patch of a day: sockets down, acts across. A line counts as plugged anew where the socket held
- * nothing or something of another name in the act before.
+ * The patch of a day as a table: a row for each socket of the rig, a cell for each act. `now` is where the lines
+ * are, `shown` the patch that is looked at: the same, or a plan that may be taken.
  */
-export function dayTable(show: Show, acts: readonly Act[]): DayTable | null {
-  const sheets = acts.flatMap((act) => actOnScreen(show, act.id) ?? []);
-  const first = sheets[0];
-  if (!first) return null;
-  const bySocket = sheets.map(
-    ({ sheet, derived }) =>
-      new Map(
-        derived.plan.patches.flatMap((patch) => {
-          const source = sheet.sources.find((it) => it.id === patch.sourceId);
-          return source && patch.socketId !== null ? [[patch.socketId, { source, patch }] as const] : [];
-        }),
-      ),
-  );
-  const rows = first.sheet.sockets.flatMap((socket) => {
-    const box = first.sheet.boxes.find((it) => it.id === socket.boxId);
+export function dayTable(acts: readonly ActOnScreen[], shown: DayPatch, now: DayPatch): DayRow[] {
+  const rig = acts[0]?.sheet;
+  if (!rig) return [];
+  const bySocket = acts.map(({ sheet }) => cellsOfAct(sheet, shown, now));
+  const boxes = new Map(rig.boxes.map((box) => [box.id, box]));
+  return rig.sockets.flatMap((socket): DayRow[] => {
+    const box = boxes.get(socket.boxId);
     if (!box) return [];
-    const cells = bySocket.map((patched, at): DayCell | null => {
-      const here = patched.get(socket.id);
-      if (!here) return null;
-      const before = bySocket[at - 1]?.get(socket.id);
-      const stays =
-        before !== undefined &&
-        (here.source.sharedLine === ''
-          ? before.source.name === here.source.name && before.source.kind === here.source.kind
-          : before.source.sharedLine === here.source.sharedLine);
-      return {
-        sourceId: here.source.id,
-        name: here.source.name,
-        isChange: !stays,
-        isDecided: here.patch.by === 'engineer',
-        phantomOn: here.patch.phantomOn,
-      };
-    });
-    return [{ socket, box, cells }];
+    const cells = bySocket.map((ofAct) => ofAct.get(socket.id) ?? null);
+    return [{ socket, box, name: `${box.name}${socket.number}`, cells }];
   });
-  const totals = sheets.map(({ sheet, derived }, at) => ({
-    plugged: rows.filter((row) => row.cells[at]?.isChange).length,
-    lines: sheet.sources.length,
-    withoutSocket: derived.plan.patches.filter((patch) => patch.socketId === null).length,
-  }));
-  return { rows, totals };
+}
+
+function cellsOfAct(sheet: ActOnScreen['sheet'], shown: DayPatch, now: DayPatch): Map<Id, DayCell> {
+  const locked = new Set(
+    sheet.decisions.flatMap((it) => (it.about === 'socket' && it.locked ? [it.sourceId] : [])),
+  );
+  return new Map(
+    sheet.sources.flatMap((source) => {
+      const socketId = shown.socketOf.get(source.id);
+      if (socketId === undefined) return [];
+      const before = now.socketOf.get(source.id) ?? null;
+      const cell: DayCell = {
+        sourceId: source.id,
+        name: source.name,
+        entry: shown.entryOf.get(source.id) ?? 'hot',
+        locked: locked.has(source.id),
+        movesFrom: before === socketId ? null : (socketName(sheet, before) ?? ''),
+      };
+      return [[socketId, cell] as const];
+    }),
+  );
 }

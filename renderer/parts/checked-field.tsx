@@ -7,12 +7,14 @@ type Props = {
   /** The value as text; empty where there is none. */
   value: string;
   placeholder?: string;
+  /** Id of a `datalist` with what else is written there. */
+  list?: string;
   /** Takes the text; answers the sentence that says why not, or null where it was taken. */
   onCommit: (text: string) => string | null;
 };
 
 /** A text field that is kept when it is left or Enter is pressed, and refuses with a sentence beside it. */
-export function CheckedField({ id, label, value, placeholder, onCommit }: Props) {
+export function CheckedField({ id, label, value, placeholder, list, onCommit }: Props) {
   const [text, setText] = useState(value);
   const [why, setWhy] = useState<string | null>(null);
   const whyId = useId();
@@ -30,6 +32,7 @@ export function CheckedField({ id, label, value, placeholder, onCommit }: Props)
         aria-label={label}
         value={text}
         placeholder={placeholder}
+        list={list}
         aria-invalid={why !== null}
         aria-describedby={why === null ? undefined : whyId}
         onChange={(event) => setText(event.target.value)}

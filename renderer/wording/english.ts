@@ -1,7 +1,8 @@
 import type { ActState, DeviceKind, Purpose, Severity } from '../../core/show/words.ts';
 import type { Moment } from '../state/view-store.ts';
-
-const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
+import { count } from './count.ts';
+import { englishChangeover } from './english-changeover.ts';
+import { englishDay } from './english-day.ts';
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -100,9 +101,42 @@ export const english = {
     mix: (number: number) => `mix ${number}`,
     on: (cue: string) => `on ${cue}`,
     match: (offset: string) => `${offset} to match`,
-    matchUnknown: 'level match unknown: the rig lacks a figure',
+    matchUnknown: 'level match unknown',
     delay: (ms: string) => `${ms} ms delay`,
     elsewhere: 'mixed on the band’s own desk',
+  },
+
+  guide: {
+    title: 'Begin here',
+    rig: 'The house rig',
+    rigTodo: 'Say what the house has: desk, stage boxes, buses, outputs, wedges and packs.',
+    rigDone: 'The house rig is there. It can be changed at any time.',
+    rider: 'The first rider',
+    riderTodo: 'Bring in the rider of the first act, as the band sent it. It becomes an act with a plan.',
+    toRig: 'Set up the rig',
+    toRider: 'Bring in a rider',
+  },
+
+  restore: {
+    open: 'Put back …',
+    title: 'Put back to the proposal',
+    intro: 'Decisions that go. Wishes stay, and one undo brings all of it back.',
+    sections: {
+      copies: 'Copies',
+      channels: 'Channels only',
+      sockets: 'Sockets and 48 V',
+      buses: 'Buses',
+      outputs: 'Outputs and devices',
+      cue: 'Cue',
+      levels: 'Levels',
+      'whole act': 'The whole act',
+    },
+    decisions: (n: number) => count(n, 'decision'),
+    none: 'nothing decided',
+    put: (section: string) => `Put back: ${section}`,
+    sure: (section: string, n: number) => `${section}: ${count(n, 'decision')} of yours would go. Put back?`,
+    yes: 'Yes, put back',
+    no: 'No, keep them',
   },
 
   common: {
@@ -318,44 +352,8 @@ export const english = {
       `${number} is there already. Give this ${what} a number of its own.`,
   },
 
-  day: {
-    first: 'First day',
-    empty: 'This day has no act yet.',
-    emptyTodo: 'Bring in the first rider; its patch appears here.',
-    table: (name: string) => `Patch of ${name}`,
-    note: 'Sockets down, acts across. ▸ is plugged anew for this act; what stays from the act before is quiet; underlined is decided.',
-    socket: 'socket',
-    plugged: 'plugged anew:',
-    stays: 'stays:',
-    lines: (n: number) => count(n, 'line'),
-    replug: (plugged: number, lines: number) => `${plugged} of ${count(lines, 'line')} anew`,
-    withoutSocket: (n: number) => `${n} without a socket`,
-  },
-
-  changeover: {
-    empty: 'There is no act to change over to.',
-    emptyTodo: 'Bring in the riders of the day first.',
-    fromTo: (from: string, to: string) => `From ${from} to ${to}`,
-    first: (act: string) => `Before the first act: ${act}`,
-    noTime: 'no time set',
-    starts: (time: string) => `starts ${time}`,
-    minutes: (n: number, from: string, to: string) => `${n} minutes, ${from} to ${to}`,
-    lines: (n: number) => `${count(n, 'socket')} to change`,
-    box: (name: string) => `Box ${name}`,
-    boxCounts: (tasks: number, stays: number) => `${tasks} to change, ${stays} stay`,
-    socket: 'Socket',
-    pull: 'Pull',
-    plug: 'Plug',
-    power: '48 V',
-    phantom: { 'goes off': 'off first', 'comes on': 'on last', 'stays on': 'off, then on', 'stays off': '' },
-    caution:
-      'Mute every mix before the first plug is pulled, and keep them muted until the line check. 48 V off before pulling, on after plugging.',
-    devices: 'Listening devices',
-    who: 'Who',
-    device: 'Device',
-    output: 'Output',
-    earCaution: 'Hand out packs turned down; the performer turns them up. Loud monitors harm hearing.',
-  },
+  day: englishDay,
+  changeover: englishChangeover,
 
   show: {
     empty: 'This act has no mixes yet.',

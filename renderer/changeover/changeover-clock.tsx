@@ -1,0 +1,165 @@
+import { useEffect, useState } from 'react';
+import type { Changeover } from '../../core/changeover/changeover.ts';
+import { type Act, Day } from '../../core/show/act.ts';
+import { put } from '../../core/show/change.ts';
+import { changeoverBegan, type Tick } from '../../core/show/tick.ts';
+import { lengthText } from '../day/fit.ts';
+import { timeText } from '../parts/format.ts';
+import { SeverityMark } from '../parts/severity-mark.tsx';
+import { useHere } from '../state/here.tsx';
+import { words } from '../wording/words.ts';
+import { tickClock } from './ticks.ts';
+import './changeover-clock.css';
+
+type Props = {
+  day: Day;
+  from: Act;
+  to: Act;
+  changeover: Changeover;
+  /** Seconds that the schedule of what is not ticked takes; null where there is none. */
+  secondsLeft: number | null;
+  done: number;
+  ticks: ReadonlyMap<string, Tick>;
+};
+
+/** The time there is and the time it takes, the clock, and the people who do it. */
+export function ChangeoverClock({ day, from, to, changeover, secondsLeft, done, ticks }: Props) {
+  const text = words.changeover;
+  const { secondsNeeded, secondsThere, lowerBoundSeconds, limitedBy, problem } = changeover;
+  const spare = secondsNeeded === null ? null : secondsThere - secondsNeeded;
+  const isTimed = from.endMinute !== null && to.startMinute !== null;
+  return (
+    <section className="changeover-clock" aria-label={text.there}>
+      <Figure
+        label={text.there}
+        value={lengthText(secondsThere)}
+        note={
+          from.endMinute !== null && to.startMinute !== null
+            ? text.between(timeText(from.endMinute), timeText(to.startMinute))
+            : ''
+        }
+      />
+      <Figure
+        label={text.needed}
+        value={secondsNeeded === null ? words.common.nothing : lengthText(secondsNeeded)}
+        note={spare !== null && spare >= 0 ? text.spare(lengthText(spare)) : ''}
+      >
+        {spare !== null && spare < 0 && (
+          <strong className="changeover-short">
+            <SeverityMark severity="must fix" /> {text.short(lengthText(-spare))}
+          </strong>
+        )}
+      </Figure>
+      <People day={day} />
+      <RunningClock to={to} ticks={ticks} secondsThere={secondsThere} />
+      <div className="changeover-words">
+        {problem !== null && (
+          <p className="changeover-short">
+            <SeverityMark severity="must fix" /> {problem}
+          </p>
+        )}
+        {secondsNeeded !== null && (
+          <p>
+            {text.bound(lengthText(lowerBoundSeconds))} {text.limit[limitedBy]}
+          </p>
+        )}
+        <p role="status">
+          {text.done(done, changeover.tasks.length)}
+          {done > 0 && secondsLeft !== null
+            ? ` · ${secondsLeft === 0 ? text.allDone : text.left(lengthText(secondsLeft))}`
+            : ''}
+        </p>
+        {!isTimed && <p className="quiet">{text.untimed}</p>}
+      </div>
+    </section>
+  );
+}
+
+function Figure({
+  label,
+  value,
+  note,
+  children,
+}: {
+  label: string;
+  value: string;
+  note: string;
+  children?: React.ReactNode;
+}) {
+  return (
+    <p className="changeover-figure">
+      <span className="quiet">{label}</span>
+      <strong>{value}</strong>
+      {note !== '' && <span>{note}</span>}
+      {children}
+    </p>
+  );
+}
+
+/** How many plug and carry; the schedule follows at once. */
+function People({ day }: { day: Day }) {
+  const { change } = useHere();
+  const text = words.changeover;
+  const step = (by: number) => {
+    const next = Day.safeParse({ ...day, crewSize: day.crewSize + by });
+    if (next.success)
+      change({
+        label: words.field.changed(text.people, day.name).slice(0, 200),
+        put: [put('days', next.data)],
+        remove: [],
+      });
+  };
+  return (
+    <fieldset className="changeover-figure changeover-people">
+      <legend className="quiet">{text.people}</legend>
+      <button type="button" aria-label={text.fewer} disabled={day.crewSize === 0} onClick={() => step(-1)}>
+        −
+      </button>
+      <strong role="status">{day.crewSize}</strong>
+      <button type="button" aria-label={text.more} onClick={() => step(1)}>
+        +
+      </button>
+    </fieldset>
+  );
+}
+
+function RunningClock({
+  to,
+  ticks,
+  secondsThere,
+}: {
+  to: Act;
+  ticks: ReadonlyMap<string, Tick>;
+  secondsThere: number;
+}) {
+  const { change } = useHere();
+  const text = words.changeover;
+  const began = ticks.get(changeoverBegan);
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    if (!began) return;
+    setNow(Date.now());
+    const timer = setInterval(() => setNow(Date.now()), 500);
+    return () => clearInterval(timer);
+  }, [began]);
+  const toggle = () => change(tickClock(ticks, to, new Date()));
+  if (!began)
+    return (
+      <div className="changeover-figure">
+        <button type="button" onClick={toggle}>
+          {text.begin} <kbd>B</kbd>
+        </button>
+      </div>
+    );
+  const gone = (now - Date.parse(began.doneAt)) / 1000;
+  const left = Math.ceil(secondsThere - Math.max(0, gone));
+  return (
+    <div className={left < 0 ? 'changeover-figure is-over' : 'changeover-figure is-running'}>
+      <span className="quiet">{left < 0 ? text.overtime : text.began}</span>
+      <strong role="timer">{lengthText(Math.abs(left))}</strong>
+      <button type="button" className="plain" onClick={toggle}>
+        {text.stopClock}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,37 @@
+import { useDeferredValue, useMemo } from 'react';
+import { type DayPatch, patchAsItStands, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
+import { buildDay, type LayerName } from '../../core/plan/day/day-plan.ts';
+import { type Habit, habits, patchByHabit } from '../../core/plan/day/habits.ts';
+import type { Layer } from '../../core/plan/day/problem.ts';
+import type { Id } from '../../core/show/rig.ts';
+import type { Show } from '../../core/show/show.ts';
+import type { ActOnScreen } from '../state/derive-cache.ts';
+
+/** The work of a day: as it stands, and as the habits would patch it. */
+export type DayWork = {
+  layers: Record<LayerName, Layer>;
+  now: DayPatch;
+  habits: { habit: Habit; patch: DayPatch }[];
+  /** What had to be read in its own way; one sentence each. */
+  notes: string[];
+};
+
+export function dayWork(show: Show, dayId: Id, acts: readonly ActOnScreen[]): DayWork {
+  const { layers, notes } = buildDay(show, dayId);
+  const sides = acts.map(({ sheet, derived }) => ({ sheet, plan: derived.plan }));
+  return {
+    layers,
+    now: patchAsItStands(layers.sockets, sides),
+    habits: habits.map((habit) => ({
+      habit,
+      patch: patchOfAssignment(layers.sockets, patchByHabit(layers.sockets, habit)),
+    })),
+    notes,
+  };
+}
+
+/** The work of the day on screen. It may follow a frame after what is being typed. */
+export function useDayWork(show: Show, dayId: Id, acts: readonly ActOnScreen[]): DayWork {
+  const basis = useDeferredValue(useMemo(() => ({ show, dayId, acts }), [show, dayId, acts]));
+  return useMemo(() => dayWork(basis.show, basis.dayId, basis.acts), [basis]);
+}
