@@ -7,6 +7,7 @@ import { moments } from '../state/view-store.ts';
 import { words } from '../wording/words.ts';
 import { BottomLine } from './bottom-line.tsx';
 import { FindAnything } from './find-anything.tsx';
+import { Guide } from './guide.tsx';
 import { KeyCard } from './key-card.tsx';
 import { goToNextRegion } from './regions.ts';
 import { RunningOrder } from './running-order.tsx';
@@ -35,7 +36,8 @@ export function App() {
 
   if (phase === 'opening') return <Opening />;
   if (phase === 'failed') return <OpenFailed />;
-  const Screen = screens[view.moment];
+  const isEmpty = here.open === null && view.moment !== 'rig' && !(view.moment === 'advance' && here.day);
+  const Screen = isEmpty ? Guide : screens[view.moment];
   return (
     <div className="frame">
       <RunningOrder onNewAct={() => here.look({ moment: 'advance', newAct: true })} />

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useDeferredValue, useState } from 'react';
+import { type KeyboardEvent, memo, useDeferredValue, useEffect, useRef, useState } from 'react';
 import type { Act } from '../../core/show/act.ts';
 import type { Show } from '../../core/show/show.ts';
 import { timeText } from '../parts/format.ts';
@@ -19,6 +19,11 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
   const openPlace = acts.findIndex((act) => act.id === openId);
   const place = Math.min(cursor ?? Math.max(openPlace, 0), acts.length - 1);
 
+  const list = useRef<HTMLUListElement>(null);
+  useEffect(() => {
+    list.current?.children[openPlace]?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [openPlace]);
+
   const onKeyDown = (event: KeyboardEvent<HTMLUListElement>) => {
     const to = { ArrowDown: place + 1, ArrowUp: place - 1, Home: 0, End: acts.length - 1 }[event.key];
     if (to === undefined || event.altKey || event.ctrlKey) return;
@@ -31,7 +36,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
   return (
     <nav className="running-order" aria-label={words.frame.runningOrder} data-region="running-order">
       <h2 className="cut">{day?.name ?? words.frame.runningOrder}</h2>
-      <ul onKeyDown={onKeyDown}>
+      <ul ref={list} onKeyDown={onKeyDown}>
         {acts.map((act, index) => (
           <li key={act.id}>
             <button

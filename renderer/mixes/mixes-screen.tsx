@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { purposes } from '../../core/show/words.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
@@ -8,6 +8,7 @@ import { words } from '../wording/words.ts';
 import { MixGrid } from './mix-grid.tsx';
 import { mixTable } from './mix-table.ts';
 import { PathScreen } from './path/path-screen.tsx';
+import { RestoreDialog } from './restore-dialog.tsx';
 import { SidePanel } from './side-panel.tsx';
 import './mixes-screen.css';
 
@@ -28,6 +29,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
   const { view, look } = useHere();
   const place = useRef<HTMLDivElement>(null);
   const table = useMemo(() => mixTable(open), [open]);
+  const [isRestoring, setRestoring] = useState(false);
   const toTable = () => place.current?.querySelector<HTMLElement>('.mix-grid')?.focus();
   const toDetails = () => {
     look({ side: 'details' });
@@ -43,15 +45,16 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
       ) : (
         <div className="mixes-table">
           <MixGrid key={open.sheet.act.id} open={open} table={table} onDetails={toDetails} />
-          <Legend />
+          <Legend onRestore={() => setRestoring(true)} />
         </div>
       )}
+      {isRestoring && <RestoreDialog open={open} onClose={() => setRestoring(false)} />}
       {!view.path && <SidePanel open={open} table={table} onBack={toTable} />}
     </div>
   );
 }
 
-function Legend() {
+function Legend({ onRestore }: { onRestore: () => void }) {
   const { look } = useHere();
   return (
     <p className="mixes-legend">
@@ -63,6 +66,9 @@ function Legend() {
       <span>
         <u>−6</u> {words.mixes.decidedMark}
       </span>
+      <button type="button" className="plain" onClick={onRestore}>
+        {words.restore.open}
+      </button>
       <button type="button" className="plain" onClick={() => look({ path: 'source' })}>
         <kbd>P</kbd> {words.mixes.path}
       </button>

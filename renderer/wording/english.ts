@@ -1,8 +1,7 @@
 import type { ActState, DeviceKind, Purpose, Severity } from '../../core/show/words.ts';
 import type { Moment } from '../state/view-store.ts';
-import { count } from './count.ts';
-import { englishChangeover } from './english-changeover.ts';
-import { englishDay } from './english-day.ts';
+
+const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -352,8 +351,44 @@ export const english = {
       `${number} is there already. Give this ${what} a number of its own.`,
   },
 
-  day: englishDay,
-  changeover: englishChangeover,
+  day: {
+    first: 'First day',
+    empty: 'This day has no act yet.',
+    emptyTodo: 'Bring in the first rider; its patch appears here.',
+    table: (name: string) => `Patch of ${name}`,
+    note: 'Sockets down, acts across. ▸ is plugged anew for this act; what stays from the act before is quiet; underlined is decided.',
+    socket: 'socket',
+    plugged: 'plugged anew:',
+    stays: 'stays:',
+    lines: (n: number) => count(n, 'line'),
+    replug: (plugged: number, lines: number) => `${plugged} of ${count(lines, 'line')} anew`,
+    withoutSocket: (n: number) => `${n} without a socket`,
+  },
+
+  changeover: {
+    empty: 'There is no act to change over to.',
+    emptyTodo: 'Bring in the riders of the day first.',
+    fromTo: (from: string, to: string) => `From ${from} to ${to}`,
+    first: (act: string) => `Before the first act: ${act}`,
+    noTime: 'no time set',
+    starts: (time: string) => `starts ${time}`,
+    minutes: (n: number, from: string, to: string) => `${n} minutes, ${from} to ${to}`,
+    lines: (n: number) => `${count(n, 'socket')} to change`,
+    box: (name: string) => `Box ${name}`,
+    boxCounts: (tasks: number, stays: number) => `${tasks} to change, ${stays} stay`,
+    socket: 'Socket',
+    pull: 'Pull',
+    plug: 'Plug',
+    power: '48 V',
+    phantom: { 'goes off': 'off first', 'comes on': 'on last', 'stays on': 'off, then on', 'stays off': '' },
+    caution:
+      'Mute every mix before the first plug is pulled, and keep them muted until the line check. 48 V off before pulling, on after plugging.',
+    devices: 'Listening devices',
+    who: 'Who',
+    device: 'Device',
+    output: 'Output',
+    earCaution: 'Hand out packs turned down; the performer turns them up. Loud monitors harm hearing.',
+  },
 
   show: {
     empty: 'This act has no mixes yet.',

@@ -143,6 +143,30 @@ describe('what the engineer decides', () => {
   });
 });
 
+describe('putting back', () => {
+  test('a section says how many decisions would go, asks, and is undone by one key', async () => {
+    const { foldbook, mixes } = await openMixes();
+    await mixes.choose('Kick in', 'Noor');
+    await mixes.type('-20');
+    await foldbook.press('ArrowDown');
+    await mixes.type('-21');
+    await foldbook.saved();
+    await foldbook.page.getByRole('button', { name: 'Put back …' }).click();
+    const dialog = foldbook.page.getByRole('dialog', { name: 'Put back to the proposal' });
+    await dialog.getByRole('button', { name: 'Put back: Levels' }).click();
+    expect(await dialog.getByRole('alert').innerText()).toBe(
+      'Levels: 2 decisions of yours would go. Put back?',
+    );
+    await dialog.getByRole('button', { name: 'No, keep them' }).click();
+    await dialog.getByRole('button', { name: 'Put back: The whole act' }).click();
+    await dialog.getByRole('button', { name: 'Yes, put back' }).click();
+    await expect.poll(() => mixes.feed('Kick out', 'Noor')).toBe('monitors, proposed, −6');
+    await foldbook.saved();
+    await foldbook.press('Control+z');
+    await expect.poll(() => mixes.feed('Kick out', 'Noor')).toBe('monitors, decided, −21');
+  });
+});
+
 describe('findings', () => {
   test('a fault that was made appears in the list, is marked at its place, and leads there', async () => {
     const { foldbook, mixes } = await openMixes();

@@ -35,5 +35,5 @@ test('a rig without figures says that the match is unknown instead of guessing',
     put: [put('cueOutputs', CueOutput.parse({ ...cue, deviceId: null }))],
     remove: [],
   });
-  expect(sentence('tarn-m2', bare)).toMatch(/level match unknown/);
+  expect(sentence('tarn-m2', bare)).toMatch(/level match unknown$/);
 });
