@@ -8,6 +8,7 @@ import {
   deviceKinds,
   formats,
   gainOwners,
+  limiterPlaces,
   micPatterns,
   outputPlaces,
   phantomNeeds,
@@ -16,6 +17,9 @@ import {
   taps,
 } from '../../../core/show/words.ts';
 import { sheetOf, type TestRow, type TestRows } from '../../helpers/sheet-of.ts';
+
+/** Generated acts take their time on a machine that is busy with other tests; that is no failure. */
+export const patienceMs = 180_000;
 
 /** How many rows of each table an act may have. Small ones meet every rule, and show a failure in few lines. */
 type Sizes = { sources: number; mixes: number; rigParts: number; decisions: number };
@@ -94,6 +98,7 @@ function rigTables(parts: number) {
         listeningDistanceM: orNull(fc.integer({ min: 1, max: 9 })),
         latencyMs: orNull(fc.integer({ min: 0, max: 20 })),
         frequencyMhz: orNull(from([470, 823, 824])),
+        limiter: orNull(from(limiterPlaces)),
         forCue: from([false, false, true]),
         reservedFor: reserved,
         outputId: orNull(mostly('output', parts)),

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { unitsOfSources } from '../../../core/plan/doubling-order.ts';
 import type { Plan } from '../../../core/plan/plan.ts';
 import { planAct } from '../../../core/plan/plan-act.ts';
 import { needsSocket } from '../../../core/plan/plan-sockets.ts';
 import type { ActSheet } from '../../../core/show/act-sheet.ts';
-import { anySheet } from './any-act.ts';
+import { anySheet, patienceMs } from './any-act.ts';
+
+vi.setConfig({ testTimeout: patienceMs });
 
 function holds(name: string, check: (sheet: ActSheet, plan: Plan) => void): void {
   test(name, () =>

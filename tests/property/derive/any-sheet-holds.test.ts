@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { deriveAct } from '../../../core/derive/derive-act.ts';
 import { derivePaths, pathFrom, pathKey, pathThrough, pathTo } from '../../../core/derive/path.ts';
 import { switchAlternates } from '../../../core/plan/switch-alternates.ts';
@@ -8,9 +8,11 @@ import { applyChange } from '../../../core/show/apply-change.ts';
 import { type Change, put } from '../../../core/show/change.ts';
 import { documentFromShow, ShowDocument, showFromRows } from '../../../core/show/show.ts';
 import { showOf } from '../../helpers/sheet-of.ts';
-import { anyActRows, anySheet } from './any-act.ts';
+import { anyActRows, anySheet, patienceMs } from './any-act.ts';
 
 const acts = { numRuns: 300 };
+
+vi.setConfig({ testTimeout: patienceMs });
 
 function holds(name: string, check: (sheet: ActSheet) => void): void {
   test(name, () => fc.assert(fc.property(anySheet, check), acts));

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { deriveAct } from '../../../core/derive/derive-act.ts';
-import { anySheet } from './any-act.ts';
+import { anySheet, patienceMs } from './any-act.ts';
 import { slowCue, slowFeed, slowSumDb } from './slow-derivation.ts';
+
+vi.setConfig({ testTimeout: patienceMs });
 
 /** Thousands of acts: the rules meet in ways that no table of cases thinks of. */
 const acts = { numRuns: 1500 };
