@@ -1,4 +1,5 @@
 import type { StockItem } from '../show/rig.ts';
+import { lying } from './act-heading.ts';
 import type { ActView, LineView, MixView } from './act-view.ts';
 import { sheetOfDay } from './day-heading.ts';
 import type { DayView } from './day-view.ts';
@@ -108,6 +109,7 @@ export function kit(day: DayView): Sheet {
     ),
   ];
   return sheetOfDay('kit', 'Kit needed', day, {
+    page: lying,
     parts: [
       tableOf(fields, kitOfDay(day), {
         key: kitKey,

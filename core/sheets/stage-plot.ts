@@ -14,9 +14,17 @@ export function stagePlot(view: ActView): Sheet {
   return sheetOfAct('stage plot', 'Stage plot', view, {
     cautions: [cautions.plot],
     page: { orientation: 'landscape', paper: null },
-    parts: [{ is: 'drawing', heading: null, drawing: drawStage(view) }, ...legend(view)],
+    parts: [{ is: 'drawing', heading: null, drawing: drawStage(view) }, plotKey, ...legend(view)],
   });
 }
+
+const plotKey: Part = {
+  is: 'text',
+  heading: null,
+  paragraphs: [
+    'Circles are performers. Dots are lines by their numbers. M1 is the wedge or fill of mix 1. A line of the grid is 2 m.',
+  ],
+};
 
 const performerRadiusM = 0.3;
 const wedgeWidthM = 0.6;
@@ -31,10 +39,10 @@ function drawStage(view: ActView): Drawing {
   const xs = places.map(({ xM }) => xM);
   const ys = places.map(({ yM }) => yM);
   return {
-    leftM: Math.min(-half, ...xs) - 0.8,
-    rightM: Math.max(half, ...xs) + 0.8,
-    frontM: Math.min(0, ...ys) - 1.2,
-    backM: Math.max(rig.stageDepthM, ...ys) + 0.6,
+    leftM: Math.min(-half, ...xs) - 0.5,
+    rightM: Math.max(half, ...xs) + 0.5,
+    frontM: Math.min(0, ...ys) - 0.7,
+    backM: Math.max(rig.stageDepthM, ...ys) + 0.3,
     shapes: [
       ...grid(half, rig.stageDepthM),
       ...frame(half, rig.stageDepthM),
@@ -81,9 +89,9 @@ function frame(half: number, depth: number): Shape[] {
   ];
   return [
     path(corners, 'thick', true),
-    text({ xM: 0, yM: -0.75 }, 'audience'),
-    text({ xM: -half, yM: -0.75 }, 'stage right', 'left'),
-    text({ xM: half, yM: -0.75 }, 'stage left', 'right'),
+    text({ xM: 0, yM: -0.45 }, 'audience'),
+    text({ xM: -half, yM: -0.45 }, 'stage right', 'left'),
+    text({ xM: half, yM: -0.45 }, 'stage left', 'right'),
   ];
 }
 
@@ -102,7 +110,7 @@ function wedgeShapes({ mixes }: ActView): Shape[] {
     if (!at || mix.deviceKind === 'in-ear' || mix.deviceKind === null) return [];
     return [
       path(wedgeCorners(at, mix.aimDeg), 'thick', true, 'light'),
-      text(at, `mix ${number}`, 'centre', true),
+      text(at, `M${number}`, 'centre', true),
     ];
   });
 }
@@ -134,7 +142,11 @@ function performerShapes({ sheet }: ActView): Shape[] {
 function lineShapes({ lines }: ActView): Shape[] {
   return clusterLines(lines).flatMap(({ at, lines: near }): Shape[] => [
     { is: 'circle', at, radiusM: 0.08, line: 'thin', fill: 'dark' },
-    text({ xM: at.xM + 0.15, yM: at.yM + 0.12 }, numbersText(near.map(({ line }) => line)), 'left'),
+    text(
+      { xM: at.xM + performerRadiusM + 0.06, yM: at.yM },
+      numbersText(near.map(({ line }) => line)),
+      'left',
+    ),
   ]);
 }
 

@@ -69,7 +69,7 @@ function sortedShapes(
   for (const shape of shapes) {
     if (shape.is === 'text') continue;
     const mark = markOf(shape, place, perMetre);
-    if (mark.is === 'path' && mark.dashed) sorted.lines.push(mark);
+    if (mark.is === 'path' && mark.fill === null) sorted.lines.push(mark);
     else sorted.shapes.push(mark);
     if (mark.is === 'circle' && mark.fill !== null) taken.push(aroundCircle(mark));
   }
