@@ -1,5 +1,5 @@
 import { type SourceKind, sourceKinds } from '../show/source-kinds.ts';
-import { type FoundInput, note } from './draft.ts';
+import { type FoundInput, note, placeOf } from './draft.ts';
 import { weights } from './questions.ts';
 import { kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
@@ -95,7 +95,9 @@ function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[
   const stereo =
     name.sides.has('both') || name.sides.has('stereo') || (name.sides.has('left') && name.sides.has('right'));
   const pickUps =
-    name.pickUps.has('mic') && name.pickUps.has('di') && /[+&/,]|\band\b|\bund\b|\bet\b/i.test(found.name);
+    /\b(?:mi[ck]\w*|amp)\s*(?:[+&/,]|and|und|et|y|e|en)\s*d\.?i\b|\bd\.?i\.?\s*(?:[+&/,]|and|und|et|y|e|en)\s*(?:mi[ck]|amp)/i.test(
+      fold(found.name),
+    );
   const shape: PartOfRow[] = parts
     ? orderedParts(parts, found.name).map((part) => ({ ...whole, part }))
     : pickUps && !stereo
@@ -195,6 +197,7 @@ function pushLine(
   };
   const { kind, certainty } = settleKind(work, found, own, pickUp);
   if (kind === null) {
+    work.found.notes.delete(placeOf(found.at));
     note(work.found, found.at, 'set aside', 'The engineer said that it is no source.');
     return;
   }

@@ -90,7 +90,9 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
   pushInput(walk, line, {
     name,
     numbers,
-    detail: tidy(`${get('side')} ${get('format')}`),
+    detail: tidy(
+      `${get('side')} ${get('format')} ${stereoRemark(walk, name, [get('notes'), get('pick-up')])}`,
+    ),
     group: groupOf(walk, block, get('group')),
     performerText: tidy(get('performer')),
     details: detailsOfRow(byRole, walk),
@@ -98,6 +100,17 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     doubt,
   });
   return true;
+}
+
+/** "Stereo" among the remarks or "stereo DI" for a line that names no side of its own. */
+function stereoRemark(walk: Walk, name: string, remarks: readonly string[]): string {
+  if (readSourceName(name, walk.tongue).sides.size > 0) return '';
+  const told = remarks.find((text) =>
+    /^(?:in )?(?:st[eé]r[eé]o|st\.?)(?: di)?$|^(?:2x?|2 x) di$|^di (?:stereo|st[eé]r[eé]o)$/i.test(
+      tidy(text),
+    ),
+  );
+  return told ? 'stereo' : '';
 }
 
 /** A column "Monitor: 1, 3" says which mixes want the line. */
@@ -249,6 +262,7 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   pushInput(walk, line, {
     name,
     numbers,
+    detail: stereoRemark(walk, name, rest.slice(place + 1)),
     group: before.join(' '),
     details,
     performerText: performerAmong(details, walk),
@@ -412,6 +426,7 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   if (
     firstName.stem === null &&
     firstName.parts.size === 0 &&
+    firstName.sides.size === 0 &&
     second &&
     second.stem !== null &&
     details[0] &&
@@ -439,12 +454,13 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     const end = text.indexOf(tail, text.indexOf(first) + first.length);
     const close = /^\s*[)\]]/.exec(text.slice(end + tail.length))?.[0] ?? '';
     const opened = /[([]\s*$/.test(text.slice(0, end));
-    if (!opened || close !== '') {
+    if ((!opened || close !== '') && !/\d/.test(tail)) {
       details.shift();
       name = end < 0 ? `${first} ${tail}` : tidy(text.slice(text.indexOf(first), end + tail.length) + close);
     }
   }
-  const beside = details.filter((piece) => tellsStereo(piece, walk)).join(' ');
+  const isTold = readSourceName(name, tongue).stem !== null;
+  const beside = details.filter((piece, at) => tellsStereo(piece, walk) || (!isTold && at === 0)).join(' ');
   return { name, details, performer: performer || performerPiece(details, walk), beside };
 }
 
@@ -462,7 +478,9 @@ function tellsStereo(piece: string, walk: Walk): boolean {
 /** "(stereo, ch 8+9)" behind number 8 gives the second number. */
 function numbersInDetails(numbers: readonly number[], details: readonly string[]): number[] {
   if (numbers.length !== 1) return [...numbers];
-  const more = details.map(channelNumbers).find((list) => list.length === 2 && list[0] === numbers[0]);
+  const more = details
+    .map((piece) => channelNumbers(/\d{1,3}\s*(?:[+/&-]|und|and|et|y|e|en)\s*\d{1,3}/.exec(piece)?.[0] ?? ''))
+    .find((list) => list.length === 2 && list[0] === numbers[0]);
   return more ?? [...numbers];
 }
 

@@ -52,6 +52,8 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
   for (const token of text.split(/[\s,]+/)) if (signAmount(token, false)) facts.amounts += 1;
   if (/-?\d+(?:[.,]\d+)?\s*db\b/i.test(text)) facts.amounts += 1;
   facts.device = isDevice(text, walk);
+  // "Eigenes System" is whose the device is, not a wish for oneself.
+  if (facts.device && facts.amounts === 0 && facts.targets === 0) facts.self = false;
   return facts;
 }
 
@@ -65,7 +67,10 @@ export function isDevice(text: string, walk: Walk): boolean {
   // "Band" alone is who listens, not whose the device is.
   const owners = hits.every((hit) => hit.senses[0]?.subject === 'owner');
   if (owners && lookUp(wishWords, plain, walk.tongue.spoken)?.[0]?.subject === 'group') return false;
-  return telling && covered * 2 >= tokens.length;
+  const isNamed = hits.some((hit) =>
+    hit.senses.some((sense) => sense.subject !== 'position' && sense.subject !== 'owner'),
+  );
+  return telling && (isNamed ? covered * 2 >= tokens.length : covered >= tokens.length);
 }
 
 /** Nothing but words for devices, as "drum fill": no wish for drums. */
@@ -262,8 +267,9 @@ export function leadingLabel(text: string, walk: Walk): MixLabel | null {
   let at = hit.to;
   while (['#', '.', '°', '-'].includes(tokens[at]?.text ?? '') && at - hit.to < 2) at += 1;
   const number = tokens[at];
-  if (number?.kind !== 'number' || number.text.length > 2) return null;
-  const numbers = [Number(number.text)];
+  const letter = /^[A-H]$/.test(number?.raw ?? '') ? (number?.text.charCodeAt(0) ?? 0) - 96 : null;
+  if (!number || (letter === null && (number.kind !== 'number' || number.text.length > 2))) return null;
+  const numbers = [letter ?? Number(number.text)];
   let end = at + 1;
   const glue = tokens[end];
   const second = tokens[end + 1];

@@ -26,7 +26,8 @@ export function performerNamed(work: Work, text: string): ReadPerformer | null {
     const own = tokenize(performer.name)
       .filter((token) => token.kind === 'word')
       .map((token) => token.text);
-    return own.some((word) => word.length > 1 && words.includes(word));
+    const isName = (word: string) => work.tongue.names.has(word) || work.tongue.people.has(word);
+    return own.some((word) => word.length > 1 && words.includes(word) && isName(word));
   });
   if (partly.length === 1 && partly[0]) return partly[0];
   return null;

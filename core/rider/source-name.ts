@@ -134,7 +134,7 @@ function readAnew(text: string, tongue: Tongue): SourceName {
     base: '',
   };
   const own = ownWordIn(text, tongue);
-  const meanings = sortHits(hits, tokens);
+  const meanings = sortHits(hits, tokens, tongue);
   const strong = meanings.stems.filter((stem) => !stem.weak);
   const stems = strong.length > 0 ? strong : meanings.stems;
   const head = stems.reduce<StemHit | null>(
@@ -227,7 +227,17 @@ type Meanings = {
   stageSide: boolean;
 };
 
-function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]): Meanings {
+/** Of two sources of one spelling, the one of the rider's own language. */
+function sourceSense(
+  hit: Hit<string, string>,
+  tongue: Tongue,
+): Hit<string, string>['senses'][number] | undefined {
+  const senses = hit.senses.filter((sense) => sense.subject === 'source');
+  const spoken = senses.find((sense) => [...sense.languages].some((language) => tongue.spoken.has(language)));
+  return (senses.length > 1 ? spoken : undefined) ?? senses[0];
+}
+
+function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[], tongue: Tongue): Meanings {
   const found: Meanings = {
     stems: [],
     parts: new Set(),
@@ -241,7 +251,7 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
       .filter((token) => token.kind !== 'mark')
       .map((token) => token.text)
       .join('');
-    const stem = hit.senses.find((sense) => sense.subject === 'source');
+    const stem = sourceSense(hit, tongue);
     const side = hit.senses.find((sense) => sense.subject === 'side');
     const lone = hits.length === 1;
     // "Rack", "Main", "Out" beside another source say which part; alone they are the source.

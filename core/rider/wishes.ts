@@ -385,6 +385,9 @@ function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['target'] 
   return pool && (self || performer) ? stemTarget(work, target, item, null) : byLooseName(work, item);
 }
 
+/** Groups whose word means all of them, also where one line bears it: "bass" is the DI and the amplifier. */
+const wholeFamilies: ReadonlySet<SourceGroup> = new Set<SourceGroup>(['bass', 'drums', 'vocals']);
+
 /** A wish that gives a line its very name. */
 function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   const words = item.tokens.filter(
@@ -403,8 +406,7 @@ function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   const general = item.hits.some(
     (hit) => hit.senses.some((sense) => sense.subject === 'group') && hit.to - hit.from >= words.length,
   );
-  return general ||
-    ['kick', 'kick in', 'kick out', 'snare', 'snare top', 'snare bottom'].includes(lone.read.kind)
+  return general && wholeFamilies.has(factsOfKind(lone.read.kind).group)
     ? null
     : keysOf(withPartners(work, inputs));
 }

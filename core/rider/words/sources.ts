@@ -233,7 +233,7 @@ export const sources: WordTable<Stem> = {
       'percussion, perc, percs, perk, toys, perc toys, percussion table, perc table, table perc, cowbell, woodblock, wood block, hi wood block, low wood block, claves, guiro, short guiro, long guiro, triangle, castanets, agogo, cuica, surdo perc, tabla, tablas, darbuka, darabuka, bodhran, bodhrán, frame drum, handpan, hang drum, udu, washboard, taiko, taiko drum, melodic tom, vibraslap, cymbal perc, mute surdo, open surdo, hand clap, claps, dhol, doumbek, repinique, tamborim, caxixi, bata, batá, stomp, stomp box, stompbox, foot stomp, gong, spoons, rainstick, high agogo, low agogo, dholak, davul, riq, daf, bendir, ashiko, waterphone, block, mute triangle, open triangle, mute cuica, open cuica, bombo legüero, bombo leguero, zabumba, anvil, hand percussion, hand drum, sticks, slap, metal percussion',
     de: 'percussion tisch, perkussion, schlagwerk, triangel, kuhglocke, fußstampfer, rahmentrommel',
     fr: 'percus, percussions, percu, table percu, derbouka',
-    es: 'percu, percusión, percusiones, percus, cencerro, campana perc, güira, tambora',
+    es: 'palmas, percu, percusión, percusiones, percus, cencerro, campana perc, güira, tambora',
     it: 'percussioni, perc, percussione, tammorra, campanaccio',
     nl: 'percussie, slagwerk klein, koebel',
     pt: 'percussão, percussões, surdo perc, adufe, triângulo',
@@ -687,7 +687,7 @@ export const sources: WordTable<Stem> = {
   },
   vocal: {
     trade:
-      'vocal, vocals, vox, voc, vocs, vx, vcl, voice, voices, vcls, vocal mic, vox mic, voc mic, voxes, voks, handheld, hand held, wireless vocal, headset, head set, rf vocal, radio mic, vocal 1, vocal 2',
+      'vocal, vocals, beatbox, beat box, vox, voc, vocs, vx, vcl, voice, voices, vcls, vocal mic, vox mic, voc mic, voxes, voks, handheld, hand held, wireless vocal, headset, head set, rf vocal, radio mic, vocal 1, vocal 2',
     de: 'gesang, ges, stimme, stimmen, gesänge, voc, sing, gesangsmikro, gesangsmikrofon, headset gesang',
     fr: 'chant, voix, chants, micro chant, vx, chant hf',
     es: 'voz, voces, canto, vocales',

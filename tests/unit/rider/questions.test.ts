@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import type { Grid } from '../../../core/rider/grid.ts';
+import { neutralReading } from '../../../core/rider/neutral.ts';
+import { readRider } from '../../../core/rider/read-rider.ts';
+import type { Answers, Reading } from '../../../core/rider/reading.ts';
+
+const gridOf = (...rows: string[]): Grid => ({
+  name: 'rider',
+  form: 'csv',
+  sheets: [{ name: 'Rider', rows: rows.map((row) => row.split('|').map((cell) => cell.trim())) }],
+});
+
+const read = (rows: string[], answers?: Answers): Reading => readRider(gridOf(...rows), answers);
+
+/** Reads, takes the one question of a matter, answers it, and reads again. */
+function answered(rows: string[], matter: string, value: string): Reading {
+  const question = read(rows).questions.find((it) => it.key.startsWith(`${matter}@`));
+  if (!question) throw new Error(`There is no question about ${matter}`);
+  const after = read(rows, { [question.key]: value });
+  expect(after.questions.map((it) => it.key)).not.toContain(question.key);
+  return after;
+}
+
+const kinds = (reading: Reading) => reading.inputs.map((input) => input.kind);
+
+describe('what a rider leaves open', () => {
+  const unknown = ['Ch | Source', '1 | Kick', '2 | Zorbulator'];
+
+  test('a source that nobody knows is asked about and stays in the list', () => {
+    const reading = read(unknown);
+    expect(kinds(reading)).toEqual(['kick', 'other']);
+    expect(reading.questions[0]?.ask).toContain('Zorbulator');
+    expect(neutralReading(reading).open.map((it) => it.line)).toEqual(['2 | Zorbulator']);
+  });
+
+  test.each([
+    ['an option', 'lead vocal', ['kick', 'lead vocal']],
+    ['own words', 'some kind of trumpet', ['kick', 'trumpet']],
+    ['that it is no source', 'not a source', ['kick']],
+  ])('the engineer answers with %s and the reading follows', (_, value, expected) => {
+    expect(kinds(answered(unknown, 'kind', value))).toEqual(expected);
+  });
+
+  test('a line called no source is set aside and still told', () => {
+    const reading = answered(unknown, 'kind', 'not a source');
+    expect(reading.lines.at(-1)?.outcome).toBe('set aside');
+  });
+
+  test('one number for "Keys L/R" is two lines until the engineer says one', () => {
+    const rows = ['Ch | Source', '1 | Keys L/R', '3 | Bass'];
+    expect(read(rows).inputs.map((input) => input.channel)).toEqual([1, 2, 3]);
+    expect(answered(rows, 'lines', 'one').inputs.map((input) => input.channel)).toEqual([1, 3]);
+  });
+
+  test('a number written twice is asked about, and may be put right', () => {
+    const rows = ['Ch | Source', '1 | Kick', '2 | Snare', '2 | Hat', '4 | Bass'];
+    expect(read(rows).inputs.map((input) => input.channel)).toEqual([1, 2, 2, 4]);
+    expect(answered(rows, 'number', '3').inputs.map((input) => input.channel)).toEqual([1, 2, 3, 4]);
+  });
+
+  test('of several voices the engineer says which is the lead', () => {
+    const rows = ['Ch | Source', '1 | Vox 1', '2 | Vox 2'];
+    const second = read(rows).inputs[1]?.key ?? '';
+    expect(kinds(read(rows))).toEqual(['lead vocal', 'backing vocal']);
+    expect(kinds(answered(rows, 'lead vocal', second))).toEqual(['backing vocal', 'lead vocal']);
+  });
+
+  test('a wish for what is not in the list is asked about', () => {
+    const rows = ['Ch | Source', '1 | Kick', '2 | Vox', 'Mix 1 - Noor: kick, lots of bagpipes'];
+    expect(read(rows).mixes[0]?.wishes).toHaveLength(1);
+    expect(answered(rows, 'wish', 'everything').mixes[0]?.wishes.at(-1)?.target).toEqual({
+      of: 'everything',
+    });
+  });
+
+  test('a mix left for the day may be told by the engineer', () => {
+    const rows = ['Ch | Source', '1 | Kick', '2 | Vox', 'Mix 1 - Noor: tbd'];
+    expect(read(rows).mixes[0]?.wishes).toEqual([]);
+    expect(answered(rows, 'open mix', 'lots of kick').mixes[0]?.wishes[0]?.amount).toBe('lots');
+  });
+
+  test('bare numbers in a table of mixes have no scale: that is asked once', () => {
+    const rows = ['Ch | Source | Mix 1 | Mix 2', '1 | Kick | 8 | 2', '2 | Vox | 5 | 10'];
+    const scale = read(rows).questions.filter((it) => it.key.startsWith('scale@'));
+    expect(scale.length).toBeLessThanOrEqual(2);
+    expect(answered(rows, 'scale', 'order').mixes[0]?.wishes[0]?.amount).toBe('little');
+  });
+});
+
+test('a word the engineer taught holds before all others', () => {
+  const grid = gridOf('Ch | Source', '1 | Tin can', '2 | Kick');
+  const reading = readRider(grid, {}, [{ words: 'tin can', kind: 'talkback' }]);
+  expect(kinds(reading)).toEqual(['talkback', 'kick']);
+  expect(reading.questions).toEqual([]);
+});
+
+test('the most urgent question comes first', () => {
+  const weights = read(['Ch | Source', '1 | Vox 1', '2 | Vox 2', '2 | Zorbulator', '5 | Kick']).questions.map(
+    (it) => it.weight,
+  );
+  expect(weights).toEqual([...weights].sort((a, b) => b - a));
+  expect(weights.length).toBeGreaterThan(2);
+});
