@@ -1,7 +1,7 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id } from '../show/rig.ts';
-import type { Format } from '../show/words.ts';
+import type { DeviceKind, Format } from '../show/words.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 
@@ -17,17 +17,20 @@ export function planDevices(
   formats: ReadonlyMap<Id, Format>,
   decided: ReadonlyMap<Id, Decided<Id[]>>,
 ): Map<Id, DevicesOfMix> {
-  const free = new Map(sheet.devices.filter(isForPerformers).map((device) => [device.id, device]));
+  const stock = Map.groupBy(sheet.devices.filter(isForPerformers), (device) => device.kind);
+  const taken = new Set<Id>();
   const result = new Map<Id, DevicesOfMix>();
   for (const mix of sheet.mixes) {
     const decision = decided.get(mix.id);
     if (!decision) continue;
-    for (const id of decision.value) free.delete(id);
+    for (const id of decision.value) taken.add(id);
     result.set(mix.id, { deviceIds: decision.value, by: decision.by });
   }
   for (const mix of sheet.mixes) {
     if (result.has(mix.id)) continue;
-    const deviceIds = usesHouseDevice(mix) ? takeDevices(free, mix, formats.get(mix.id) ?? 'mono') : [];
+    const deviceIds = usesHouseDevice(mix)
+      ? takeDevices(stock, taken, mix, formats.get(mix.id) ?? 'mono')
+      : [];
     result.set(mix.id, { deviceIds, by: 'proposal' });
   }
   return result;
@@ -43,12 +46,21 @@ function isForPerformers(device: Device): boolean {
   return !device.forCue && device.reservedFor === null;
 }
 
-function takeDevices(free: Map<Id, Device>, mix: Mix, format: Format): Id[] {
-  const ofKind = [...free.values()].filter((device) => device.kind === mix.deviceKind);
-  const inOrder = [
-    ...ofKind.filter((device) => device.format === format),
-    ...ofKind.filter((device) => device.format !== format),
-  ].slice(0, mix.deviceCount);
-  for (const device of inOrder) free.delete(device.id);
-  return inOrder.map((device) => device.id);
+function takeDevices(
+  stock: ReadonlyMap<DeviceKind, readonly Device[]>,
+  taken: Set<Id>,
+  mix: Mix,
+  format: Format,
+): Id[] {
+  const free = (mix.deviceKind === null ? [] : (stock.get(mix.deviceKind) ?? [])).filter(
+    ({ id }) => !taken.has(id),
+  );
+  const deviceIds = [
+    ...free.filter((device) => device.format === format),
+    ...free.filter((device) => device.format !== format),
+  ]
+    .slice(0, mix.deviceCount)
+    .map((device) => device.id);
+  for (const id of deviceIds) taken.add(id);
+  return deviceIds;
 }

@@ -146,14 +146,16 @@ class NearestOutputs {
 
   /** One or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
   to(place: StagePlace | null, width: number): Id[] {
-    const free = this.#nearestFirst(place).filter((output) => this.#open.has(output.id));
-    const first = free[0];
-    if (width === 1) return first ? [first.id] : [];
-    for (const left of free) {
+    const inOrder = this.#nearestFirst(place);
+    const first = inOrder.find((output) => this.#open.has(output.id));
+    if (!first) return [];
+    if (width === 1) return [first.id];
+    for (const left of inOrder) {
       const right = this.#right.get(left.id);
-      if (right && this.#open.has(right.id)) return [left.id, right.id];
+      if (right && this.#open.has(left.id) && this.#open.has(right.id)) return [left.id, right.id];
     }
     // Two that are not neighbours still carry a stereo mix; one alone does not.
+    const free = inOrder.filter((output) => this.#open.has(output.id));
     return free.length >= 2 ? free.slice(0, 2).map((output) => output.id) : [];
   }
 

@@ -67,12 +67,16 @@ const noSocketLeft: SocketOfSource = {
   why: 'No socket is left for it.',
 };
 
+const inOrderWhy = 'The lowest free socket in order.';
+
 class OpenStage {
   readonly #boxes: OpenBox[];
+  readonly #inOrder: readonly { open: OpenBox; why: string }[];
   readonly #boxOfSocket = new Map<Id, { open: OpenBox; socket: Socket }>();
 
   constructor(sheet: ActSheet) {
     this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], banks: new Map() }));
+    this.#inOrder = this.#boxes.map((open) => ({ open, why: inOrderWhy }));
     // The socket of a spare line waits for its source, so nothing else may be plugged there.
     const kept = new Set(sheet.alternates.map((alternate) => alternate.socketId));
     const byId = new Map(this.#boxes.map((open) => [open.box.id, open]));
@@ -125,13 +129,13 @@ class OpenStage {
   }
 
   /** Boxes in reach, the nearest first; then those without a place; last those whose cables do not reach. */
-  #inOrderOfNearness(source: Source): { open: OpenBox; why: string }[] {
+  #inOrderOfNearness(source: Source): readonly { open: OpenBox; why: string }[] {
     const place = placeOf(source);
+    if (!place) return this.#inOrder;
     return this.#boxes
       .map((open, order) => {
         const there = placeOf(open.box);
-        if (!place || !there)
-          return { open, order, rank: 1, apartM: 0, why: 'The lowest free socket in order.' };
+        if (!there) return { open, order, rank: 1, apartM: 0, why: inOrderWhy };
         const apartM = distanceM(place, there);
         const reaches = open.box.reachM === null || apartM <= open.box.reachM;
         const why = reaches

@@ -1,4 +1,7 @@
 import { deriveAct, factsOfAct } from '../../core/derive/derive-act.ts';
+import { deriveFeeds } from '../../core/derive/feeds.ts';
+import { indexSheet } from '../../core/derive/sheet-index.ts';
+import { resolveWishes } from '../../core/derive/wishes.ts';
 import { planAct } from '../../core/plan/plan-act.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { timedFeedSheet } from './feed-sheet.ts';
@@ -42,6 +45,11 @@ line(
 line(
   '  of that: plan, feeds, levels, cue, gains',
   timed(() => factsOfAct(sheet), 200),
+);
+const index = indexSheet(sheet);
+line(
+  '  of that: the feed matrix alone, as in the sheets below',
+  timed(() => deriveFeeds(sheet, index, derived.plan, resolveWishes(sheet, index)), 200),
 );
 
 const largeActs = Array.from({ length: festivalActs }, (_, at) => largeAct(sources, mixes, at + 1));
