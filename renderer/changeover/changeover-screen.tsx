@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import {
   type Changeover,
   type ScheduledTask,
@@ -10,6 +10,7 @@ import { cautions } from '../../core/changeover/task-kinds.ts';
 import { findStockCollisions } from '../../core/plan/day/stock.ts';
 import type { Day } from '../../core/show/act.ts';
 import { changeoverBegan } from '../../core/show/tick.ts';
+import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
 import { SeverityMark } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -62,17 +63,15 @@ function Between({ day, from, to, changeover }: BetweenProps) {
     [view, changeover, to],
   );
   const nameOf = (task: ScheduledTask) => task.people.map((person) => text.person(person + 1)).join(', ');
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.key === 'b') {
-      if (!ticks.has(changeoverBegan)) change(tickClock(ticks, act, new Date()));
-    } else if (event.key === 'v') setView(view === 'people' ? 'places' : 'people');
-    else return;
-    event.preventDefault();
-  };
+  useMomentKeys((key) => {
+    if (key === 'b' && !ticks.has(changeoverBegan)) change(tickClock(ticks, act, new Date()));
+    else if (key === 'v') setView(view === 'people' ? 'places' : 'people');
+    else return false;
+    return true;
+  });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
-    <section className="changeover" aria-label={words.moments.changeover} tabIndex={0} onKeyDown={onKeyDown}>
+    <section className="changeover" aria-label={words.moments.changeover} tabIndex={0}>
       <h2>{text.fromTo(from.sheet.act.name, act.name)}</h2>
       <ChangeoverClock
         day={day}

@@ -14,30 +14,46 @@ type Props = {
   onTick: (task: ScheduledTask) => void;
 };
 
-/** Tasks to tick. Up and down go through a list, left and right to the list beside it. */
-export function TaskLists({ groups, isDone, whoDoes, onTick }: Props) {
+/**
+ * Tasks to tick. The first list, the desk's, is the longest and has a column of its own. Up and down go through a
+ * list, left and right to the list beside it.
+ */
+export function TaskLists({ groups, ...rest }: Props) {
+  const [desk, ...others] = groups;
   return (
     <ul className="task-lists" onKeyDown={moveFocus}>
-      {groups.map(({ key, head, note, tasks }) => (
-        <li key={key} className="task-list">
-          <h3>
-            {head} <span className="quiet">{note}</span>
-          </h3>
-          {tasks.length === 0 && <p className="quiet">{words.changeover.nothing}</p>}
-          <ol>
-            {tasks.map((task) => (
-              <TaskLine
-                key={keyOfTask(task)}
-                task={task}
-                done={isDone(task)}
-                who={whoDoes?.(task) ?? ''}
-                onTick={onTick}
-              />
-            ))}
-          </ol>
-        </li>
-      ))}
+      {desk && <TaskList group={desk} {...rest} />}
+      <li>
+        <ul className="task-lists-beside">
+          {others.map((group) => (
+            <TaskList key={group.key} group={group} {...rest} />
+          ))}
+        </ul>
+      </li>
     </ul>
+  );
+}
+
+function TaskList({ group, isDone, whoDoes, onTick }: Omit<Props, 'groups'> & { group: TaskGroup }) {
+  const { head, note, tasks } = group;
+  return (
+    <li className="task-list">
+      <h3>
+        {head} <span className="quiet">{note}</span>
+      </h3>
+      {tasks.length === 0 && <p className="quiet">{words.changeover.nothing}</p>}
+      <ol>
+        {tasks.map((task) => (
+          <TaskLine
+            key={keyOfTask(task)}
+            task={task}
+            done={isDone(task)}
+            who={whoDoes?.(task) ?? ''}
+            onTick={onTick}
+          />
+        ))}
+      </ol>
+    </li>
   );
 }
 

@@ -1,9 +1,10 @@
-import { type KeyboardEvent, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { changeFromDayPlan } from '../../core/plan/day/change-from-day-plan.ts';
 import { checkDay } from '../../core/plan/day/check-day.ts';
 import { type DayPatch, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
 import type { Day } from '../../core/show/act.ts';
 import { dayOnScreen, useChangeovers } from '../changeover/changeover-cache.ts';
+import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
 import { cursorAt } from '../parts/grid-cursor.ts';
 import { useHere } from '../state/here.tsx';
@@ -71,18 +72,16 @@ function DayParts({ day }: { day: Day }) {
   const take = () => {
     if (changeToPlan && ready?.hasPatch && !isTaken) change(changeToPlan);
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
-    if ((event.target as HTMLElement).matches('input, select, textarea')) return;
-    if (event.key === 'p') doPlan();
-    else if (event.key === 't') take();
-    else if (event.key === 'Escape') planning.is === 'running' ? stop() : leave();
-    else return;
-    event.preventDefault();
-  };
+  useMomentKeys((key) => {
+    if (key === 'p') doPlan();
+    else if (key === 't') take();
+    else if (key === 'Escape') planning.is === 'running' ? stop() : leave();
+    else return false;
+    return true;
+  });
 
   return (
-    <section className="day" aria-label={words.moments.day} onKeyDown={onKeyDown}>
+    <section className="day" aria-label={words.moments.day}>
       <nav className="day-parts" aria-label={words.day.partsLabel}>
         {parts.map((name) => (
           <button key={name} type="button" aria-pressed={name === part} onClick={() => setPart(name)}>

@@ -24,6 +24,9 @@ type Props = {
   onOpen: () => void;
 };
 
+const socketWidthRem = 4.6;
+const actWidthRem = 9;
+
 /** The patch of a day. One stop of the Tab key: arrows move, L locks and opens locks, Enter shows the source. */
 export function PatchGrid(props: Props) {
   const { label, acts, rows, cursor, onMove, onLock, onOpen } = props;
@@ -68,7 +71,14 @@ export function PatchGrid(props: Props) {
         onKeyDown={onKeyDown}
         onMouseDown={onMouseDown}
         onDoubleClick={onOpen}
+        style={{ width: `max(100%, ${socketWidthRem + acts.length * actWidthRem}rem)` }}
       >
+        <colgroup>
+          <col style={{ width: `${socketWidthRem}rem` }} />
+          {acts.map(({ sheet }) => (
+            <col key={sheet.act.id} style={{ width: `${actWidthRem}rem` }} />
+          ))}
+        </colgroup>
         <PatchHead {...props} />
         <tbody>
           {rows.map((row, at) => (

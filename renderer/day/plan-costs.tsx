@@ -19,7 +19,7 @@ export function PlanCosts({ work, planned, proof, isTaken }: Props) {
   const all = [work.now, ...work.habits.map(({ patch }) => patch), ...(planned ? [planned] : [])];
   const most = Math.max(1, ...all.map((patch) => patch.work));
   return (
-    <table className="plan-costs" title={text.workWhy}>
+    <table className="plan-costs">
       <caption>{text.costs}</caption>
       <tbody>
         <Cost label={text.now} patch={work.now} most={most} isMain>

@@ -2,6 +2,7 @@ import type { DayDoubt } from '../../core/plan/day/check-day.ts';
 import type { DayPatch } from '../../core/plan/day/day-patch.ts';
 import { type LayerName, layerNames, type PlannedLayer } from '../../core/plan/day/day-plan.ts';
 import type { Act } from '../../core/show/act.ts';
+import type { Severity } from '../../core/show/words.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
 import { words } from '../wording/words.ts';
 import type { Planning } from './day-planning.ts';
@@ -49,14 +50,17 @@ export function PlanPanel(props: Props) {
           {planning.is === 'running' ? (
             <Running planning={planning} onStop={onStop} />
           ) : (
-            <button
-              type="button"
-              className={plan && !isTaken ? undefined : 'main'}
-              disabled={!canPlan}
-              onClick={onPlan}
-            >
-              {planning.is === 'idle' ? text.planDay : text.planAgain} <kbd>P</kbd>
-            </button>
+            <>
+              <button
+                type="button"
+                className={plan && !isTaken ? undefined : 'main'}
+                disabled={!canPlan}
+                onClick={onPlan}
+              >
+                {planning.is === 'idle' ? text.planDay : text.planAgain} <kbd>P</kbd>
+              </button>
+              <p className="quiet plan-panel-why">{text.workWhy}</p>
+            </>
           )}
         </div>
       </div>
@@ -113,7 +117,8 @@ function Said({
   if (stops) return <Trouble what={`${text.cannotPlan} ${stops.what}`} todo={stops.todo} onLeave={null} />;
   if (planning.is === 'refused') return <Trouble {...planning.problem} onLeave={rest.onLeave} />;
   if (planning.is !== 'found') return null;
-  if (found === 'stale') return <Trouble what={text.stale} todo={text.staleTodo} onLeave={rest.onLeave} />;
+  if (found === 'stale')
+    return <Trouble severity="know this" what={text.stale} todo={text.staleTodo} onLeave={rest.onLeave} />;
   if (!plan) return null;
   if (!plan.hasPatch) {
     const conflict = planning.found.layers.sockets.conflict;
@@ -129,10 +134,20 @@ function Said({
   return <PlanDifference {...rest} found={plan} stopped={planning.stopped} />;
 }
 
-function Trouble({ what, todo, onLeave }: { what: string; todo: string; onLeave: (() => void) | null }) {
+function Trouble({
+  severity = 'must fix',
+  what,
+  todo,
+  onLeave,
+}: {
+  severity?: Severity;
+  what: string;
+  todo: string;
+  onLeave: (() => void) | null;
+}) {
   return (
-    <div className="plan-trouble">
-      <SeverityMark severity="must fix" />
+    <div className={severity === 'must fix' ? 'plan-trouble is-must-fix' : 'plan-trouble'}>
+      <SeverityMark severity={severity} />
       <p>
         <strong>{what}</strong> {todo}
       </p>

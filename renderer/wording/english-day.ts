@@ -64,7 +64,7 @@ export const englishDay = {
   planned: 'Planned',
   work: (units: number) => `work ${units}`,
   workWhy:
-    'Work is our own measure: 10 for each line that is plugged, 2 for each metre to its box, and less than half of that while another act plays.',
+    'Work: 10 for each line that is plugged and 2 for each metre to its box; less than half of it while another act plays.',
   provenMinimal: 'proven minimal',
   provenHere: 'This is the proven least.',
   withinGap: (percent: string) => `at most ${percent} % above the proven bound`,
