@@ -1,18 +1,10 @@
 import type { Entry } from '../plan/day/problem.ts';
 import type { Plan } from '../plan/plan.ts';
-import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
-import { placeOf, type StagePlace } from '../show/stage-place.ts';
 
 /** One side of a changeover: an act with its plan, and how each of its lines enters its socket. */
 export type ActPatch = { sheet: ActSheet; plan: Plan; entryOf: (sourceId: Id) => Entry };
-
-/** Where a source stands: on the plot, else where its performer does. */
-export function placeOfSource(sheet: ActSheet, source: Source): StagePlace | null {
-  const performer = sheet.performers.find((it) => it.id === source.performerId);
-  return placeOf(source) ?? (performer ? placeOf(performer) : null);
-}
 
 /** "A5", or null where a socket is not in the rig. */
 export function nameOfSocket(sheet: ActSheet, socketId: Id | null): string | null {

@@ -1,9 +1,12 @@
 import { distanceM, type StagePlace } from '../show/stage-place.ts';
 import type { Task } from './task.ts';
-import { slotSeconds } from './task-kinds.ts';
+import { slotSeconds, walkingMetresPerSecond } from './task-kinds.ts';
 
-/** One of the crew: the tasks in the order they are walked, and how far that is where the places are known. */
-export type Person = { name: string; tasks: number[]; walkM: number };
+/**
+ * One of the crew: the tasks in the order they are walked, and how far and how long that is where the places are
+ * known. The usual few steps are part of each task's seconds; a long way is not.
+ */
+export type Person = { name: string; tasks: number[]; walkM: number; walkSeconds: number };
 
 type Walker = Person & { place: StagePlace | null; freeAt: number };
 
@@ -22,6 +25,7 @@ export function sendPeople(
       name: `Hand ${index + 1}`,
       tasks: [],
       walkM: 0,
+      walkSeconds: 0,
       place: null,
       freeAt: 0,
     }),
@@ -46,7 +50,12 @@ export function sendPeople(
     }
     ofTask[index] = nearest;
   }
-  const people = crew.map(({ name, tasks: own, walkM }) => ({ name, tasks: own, walkM: Math.round(walkM) }));
+  const people = crew.map(({ name, tasks: own, walkM }) => ({
+    name,
+    tasks: own,
+    walkM: Math.round(walkM),
+    walkSeconds: Math.round(walkM / walkingMetresPerSecond),
+  }));
   return { people, ofTask };
 }
 

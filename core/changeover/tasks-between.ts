@@ -1,7 +1,8 @@
 import type { Mix, Source } from '../show/act.ts';
+import { placeOfSource } from '../show/place-of-source.ts';
 import type { Id } from '../show/rig.ts';
 import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
-import { type ActPatch, nameOfSocket, placeOfSource } from './act-patch.ts';
+import { type ActPatch, nameOfSocket } from './act-patch.ts';
 import type { Task } from './task.ts';
 import { movedMetres, type TaskKind, taskKinds } from './task-kinds.ts';
 

@@ -98,9 +98,10 @@ function changeoverReport(show: Show, changeover: Changeover) {
     limitedBy: changeover.limitedBy,
     problem: changeover.problem,
     criticalPath: changeover.criticalPath.map((index) => changeover.tasks[index]?.what),
-    people: changeover.people.map(({ name, tasks, walkM }) => ({
+    people: changeover.people.map(({ name, tasks, walkM, walkSeconds }) => ({
       name,
       walkM,
+      walkSeconds,
       tasks: tasks.map((index) => changeover.tasks[index]?.what),
     })),
     tasks: changeover.tasks.map((task) => ({

@@ -1,5 +1,6 @@
 import type { Act, Decision, Source } from '../../show/act.ts';
 import { type ActSheet, actSheet, actsOfDay } from '../../show/act-sheet.ts';
+import { placeOfSource } from '../../show/place-of-source.ts';
 import type { Box, Id, Socket } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
@@ -163,7 +164,7 @@ function itemOf(
 ): Item {
   const source = wanted.sources[0] as Source;
   const width = wanted.sources.length === 2 ? 2 : 1;
-  const place = stageOf(sheet, source);
+  const place = placeOfSource(sheet, source);
   const distances = places.boxOfGroup.map((box) => metresTo(box, place));
   const inReach = places.boxOfGroup
     .slice(0, places.openGroups)
@@ -189,12 +190,6 @@ function itemOf(
     hotCost: hot,
     coldCost: hot.map(coldCost),
   };
-}
-
-/** Where a source stands: where the plot says, else where its performer does; null: nobody has said. */
-function stageOf(sheet: ActSheet, source: Source): StagePlace | null {
-  const performer = sheet.performers.find((it) => it.id === source.performerId);
-  return placeOf(source) ?? (performer ? placeOf(performer) : null);
 }
 
 /** Metres from a place to a box; 0 where one of them is not known, so that an unknown place forbids nothing. */
@@ -250,7 +245,7 @@ function spareOf(sheet: ActSheet, boxes: Box[]): LayerAct {
     sheet.sources.find((source) => source.kind === 'lead vocal' && needsSocket(source)) ??
     sheet.sources.find((source) => factsOfKind(source.kind).group === 'vocals' && needsSocket(source));
   if (!vocal) return { ...base, spareCount: 0, spareGroups: [] };
-  const place = stageOf(sheet, vocal);
+  const place = placeOfSource(sheet, vocal);
   const near = boxes.flatMap((box, group) =>
     metresTo(box, place) <= (box.reachM ?? Infinity) ? [group] : [],
   );

@@ -9,7 +9,7 @@ export type Narrowed = { layer: Layer; itemIndexes: number[]; slotIndexes: numbe
  * that parts the two slots of a pair, the pair gets a group of its own over them. The narrower the groups, the
  * less a group model leaves out, and the longer it takes.
  */
-export function regroup(layer: Layer, partOf: (slot: number) => string | number): Layer {
+function regroup(layer: Layer, partOf: (slot: number) => string | number): Layer {
   const { groups, oldGroup, newGroup } = cutGroups(layer, partOf);
   const isPair = (slot: number) => (layer.slots[slot]?.pairedWith ?? -1) >= 0;
   const pairGroups = layer.slots.flatMap((slot, index) =>

@@ -48,7 +48,7 @@ export function costOfPatch(layer: Layer, assignment: Assignment): number {
 }
 
 /** Whether a slot's bank is on in an act, because an item that plays in the act needs it. */
-export function bankSwitches(layer: Layer, assignment: Assignment): (slot: number, act: number) => boolean {
+function bankSwitches(layer: Layer, assignment: Assignment): (slot: number, act: number) => boolean {
   const on = new Set<number>();
   const cell = (slot: number, act: number) => (layer.slots[slot]?.bank ?? 0) * layer.acts.length + act;
   layer.items.forEach((item, index) => {

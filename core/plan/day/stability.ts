@@ -47,7 +47,7 @@ export function planWithEarlier(
 }
 
 /** The layer with every item locked to where it was, except where two would meet or the way has become too far. */
-export function holdEarlier(layer: Layer): { held: Layer; released: number[] } {
+function holdEarlier(layer: Layer): { held: Layer; released: number[] } {
   const used = new Set<string>();
   const cells = (item: Item, slot: number) =>
     slotsTaken(layer, item, slot).map((taken) => `${item.act} ${taken}`);
