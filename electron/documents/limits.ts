@@ -14,12 +14,15 @@ export const limits = {
   unpackedBytes: 96 * 1024 * 1024,
   archiveParts: 5_000,
   pdfPages: 60,
+  /** Words and drawn lines of one page. A page with more lines is a drawing: its lines part no table. */
+  pageWords: 20_000,
+  pageRules: 5_000,
   /** A file that is not read by then is given up. */
-  readingMs: 8_000,
+  readingMs: 6_000,
   workerHeapMb: 384,
   /** By which the whole program may grow while one file is read; a bomb is caught by it outside the worker's heap. */
-  growthMb: 700,
-  lookEveryMs: 100,
+  growthMb: 400,
+  lookEveryMs: 50,
   /** An idle worker is kept this long for the next file, which then needs no start. */
   idleWorkerMs: 60_000,
 } as const;

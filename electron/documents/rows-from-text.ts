@@ -1,3 +1,5 @@
+import { limits } from './limits.ts';
+
 /**
  * Rows of a plain text: each line is a row. A line of prose is one cell; lines with tabs, and lines of a block
  * that stand in columns by runs of spaces, are split, for that is how a table looks in a mail.
@@ -5,6 +7,8 @@
 export function rowsFromText(text: string): string[][] {
   const lines = text.split(/\r\n|[\n\r\u0085\u2028\u2029\f\v]/);
   if (lines.at(-1) === '') lines.pop();
+  // Far too many lines are not looked at: one more than is read is enough to refuse them.
+  if (lines.length > limits.rows) return lines.slice(0, limits.rows + 1).map((line) => [line]);
   return blocksOf(lines).flatMap(rowsOfBlock);
 }
 

@@ -1,4 +1,6 @@
 import { OPS, type PDFPageProxy, Util } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { limits } from '../limits.ts';
+import { tooMuch } from '../unreadable.ts';
 
 /** A piece of text on a page, upright: x to the right, y downwards, in points (1/72 inch). */
 export type Word = { text: string; left: number; right: number; y: number; size: number };
@@ -24,9 +26,11 @@ type Segment = [Point, Point];
 const shortestRule = 12;
 
 /** What is on a page, turned so that most of its text is upright: a table may be printed sideways. */
-export async function readPageMarks(page: PDFPageProxy): Promise<PageMarks> {
+export async function readPageMarks(page: PDFPageProxy, fileName: string): Promise<PageMarks> {
   const view = page.getViewport({ scale: 1 }).transform;
   const content = await page.getTextContent();
+  if (content.items.length > limits.pageWords)
+    throw tooMuch(`Page ${page.pageNumber} of “${fileName}” holds more than ${limits.pageWords} words.`);
   const turned = content.items.flatMap((item): Turned[] => {
     if (!('str' in item) || item.str.trim() === '') return [];
     const matrix = Util.transform(view, item.transform) as Matrix;
@@ -35,15 +39,21 @@ export async function readPageMarks(page: PDFPageProxy): Promise<PageMarks> {
   turned.push(...(await filledIn(page, view)));
   const quarter = mostCommon(turned.map((it) => it.quarter)) ?? 0;
   const upright = turned.filter((it) => it.quarter === quarter);
-  const segments = ruleSegments(await page.getOperatorList(), view).map(
-    (segment): Segment => [turn(segment[0], quarter), turn(segment[1], quarter)],
-  );
+  const segments = ruleSegments(await page.getOperatorList(), view)
+    .filter(([a, b]) => isRule(a, b))
+    .map((segment): Segment => [turn(segment[0], quarter), turn(segment[1], quarter)]);
+  const rules = segments.length > limits.pageRules ? [] : segments;
   return {
     words: upright.map(({ text, matrix, width }) => wordAt(text, matrix, width, quarter)),
     aside: turned.filter((it) => it.quarter !== quarter).map((it) => it.text.trim()),
-    horizontal: segments.flatMap(([a, b]) => ruleOf(a[1], b[1], a[0], b[0])),
-    vertical: segments.flatMap(([a, b]) => ruleOf(a[0], b[0], a[1], b[1])),
+    horizontal: rules.flatMap(([a, b]) => ruleOf(a[1], b[1], a[0], b[0])),
+    vertical: rules.flatMap(([a, b]) => ruleOf(a[0], b[0], a[1], b[1])),
   };
+}
+
+/** Upright or level, and long enough to part cells. */
+function isRule([ax, ay]: Point, [bx, by]: Point): boolean {
+  return ruleOf(ay, by, ax, bx).length + ruleOf(ax, bx, ay, by).length > 0;
 }
 
 type Turned = { text: string; matrix: Matrix; width: number; quarter: number };

@@ -23,7 +23,7 @@ export async function readPdf(fileName: string, bytes: Uint8Array): Promise<Grid
       throw tooMuch(`“${fileName}” has ${pdf.numPages} pages; up to ${limits.pdfPages} are read.`);
     const pages: PageMarks[] = [];
     for (let number = 1; number <= pdf.numPages; number += 1)
-      pages.push(await readPageMarks(await pdf.getPage(number)));
+      pages.push(await readPageMarks(await pdf.getPage(number), fileName));
     if (pages.every((page) => page.words.length === 0)) throw noText(fileName);
     const rows = withoutRepeatedHeadings(rowsOfPages(pages));
     return {

@@ -51,11 +51,15 @@ class SheetReader {
     col: (attribute) => {
       if (!isTrue(attribute('hidden'))) return;
       const [from, to] = [Number(attribute('min')) - 1, Number(attribute('max')) - 1];
-      this.sheet.hiddenColumns.push({ from, to });
+      // A sheet names each of its columns once at most; more than there can be are no columns.
+      if (this.sheet.hiddenColumns.length < limits.columns) this.sheet.hiddenColumns.push({ from, to });
     },
     mergeCell: (attribute) => {
       const range = rangeOf(attribute('ref') ?? '');
-      if (range) this.sheet.merged.push(range);
+      if (!range) return;
+      this.sheet.merged.push(range);
+      if (this.sheet.merged.length > limits.rows)
+        throw tooMuch(`There are more than ${limits.rows} merged ranges in ${this.#where}.`);
     },
   };
 

@@ -1,4 +1,5 @@
 import type { Grid, Sheet } from '../../../core/rider/grid.ts';
+import { limits } from '../limits.ts';
 import { type Archive, damaged } from '../open-archive.ts';
 import { Unreadable } from '../unreadable.ts';
 import type { CellContext } from './cell-text.ts';
@@ -64,8 +65,10 @@ function listSheet(name: string, lines: readonly string[]): Sheet[] {
 /** The sheet as it is seen: merged ranges filled, hidden rows and columns left out and named in `notShown`. */
 function shownSheet(name: string, raw: RawSheet, notShown: string[]): Sheet {
   fillMerged(raw);
-  const isHiddenColumn = (column: number) =>
-    raw.hiddenColumns.some(({ from, to }) => column >= from && column <= to);
+  const hiddenColumns = new Set(
+    raw.hiddenColumns.flatMap(({ from, to }) => range(Math.max(from, 0), Math.min(to, limits.columns))),
+  );
+  const isHiddenColumn = (column: number) => hiddenColumns.has(column);
   const width = Math.max(0, ...raw.rows.map((row) => row.length));
   for (let column = 0; column < width; column += 1) {
     const cells = raw.rows.map((row) => row[column] ?? '').filter((cell) => cell !== '');
@@ -97,4 +100,8 @@ function fillMerged({ rows, merged }: RawSheet): void {
       row[left] = text;
     }
   }
+}
+
+function range(from: number, to: number): number[] {
+  return Array.from({ length: Math.max(to - from + 1, 0) }, (_, place) => from + place);
 }

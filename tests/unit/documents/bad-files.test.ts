@@ -101,6 +101,25 @@ describe('a file that is no rider is refused with what it is and what to ask for
   });
 });
 
+const merges = '<mergeCell ref="A1:A5000"/>'.repeat(20_000);
+const mergedWorkbook = zipSync({
+  'xl/workbook.xml': bytes('<workbook><sheets><sheet name="S" r:id="r1"/></sheets></workbook>'),
+  'xl/_rels/workbook.xml.rels': bytes(
+    '<Relationships><Relationship Id="r1" Type="x/worksheet" Target="worksheets/s.xml"/></Relationships>',
+  ),
+  'xl/worksheets/s.xml': bytes(`<worksheet><mergeCells>${merges}</mergeCells></worksheet>`),
+});
+
+test.each([
+  ['a mail of half a million lines', Buffer.alloc(8_000_000, 'hello  world you\n'), /more than 5000 lines/],
+  ['more merged ranges than a sheet has rows', mergedWorkbook, /more than 5000 merged ranges/],
+  ['a page that never says a word', bytes(`<html>${'<style>a<td>'.repeat(100_000)}`), /is empty/],
+])('%s is answered without looking at all of it', async (_, content, what) => {
+  const outcome = await gridFromFile('rider', content);
+  if (outcome.ok) expect.fail('it was read');
+  expect(outcome.problem.what).toMatch(what);
+});
+
 describe('an unusual file that can be read is read whole', () => {
   test.each([
     [
