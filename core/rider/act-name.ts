@@ -18,3 +18,12 @@ export function actNameIn(text: string): string | null {
   const named = rest.replace(/^(?:for|of|von|für|de|du|of the|di|van|and|&)\s+/i, '');
   return /\p{L}{2,}/u.test(named) && named.split(' ').length <= 6 ? named : null;
 }
+
+/** "TECHNICAL RIDER" and nothing else. */
+export function isRiderTitle(text: string): boolean {
+  return (
+    text.length < 60 &&
+    /rider|fiche technique|scheda tecnica|ficha t[eé]cnica|b[uü]hnenanweisung/i.test(text) &&
+    !/\p{L}{2}/u.test(text.replace(riderWords, ' '))
+  );
+}

@@ -57,6 +57,10 @@ function writtenNumbers(inputs: readonly FoundInput[]): Map<number, Set<number>>
 /** The name read with what stands beside it: the side column, the heading of its group. */
 function nameOf(found: FoundInput, work: Work): SourceName {
   const name = readSourceName(found.detail ? `${found.name} ${found.detail}` : found.name, work.tongue);
+  const voices = found.headingStem === 'vocal' || readSourceName(found.group, work.tongue).stem === 'vocal';
+  if (name.stem === 'playback' && name.parts.has('backing') && (voices || name.stageSide))
+    return { ...name, stem: 'backing vocal' };
+  if (name.stem === 'spare line' && voices) return { ...name, stem: 'spare vocal' };
   if (name.stem === 'vocal') return withVoice(name, found, work);
   if (name.stem !== null) return name;
   if (found.group) {

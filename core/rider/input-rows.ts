@@ -15,7 +15,7 @@ import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
-import { readSourceName, type SourceName } from './source-name.ts';
+import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
 import { mixWords, nameWords, pickUpWords, positionWords, standWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
@@ -298,11 +298,18 @@ function performerAmong(details: Details, walk: Walk): string {
 
 /** A run of text that is a line of an input list: "1. Kick - dynamic mic, short boom", "- OH L/R". */
 export function takeInputText(walk: Walk, line: Line): boolean {
-  const { tongue, section } = walk;
+  const { tongue } = walk;
+  if (walk.section === null && isUntitledList(walk)) {
+    walk.section = 'inputs';
+    walk.list += 1;
+  }
+  const { section } = walk;
   if (section === 'mixes' || section === 'line-up') return false;
   const numbered = numberedText(line.text);
   const inRun = walk.runs.has(walk.at);
-  if (numbered) return takeNumberedText(walk, line, numbered.numbers, numbered.rest, numbered.marked, inRun);
+  const counts = numbered !== null && countsThings(numbered, inRun, walk);
+  if (numbered && !counts)
+    return takeNumberedText(walk, line, numbered.numbers, numbered.rest, numbered.marked, inRun);
   if (isAside(section)) return false;
   if (takeInlineList(walk, line)) return true;
   const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text);
@@ -369,6 +376,7 @@ function isPartOfHeading(name: SourceName, walk: Walk): boolean {
   return (
     name.sides.size > 0 ||
     name.parts.size > 0 ||
+    name.pickUps.size > 0 ||
     name.tokens.some((token) => walk.tongue.names.has(token.text))
   );
 }
@@ -385,6 +393,7 @@ function opensGroup(walk: Walk, text: string, name: SourceName): boolean {
   const hasChannels = walk.blocks.some(
     (block) => block.kind === 'inputs' && [...block.roles.values()].includes('channel'),
   );
+  if (headsNext(walk, name)) return true;
   if (!colon && !loud && !hasChannels && !nextIsNumbered(walk)) return false;
   const next = walk.lines[walk.at + 1];
   if (!next) return false;
@@ -397,6 +406,56 @@ function opensGroup(walk: Walk, text: string, name: SourceName): boolean {
     walk.section === 'inputs'
   );
 }
+
+/** "3 toms" in a list without numbers says how many, not which. */
+function countsThings(numbered: { numbers: number[]; marked: boolean }, inRun: boolean, walk: Walk): boolean {
+  if (numbered.marked || inRun || numbered.numbers.length !== 1) return false;
+  const above = walk.found.inputs.at(-1);
+  return (
+    walk.section === 'inputs' && above !== undefined && above.list === walk.list && above.numbers.length === 0
+  );
+}
+
+/** A short line that is nothing but a source, or a side or part of one. */
+function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | null {
+  if (!line || line.cells.length !== 1 || line.text.split(' ').length > 5) return null;
+  const name = readSourceName(line.text.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk.tongue);
+  if (name.unknown.length > 0) return null;
+  if (name.stem !== null) return name.certainty === 1 ? 'source' : null;
+  return name.sides.size + name.parts.size + name.pickUps.size > 0 ? 'part' : null;
+}
+
+/** Several lines of nothing but sources are a list of inputs, also without a title. */
+function isUntitledList(walk: Walk): boolean {
+  if (looksListed(walk.lines[walk.at], walk) !== 'source') return false;
+  return [1, 2, 3, 4, 5].filter((step) => looksListed(walk.lines[walk.at + step], walk) !== null).length >= 3;
+}
+
+/** "Drums" over "Kick", "Bass" over "DI": a word for the group, then what is in it. */
+function headsNext(walk: Walk, name: SourceName): boolean {
+  const next = walk.lines[walk.at + 1];
+  const kind = looksListed(next, walk);
+  if (!next || kind === null || name.stem === null || walk.section !== 'inputs') return false;
+  if (kind === 'part') return true;
+  const below = readSourceName(next.text, walk.tongue);
+  return (
+    below.stem !== null &&
+    below.stem !== name.stem &&
+    groupOfStem(below.stem) === groupOfStem(name.stem) &&
+    generalStems.has(name.stem)
+  );
+}
+
+const generalStems: ReadonlySet<Stem> = new Set<Stem>([
+  'drums',
+  'percussion',
+  'guitar',
+  'keys',
+  'vocal',
+  'brass',
+  'strings',
+  'bass',
+]);
 
 function nextIsNumbered(walk: Walk): boolean {
   return walk.runs.has(walk.at + 1);

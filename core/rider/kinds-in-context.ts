@@ -1,6 +1,6 @@
 import type { SourceKind } from '../show/source-kinds.ts';
-import { factsOfKind } from '../show/source-kinds.ts';
 import { weights } from './questions.ts';
+import { groupOfStem } from './source-name.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Settles kinds that only the other lines of the rider tell. */
@@ -57,11 +57,13 @@ function settleToms(work: Work): void {
         ordinal === 2 && floors === 0 && count === 2 ? 0.75 : 0.85,
       );
     else if (toms.length === 1 || floors > 0) lower(tom, 'rack tom', 0.75);
+    else
+      lower(tom, toms.indexOf(tom) === toms.length - 1 && toms.length >= 3 ? 'floor tom' : 'rack tom', 0.7);
   }
 }
 
 const ordinalOf = (input: WorkInput): number =>
-  (input.name.ordinal ?? (input.of > 1 ? 0 : 0)) + (input.name.ordinal !== null ? input.index : 0);
+  input.name.ordinal === null ? 0 : input.name.ordinal + input.index;
 
 /** A bass beside a bass DI is its amplifier, and the other way round. */
 function settleBass(work: Work): void {
@@ -120,7 +122,7 @@ function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
   const numbered = vocals.find((input) => input.name.ordinal === 1);
   const free = vocals.find(
     (input) =>
-      input.name.besides.every((stem) => stem === 'other' || factsOfStem(stem) === 'vocals') &&
+      input.name.besides.every((stem) => stem === 'other' || groupOfStem(stem) === 'vocals') &&
       !input.name.stageSide &&
       input.name.sides.size === 0,
   );
@@ -147,8 +149,4 @@ function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
     const lead = answer === 'all' || (answer ?? guess.read.key) === input.read.key;
     lower(input, lead ? 'lead vocal' : 'backing vocal', answer ? 1 : 0.72);
   }
-}
-
-function factsOfStem(stem: string): string {
-  return stem === 'guitar' ? 'guitars' : factsOfKind(stem as SourceKind).group;
 }

@@ -203,7 +203,7 @@ function splitPieces(text: string): Piece[] {
 function isListener(piece: string, facts: PieceFacts, walk: Walk): boolean {
   if (facts.words === 0 || facts.words > 6 || facts.amounts > 0 || facts.self || facts.sameAs || facts.open)
     return false;
-  if (isAllIn(positionWords, piece, walk.tongue)) return false;
+  if (isAllIn(positionWords, piece, walk.tongue) && facts.targets === 0) return false;
   if (facts.device) return false;
   if (/,/.test(piece)) return false;
   if (facts.targets > 1 && /[+&/]/.test(piece))

@@ -1,9 +1,9 @@
-import { factsOfKind, type SourceGroup } from '../show/source-kinds.ts';
+import { factsOfKind } from '../show/source-kinds.ts';
 import { lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
-import { readSourceName } from './source-name.ts';
+import { groupOfStem, readSourceName } from './source-name.ts';
 import { fold, squash, tidy, tokenize } from './text.ts';
 import { playerWords } from './vocabulary.ts';
 import { givenNames } from './words/players.ts';
@@ -105,10 +105,6 @@ function byRole(work: Work, text: string): ReadPerformer | null {
     (performer) => groupOfStem(stemsOfPerformer(work, performer)[0] ?? 'other') === group,
   );
   return first.length === 1 ? (first[0] ?? null) : null;
-}
-
-export function groupOfStem(stem: Stem): SourceGroup {
-  return stem === 'guitar' ? 'guitars' : factsOfKind(stem).group;
 }
 
 /** Collects the line-up, and gives every input the performer its row, its name or the line-up tells. */

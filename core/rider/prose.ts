@@ -2,7 +2,15 @@ import { isFull, mostMixes, mostPerformers, note } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName, performersInBrackets } from './line-up.ts';
 import type { Line } from './lines.ts';
-import { isDevice, isWish, pieceFacts, readMixPieces, splitAtVerb, takeTail } from './mix-pieces.ts';
+import {
+  isDevice,
+  isWish,
+  type MixPieces,
+  pieceFacts,
+  readMixPieces,
+  splitAtVerb,
+  takeTail,
+} from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { mixWords, playerWords, verbWords } from './vocabulary.ts';
@@ -73,6 +81,17 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
   const head = verb?.head ?? colon?.[1] ?? listens?.head;
   const tail = verb?.tail ?? colon?.[2] ?? listens?.tail;
   if (!head || !tail) return false;
+  const using = verb ? splitAtListening(head, walk) : null;
+  if (using && namesListener(using.head, walk)) {
+    const device = using.tail.replace(/\s+(?:and|und|et|y|e|en)$/i, '');
+    pushLoose(walk, line, {
+      ...readMixPieces('', walk, true),
+      listenerText: listenerOf(using.head),
+      deviceText: device,
+      wishTexts: [tail],
+    });
+    return true;
+  }
   if (!namesListener(head, walk)) return false;
   const facts = pieceFacts(tail, walk);
   const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
@@ -86,7 +105,12 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
     pieces.wishTexts = [];
     takeTail(tail, pieces, walk);
   }
-  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return true;
+  pushLoose(walk, line, pieces);
+  return true;
+}
+
+function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
   walk.found.mixes.push({
     at: line.at,
     part: line.part,
@@ -98,7 +122,6 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
     loose: true,
   });
   note(walk.found, line.at, 'understood', '');
-  return true;
 }
 
 const listenerOf = (text: string) =>

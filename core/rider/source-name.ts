@@ -1,4 +1,4 @@
-import type { SourceKind } from '../show/source-kinds.ts';
+import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
 import type { PickUp } from '../show/words.ts';
 import { findHits, type Hit } from './lexicon.ts';
 import { fold, type Token, tokenize } from './text.ts';
@@ -306,7 +306,9 @@ function numbersLeft(
     ) {
       ordinal ??= value;
       count = Math.max(count, 2);
-    } else ordinal ??= value;
+    } else if (at === 0 && value >= 2 && value <= 8 && after?.kind === 'word' && after.text.endsWith('s'))
+      count = value;
+    else ordinal ??= value;
   });
   return { ordinal, count };
 }
@@ -382,3 +384,7 @@ const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind;
   { stem: 'spare line', pickUp: 'mic', kind: 'spare vocal', certainty: 0.7 },
   { stem: 'spare line', pickUp: 'wireless', kind: 'spare vocal', certainty: 0.7 },
 ];
+
+export function groupOfStem(stem: Stem): SourceGroup {
+  return stem === 'guitar' ? 'guitars' : factsOfKind(stem).group;
+}

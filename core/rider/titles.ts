@@ -15,6 +15,7 @@ export function titleOf(text: string, tongue: Tongue): Section | null {
   );
   if (plain === '' || plain.length > 70 || /[@;]/.test(plain)) return null;
   const exact = lookUp(titleLexicon, plain, tongue.spoken);
+  if (/[.!?]\s*$/.test(text) && !exact) return null;
   if (exact) return exact[0]?.meaning as Section;
   if (/:\s*\S/.test(plain) || /,/.test(plain)) return null;
   const tokens = tokenize(plain);

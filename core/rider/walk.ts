@@ -1,4 +1,5 @@
-import { actNameIn } from './act-name.ts';
+import { actNameIn, isRiderTitle } from './act-name.ts';
+import { cellAmount } from './amounts.ts';
 import { asideOf, asideSigns } from './asides.ts';
 import { type Found, note } from './draft.ts';
 import type { Grid } from './grid.ts';
@@ -93,6 +94,14 @@ function takeHead(walk: Walk, line: Line): number {
     head = mergeHeads(head, nextHead);
     taken = 2;
   }
+  const lower = lines[at + taken];
+  if (head && lower && isLowerHead(head, lower, tongue)) {
+    head = mergeHeads(
+      head,
+      lower.cells.map((cell) => ({ ...cell, roles: [], exact: false })),
+    );
+    taken += 1;
+  }
   if (!head) return 0;
   const below = lines.slice(at + taken, at + taken + 80);
   const previous = walk.blocks;
@@ -111,6 +120,21 @@ function takeHead(walk: Walk, line: Line): number {
   }
   walk.headingStem = null;
   return taken;
+}
+
+/** Names under the headings of mixes, and nothing under the others. */
+function isLowerHead(head: readonly { column: number; text: string }[], line: Line, tongue: Tongue): boolean {
+  const mixes = new Set(head.filter((cell) => startsLikeMix(cell.text, tongue)).map((cell) => cell.column));
+  return (
+    mixes.size > 0 &&
+    line.cells.every(
+      (cell) =>
+        mixes.has(cell.column) &&
+        /\p{L}{2}/u.test(cell.text) &&
+        cell.text.length < 40 &&
+        cellAmount(cell.text, tongue.spoken) === null,
+    )
+  );
 }
 
 /** A row of mixes' or performers' names over the head proper. */
@@ -138,6 +162,10 @@ function takeTitle(walk: Walk, line: Line): boolean {
   )
     return false;
   if (!first) {
+    if (line.cells.length === 1 && isRiderTitle(line.text)) {
+      note(found, line.at, 'set aside', 'A title.');
+      return true;
+    }
     const name = line.cells.length === 1 ? actNameIn(line.text) : null;
     if (!name || found.inputs.length > 0) return false;
     found.actName ??= name;
