@@ -1,7 +1,8 @@
 import type { ActState, DeviceKind, Purpose, Severity } from '../../core/show/words.ts';
 import type { Moment } from '../state/view-store.ts';
-
-const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
+import { count } from './count.ts';
+import { englishChangeover } from './english-changeover.ts';
+import { englishDay } from './english-day.ts';
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -143,7 +144,6 @@ export const english = {
     nothing: '–',
     yes: 'yes',
     no: 'no',
-    notSaid: 'not said',
     decided: 'decided',
     proposed: 'proposed',
     isProposed: (what: string) => `${what} (proposed)`,
@@ -195,14 +195,12 @@ export const english = {
     noWish: 'no wish',
     tap: 'Taken',
     proposal: 'proposal',
-    proposalIs: (what: string) => `proposal: ${what}`,
     source: 'Source',
     mix: 'Mix',
     copies: 'Copies',
     made: (purpose: string) => `Copy for ${purpose}`,
     channelOf: (purpose: string) => `Channel of the copy for ${purpose}`,
     channelBad: (most: number) => `Type a whole number from 1 to ${most}.`,
-    levelBad: 'Type a number of dB from −120 to 0.',
     socket: 'Socket',
     phantom: '48 V',
     phantomCaution:
@@ -271,7 +269,6 @@ export const english = {
       'set aside': 'set aside',
     },
     counter: (n: number) => (n === 0 ? 'Every line is accounted for' : `${count(n, 'line')} not settled`),
-    counts: (parts: string) => parts,
     meaning: 'What it was taken to mean',
     riderAndMeaning: 'The rider and what it means',
     questions: 'Open questions',
@@ -289,6 +286,11 @@ export const english = {
     replyHead: (act: string) => `Questions on the rider of ${act}`,
     replyIntro: 'Hello, thank you for your rider. To prepare your monitors we still need to know:',
     sources: 'Sources',
+    performers: 'Performers',
+    addPerformer: 'Add a performer',
+    newPerformer: (n: number) => `Performer ${n}`,
+    noPerformers: 'No performers yet.',
+    role: 'Role',
     mixes: 'Mixes',
     wishes: 'Wishes',
     line: 'No.',
@@ -332,7 +334,9 @@ export const english = {
     state: 'State',
     timeBad: 'Type a time, for example 14:30.',
     removeAct: 'Remove this act',
-    removeRider: 'Remove this rider',
+    removeActSure: (name: string) => `Remove ${name} with everything in it? One undo brings it back.`,
+    removeActYes: 'Yes, remove the act',
+    removeActNo: 'No, keep it',
   },
 
   field: {
@@ -351,44 +355,8 @@ export const english = {
       `${number} is there already. Give this ${what} a number of its own.`,
   },
 
-  day: {
-    first: 'First day',
-    empty: 'This day has no act yet.',
-    emptyTodo: 'Bring in the first rider; its patch appears here.',
-    table: (name: string) => `Patch of ${name}`,
-    note: 'Sockets down, acts across. ▸ is plugged anew for this act; what stays from the act before is quiet; underlined is decided.',
-    socket: 'socket',
-    plugged: 'plugged anew:',
-    stays: 'stays:',
-    lines: (n: number) => count(n, 'line'),
-    replug: (plugged: number, lines: number) => `${plugged} of ${count(lines, 'line')} anew`,
-    withoutSocket: (n: number) => `${n} without a socket`,
-  },
-
-  changeover: {
-    empty: 'There is no act to change over to.',
-    emptyTodo: 'Bring in the riders of the day first.',
-    fromTo: (from: string, to: string) => `From ${from} to ${to}`,
-    first: (act: string) => `Before the first act: ${act}`,
-    noTime: 'no time set',
-    starts: (time: string) => `starts ${time}`,
-    minutes: (n: number, from: string, to: string) => `${n} minutes, ${from} to ${to}`,
-    lines: (n: number) => `${count(n, 'socket')} to change`,
-    box: (name: string) => `Box ${name}`,
-    boxCounts: (tasks: number, stays: number) => `${tasks} to change, ${stays} stay`,
-    socket: 'Socket',
-    pull: 'Pull',
-    plug: 'Plug',
-    power: '48 V',
-    phantom: { 'goes off': 'off first', 'comes on': 'on last', 'stays on': 'off, then on', 'stays off': '' },
-    caution:
-      'Mute every mix before the first plug is pulled, and keep them muted until the line check. 48 V off before pulling, on after plugging.',
-    devices: 'Listening devices',
-    who: 'Who',
-    device: 'Device',
-    output: 'Output',
-    earCaution: 'Hand out packs turned down; the performer turns them up. Loud monitors harm hearing.',
-  },
+  day: englishDay,
+  changeover: englishChangeover,
 
   show: {
     empty: 'This act has no mixes yet.',
@@ -473,7 +441,6 @@ export const english = {
       stageWidthM: 'Stage width, m',
       stageDepthM: 'Stage depth, m',
     },
-    startLevels: 'Start levels of amounts',
     number: 'No.',
     name: 'Name',
     x: 'Across, m',
@@ -503,9 +470,6 @@ export const english = {
     noRows: 'None yet.',
     oneBox: 'box',
     oneBus: 'bus',
-    oneOutput: 'output',
-    oneDevice: 'device',
-    oneCue: 'cue output',
     countBad: 'Type a whole number from 0 to 256.',
     resize: (name: string) => `Sockets of box ${name}`,
     addedBox: (name: string) => `Box ${name}`,
