@@ -46,12 +46,12 @@ export type ActView = {
   questions: Question[];
 };
 
-export function viewAct(sheet: ActSheet, derived: Derived, questions: Question[] = []): ActView {
+export function viewAct(sheet: ActSheet, derived: Derived): ActView {
   const rows = new Rows(sheet);
   return {
     sheet,
     derived,
-    questions,
+    questions: [],
     lines: sheet.sources.map((source, at) => viewLine(source, at, derived, rows)),
     mixes: sheet.mixes.map((mix, at) => viewMix(mix, at, sheet, derived, rows)),
   };

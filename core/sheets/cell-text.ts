@@ -1,7 +1,7 @@
 import type { Cell, Column } from './sheet.ts';
 
 /** U+2212: as wide as a plus sign and a digit, so that columns of levels stand in line. */
-export const minus = '−';
+const minus = '−';
 
 /** A number as it is printed: its decimals always, a true minus, a plus where the column wants one. */
 export function numberText(value: number, decimals = 0, signed = false): string {

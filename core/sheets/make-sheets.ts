@@ -5,6 +5,7 @@ import type { Show } from '../show/show.ts';
 import type { ActView } from './act-view.ts';
 import type { ChangeoverView } from './changeover-sheets.ts';
 import type { DayView } from './day-view.ts';
+import { openQuestions } from './open-questions.ts';
 import type { PaperJob } from './paper-request.ts';
 import type { Sheet } from './sheet.ts';
 import { makerOf, type SheetOptions } from './sheets.ts';
@@ -24,7 +25,9 @@ export function sheetMaker(show: Show, options: SheetOptions): (job: PaperJob) =
     const maker = makerOf(sheet);
     if (maker.of === 'act') {
       const act = actOf(ofId);
-      return act && maker.make(act, options);
+      if (!act) return null;
+      const view = maker.readsRider ? { ...act, questions: openQuestions(show, act.sheet) } : act;
+      return maker.make(view, options);
     }
     if (maker.of === 'changeover') {
       const act = actOf(ofId);

@@ -35,6 +35,8 @@ const asTable: readonly FileForm[] = fileForms;
 const onPaper: readonly FileForm[] = ['pdf'];
 
 type OfAct = {
+  /** Tells of what the rider leaves open, so the rider has to be read for it. */
+  readsRider?: true;
   of: 'act';
   title: string;
   files: readonly FileForm[];
@@ -98,7 +100,13 @@ export const sheets = {
   'line check': { of: 'act', title: 'Line check', files: asTable, make: lineCheck },
   'stage plot': { of: 'act', title: 'Stage plot', files: onPaper, make: stagePlot },
   findings: { of: 'act', title: 'Findings still open', files: asTable, make: findingsOfAct },
-  'advance reply': { of: 'act', title: 'Reply to the band', files: onPaper, make: advanceReply },
+  'advance reply': {
+    of: 'act',
+    title: 'Reply to the band',
+    files: onPaper,
+    readsRider: true,
+    make: advanceReply,
+  },
   'channel labels': {
     of: 'act',
     title: 'Labels for channels',

@@ -66,7 +66,7 @@ export function remarks({ source }: LineView): string {
   return shortened(said.filter((it) => it !== '').join('; '));
 }
 
-export function shortened(text: string): string {
+function shortened(text: string): string {
   const single = text.replace(/\s+/g, ' ');
   if (single.length <= longestRemark) return single;
   const cut = single.slice(0, longestRemark).replace(/\s+\S*$/, '');

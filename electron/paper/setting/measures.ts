@@ -1,7 +1,7 @@
 import type { Paper } from '../../../core/sheets/paper-request.ts';
 
 /** PDF counts in points of 1/72 inch. */
-export const pointsPerMm = 72 / 25.4;
+const pointsPerMm = 72 / 25.4;
 export const mm = (millimetres: number) => millimetres * pointsPerMm;
 
 /** Nothing on paper is smaller: below 9 points a sheet cannot be read at arm's length in bad light. */
@@ -26,8 +26,4 @@ export type PageSize = { widthPt: number; heightPt: number };
 export function pageSize(paper: Paper, orientation: 'portrait' | 'landscape'): PageSize {
   const [short, long] = papers[paper];
   return orientation === 'portrait' ? { widthPt: short, heightPt: long } : { widthPt: long, heightPt: short };
-}
-
-export function bodyWidth({ widthPt }: PageSize): number {
-  return widthPt - margins.left - margins.right;
 }

@@ -21,7 +21,7 @@ export type Worksheet = {
 /** Numbers of paper sizes by ECMA-376, part 1, 18.3.1.63. */
 const paperNumbers: Record<Paper, number> = { Letter: 1, A3: 8, A4: 9 };
 
-export function escapeXml(text: string): string {
+function escapeXml(text: string): string {
   return withoutControls(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
@@ -36,7 +36,7 @@ const relType = 'http://schemas.openxmlformats.org/officeDocument/2006/relations
 const partType = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 
 /** "A" for 0, "AB" for 27. */
-export function columnName(at: number): string {
+function columnName(at: number): string {
   const before = Math.floor(at / 26) - 1;
   return (before >= 0 ? columnName(before) : '') + String.fromCharCode(65 + (at % 26));
 }

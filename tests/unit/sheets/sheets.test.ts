@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Grid } from '../../../core/rider/grid.ts';
+import { readRider } from '../../../core/rider/read-rider.ts';
 import { cellText } from '../../../core/sheets/cell-text.ts';
 import { jobsOfAct, jobsOfDay } from '../../../core/sheets/jobs.ts';
 import { kitOfDay } from '../../../core/sheets/kit.ts';
@@ -7,7 +9,7 @@ import type { PaperJob } from '../../../core/sheets/paper-request.ts';
 import type { Sheet, TablePart } from '../../../core/sheets/sheet.ts';
 import { type SheetId, SheetOptions, sheetIds } from '../../../core/sheets/sheets.ts';
 import { viewActOfShow, viewDayOfShow } from '../../../core/sheets/view-show.ts';
-import type { Show } from '../../../core/show/show.ts';
+import { documentFromShow, type Show, type ShowDocument, showFromRows } from '../../../core/show/show.ts';
 import { paperShow } from '../../helpers/paper-show.ts';
 
 const options = SheetOptions.parse({});
@@ -153,4 +155,51 @@ test('the patch of the day marks what is plugged in a changeover, and what is pl
     .flat();
   expect(cells).toContain('» Kick in 1');
   expect(cells).toContain('› Kick out 2');
+});
+
+test('the reply to the band asks what the rider leaves open, and no more once it is answered', () => {
+  const rows = documentFromShow(paperShow([{ name: 'Paper Herons', lines: 2, mixes: 1 }]));
+  const grid: Grid = {
+    name: 'rider.csv',
+    form: 'csv',
+    sheets: [
+      {
+        name: '',
+        rows: [
+          ['ch', 'source'],
+          ['1', 'Kick'],
+          ['2', 'Zzyzx frobnicator'],
+        ],
+      },
+    ],
+  };
+  const rider = {
+    id: 'rider',
+    actId: 'act-0',
+    order: 0,
+    fileName: 'rider.csv',
+    receivedAt: '',
+    writtenOn: '',
+    validUntil: '',
+    grid,
+  };
+  const questions = (answers: ShowDocument['answers']) => {
+    const show = showFromRows({ ...rows, riders: [rider], answers });
+    const sheet = made(show, { sheet: 'advance reply', ofId: 'act-0' });
+    return (
+      tablesOf(sheet)
+        .find(({ heading }) => heading === 'Open questions')
+        ?.rows.map(({ key }) => key) ?? []
+    );
+  };
+  const open = questions([]);
+  expect(open.length).toBeGreaterThan(0);
+  const reading = readRider(grid);
+  const answers = reading.questions.map(({ key, options: [first] }, at) => ({
+    id: `answer ${at}`,
+    riderId: 'rider',
+    questionKey: key,
+    value: first?.value ?? '',
+  }));
+  expect(questions(answers).filter((key) => open.includes(key))).toEqual([]);
 });
