@@ -149,25 +149,48 @@ function smaller(a: Demand[], b: Demand[]): Demand[] {
 const mostListed = 6;
 
 function describe(layer: Layer, demands: Demand[]): Conflict {
-  const acts = [...new Set(demands.map((it) => layer.acts[it.act]?.name ?? ''))];
+  const nameOfAct = (act: number) => layer.acts[act]?.name ?? '';
+  const acts = [...new Set(demands.map((it) => it.act))].sort((a, b) => a - b).map(nameOfAct);
   const items = [...new Set(demands.map((it) => it.item))].flatMap((index) => layer.items[index] ?? []);
   const told = new Set(demands.filter((it) => it.kind !== 'place').map((it) => it.item));
-  const rules = demands.filter((it) => it.kind !== 'place');
-  const places = demands.filter((it) => it.kind === 'place' && !told.has(it.item));
-  const lines = items.reduce((sum, item) => sum + item.width, 0);
-  const groups = [...new Set(items.flatMap((item) => item.reach))];
-  const room = groups.reduce((sum, group) => sum + (layer.groups[group]?.slots.length ?? 0), 0);
-  const names = groups.map((group) => layer.groups[group]?.name ?? '').join(', ');
-  const counted = `${lines} lines need places in ${names || 'no box'}, where there are ${room}`;
-  const listed = [...rules, ...places].map((it) => it.what);
-  const parts =
-    listed.length <= mostListed ? listed : [counted, ...rules.slice(0, mostListed - 1).map((it) => it.what)];
+  const listed = demands.filter((it) => it.kind !== 'place' || !told.has(it.item)).map((it) => it.what);
+  const counted = [roomText(layer, items), ...countedRules(demands, nameOfAct)];
+  const parts = listed.length <= mostListed ? listed : counted;
   return {
     acts,
     demands,
     what: `${acts.join(' and ')}: these cannot all be met: ${parts.join('; ')}.`,
     todo: remedyOf(demands),
   };
+}
+
+/** Lines against the slots of all groups they reach. */
+function roomText(layer: Layer, items: Item[]): string {
+  const lines = items.reduce((sum, item) => sum + item.width, 0);
+  const groups = [...new Set(items.flatMap((item) => item.reach))].sort((a, b) => a - b);
+  const room = groups.reduce((sum, group) => sum + (layer.groups[group]?.slots.length ?? 0), 0);
+  const names = groups.map((group) => layer.groups[group]?.name ?? '').join(', ');
+  return `${lines} lines need places in ${names || 'no box'}, where there are ${room}`;
+}
+
+const manyOf = {
+  lock: 'are locked to their sockets',
+  phantom: 'ask for 48 V to be on, or off',
+  'ready early': 'are to be patched before the changeover',
+} as const;
+
+/** The rules of a large conflict, by act and kind: one alone in its words, several as a number. */
+function countedRules(demands: readonly Demand[], nameOfAct: (act: number) => string): string[] {
+  const rules = Map.groupBy(
+    demands.filter((it) => it.kind !== 'place'),
+    (it) => `${it.act} ${it.kind}`,
+  );
+  return [...rules.values()].flatMap((alike) => {
+    const [first] = alike;
+    if (!first || first.kind === 'place') return [];
+    if (alike.length === 1 || first.kind === 'spare') return [first.what];
+    return [`${alike.length} items of ${nameOfAct(first.act)} ${manyOf[first.kind]}`];
+  });
 }
 
 function remedyOf(demands: readonly Demand[]): string {

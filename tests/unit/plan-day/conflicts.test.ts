@@ -96,6 +96,20 @@ const cases: Case[] = [
     demands: 3,
     words: [/keys needs a pair/, /kick is locked to A1/],
   },
+  {
+    name: 'more early lines than there is room beside the act that plays',
+    boxes: [{ name: 'A', slots: 8 }],
+    acts: 2,
+    items: [
+      ...Array.from({ length: 4 }, (_, index) => ({ act: 0, name: `line ${index}` })),
+      ...Array.from({ length: 5 }, (_, index) => ({ act: 1, name: `early ${index}`, ready: true as const })),
+    ],
+    demands: 14,
+    words: [
+      /^Act 1 and Act 2: /,
+      /9 lines need places in A, where there are 8; 5 items of Act 2 are to be patched before the changeover/,
+    ],
+  },
 ];
 
 test.each(cases)('why there is no patch: $name', ({ boxes, acts, items, spare, demands, words }) => {
