@@ -150,13 +150,15 @@ function addDevice(mix: ReadMix, text: string, work: Work): void {
 /** Columns headed by a mix beside a list of inputs. */
 function addMatrix(work: Work, mixes: WorkMix[]): void {
   const byHeading = new Map<string, WorkMix>();
+  // Mixes are made in the order of their columns, not in the order in which the first inputs name them.
+  const headings = work.inputs.flatMap((input) => input.found.matrix.map((cell) => ({ ...cell, input })));
+  for (const { heading, input } of headings.sort((a, b) => a.column - b.column)) {
+    if (!byHeading.has(heading)) byHeading.set(heading, mixOfHeading(work, mixes, heading, input));
+  }
   for (const input of work.inputs) {
     for (const { heading, text } of input.found.matrix) {
-      let mix = byHeading.get(heading);
-      if (!mix) {
-        mix = mixOfHeading(work, mixes, heading, input);
-        byHeading.set(heading, mix);
-      }
+      const mix = byHeading.get(heading);
+      if (!mix) continue;
       mix.cells.push({ input, heading: input.read.name, text });
       addLine(mix.read, input.found.at);
     }

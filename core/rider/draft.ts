@@ -3,6 +3,9 @@ import type { LineRef } from './grid.ts';
 import type { LineOutcome } from './reading.ts';
 import type { Stem } from './words/sources.ts';
 
+/** A cell under a heading that names a mix or a source, and the place of its column among the others. */
+export type MatrixCell = { column: number; heading: string; text: string };
+
 /** A line of an input list as it was found, before anything is known of its neighbours. */
 export type FoundInput = {
   at: LineRef;
@@ -19,7 +22,7 @@ export type FoundInput = {
   headingStem: Stem | null;
   performerText: string;
   details: Details;
-  matrix: { heading: string; text: string }[];
+  matrix: MatrixCell[];
   /** The name was taken from the line above, or the line is no sure input. */
   doubt: string;
 };
@@ -36,7 +39,7 @@ export type FoundMix = {
   wishTexts: string[];
   exclusionTexts: string[];
   /** Columns of a table of mixes headed by a source, with the amount in the cell. */
-  matrix: { heading: string; text: string }[];
+  matrix: MatrixCell[];
   /** The other words of the line. */
   notes: string[];
   /** Found in prose: it adds to a mix, or makes one where the performer has none. */

@@ -1,4 +1,5 @@
 import { cellAmount } from './amounts.ts';
+import type { MatrixCell } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import type { Cell, Line } from './lines.ts';
 import { channelNumbers } from './numbers.ts';
@@ -352,16 +353,16 @@ function findNumberColumn(block: Block, lines: readonly Line[]): void {
 export function cellsByRole(
   line: Line,
   block: Block,
-): { byRole: Map<ColumnRole | 'detail', string>; matrix: { heading: string; text: string }[] } {
+): { byRole: Map<ColumnRole | 'detail', string>; matrix: MatrixCell[] } {
   const byRole = new Map<ColumnRole | 'detail', string>();
-  const matrix: { heading: string; text: string }[] = [];
+  const matrix: MatrixCell[] = [];
   const columns = [...block.roles.keys(), ...block.matrix.map((it) => it.column)].sort((a, b) => a - b);
   for (const cell of line.cells) {
     if (cell.column < block.from || cell.column > block.to) continue;
     const column = line.loose ? nearestColumn(columns, cell.column) : cell.column;
     const role = block.roles.get(column);
     const heading = block.matrix.find((it) => it.column === column)?.heading;
-    if (heading !== undefined) matrix.push({ heading, text: cell.text });
+    if (heading !== undefined) matrix.push({ column, heading, text: cell.text });
     else {
       const key = role ?? 'notes';
       const before = byRole.get(key);

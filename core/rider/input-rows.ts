@@ -10,10 +10,11 @@ import {
   readPhantomCell,
   readPickUpCell,
 } from './details.ts';
-import { type FoundInput, isFull, mostInputs, note } from './draft.ts';
+import { type FoundInput, isFull, type MatrixCell, mostInputs, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
+import { splitAtVerb } from './mix-pieces.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
 import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
@@ -114,12 +115,9 @@ function stereoRemark(walk: Walk, name: string, remarks: readonly string[]): str
 }
 
 /** A column "Monitor: 1, 3" says which mixes want the line. */
-function withMonitorColumn(
-  matrix: { heading: string; text: string }[],
-  mixes: string,
-): { heading: string; text: string }[] {
+function withMonitorColumn(matrix: MatrixCell[], mixes: string): MatrixCell[] {
   const numbers = channelNumbers(mixes);
-  return [...matrix, ...numbers.map((number) => ({ heading: `Mix ${number}`, text: 'x' }))];
+  return [...matrix, ...numbers.map((number) => ({ column: number, heading: `Mix ${number}`, text: 'x' }))];
 }
 
 /** A group is written once and holds for the rows below it, as a merged cell does. */
@@ -175,7 +173,7 @@ function takeNamelessRow(
   numbers: number[],
   filled: number,
   byRole: Map<string, string>,
-  matrix: { heading: string; text: string }[],
+  matrix: MatrixCell[],
 ): boolean {
   const { found } = walk;
   const hasName = tidy(byRole.get('source') ?? '') !== '';
@@ -319,6 +317,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
   if (section !== 'inputs' && walk.blocks[0]?.kind !== 'inputs') return false;
   if (!isShortName(split.name) || isNoInput(split, walk)) return false;
+  if (!bullet && (/\p{L}{3}[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
   if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
   pushInput(walk, line, {
     name: split.name,
@@ -418,9 +417,12 @@ function countsThings(numbered: { numbers: number[]; marked: boolean }, inRun: b
 
 /** A short line that is nothing but a source, or a side or part of one. */
 function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | null {
-  if (!line || line.cells.length !== 1 || line.text.split(' ').length > 5) return null;
-  const name = readSourceName(line.text.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk.tongue);
-  if (name.unknown.length > 0) return null;
+  if (!line || line.cells.length !== 1 || line.text.length > 120) return null;
+  const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text)?.[1];
+  const split = bullet ? splitNameAndDetails(bullet, walk).name : line.text;
+  if (split.split(' ').length > 5) return null;
+  const name = readSourceName(split, walk.tongue);
+  if (name.unknown.length > (bullet ? 1 : 0)) return null;
   if (name.stem !== null) return name.certainty === 1 ? 'source' : null;
   return name.sides.size + name.parts.size + name.pickUps.size > 0 ? 'part' : null;
 }
@@ -520,7 +522,7 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   }
   const isTold = readSourceName(name, tongue).stem !== null;
   const beside = details.filter((piece, at) => tellsStereo(piece, walk) || (!isTold && at === 0)).join(' ');
-  return { name, details, performer: performer || performerPiece(details, walk), beside };
+  return { name, details, performer: performer || performerPiece(details, walk) || singerPiece(name, details, walk), beside };
 }
 
 /** "Horns: trumpet" */
@@ -559,6 +561,15 @@ function isOnlySideOrPart(name: SourceName): boolean {
     name.unknown.length === 0 &&
     name.pickUps.size === 0
   );
+}
+
+/** "Gesang links: Ole": a name nobody knows behind a voice is the singer's. */
+function singerPiece(name: string, details: string[], walk: Walk): string {
+  const { stem } = readSourceName(name, walk.tongue);
+  const [first] = details;
+  if (stem === null || groupOfStem(stem) !== 'vocals' || !first || !/^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?$/u.test(first)) return '';
+  const known = [nameWords, standWords, mixWords, positionWords].some((words) => isAllIn(words, first, walk.tongue));
+  return known || isOptional(first, walk.tongue) ? '' : (details.shift() ?? '');
 }
 
 function performerPiece(details: string[], walk: Walk): string {
