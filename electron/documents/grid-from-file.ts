@@ -1,7 +1,13 @@
-import { Worker } from 'node:worker_threads';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Grid } from '../../core/rider/grid.ts';
+import { KeptWorker, workerBeside } from '../kept-worker.ts';
 import { limits } from './limits.ts';
+
+const workers = new KeptWorker(
+  workerBeside(import.meta.url, 'grid-worker'),
+  limits.workerHeapMb,
+  limits.idleWorkerMs,
+);
 
 /**
  * Turns the bytes of a rider into a grid of text. Never throws for a bad file: the answer is a problem that says
@@ -16,14 +22,14 @@ export async function gridFromFile(
   const name = fileName.slice(0, 400);
   if (signal?.aborted) return stopped(name);
   if (bytes.byteLength > limits.fileBytes) return tooLarge(name, bytes.byteLength);
-  const worker = takeWorker();
+  const worker = workers.take();
   return new Promise((resolve) => {
     const finish = (outcome: Outcome<Grid>, reusable: boolean) => {
       clearTimeout(timer);
       clearInterval(watch);
       signal?.removeEventListener('abort', stop);
       worker.off('message', answered).off('error', broke);
-      if (reusable) keepWorker(worker);
+      if (reusable) workers.keep(worker);
       else void worker.terminate();
       resolve(outcome);
     };
@@ -39,40 +45,6 @@ export async function gridFromFile(
     worker.on('message', answered).on('error', broke);
     worker.postMessage({ fileName: name, bytes });
   });
-}
-
-/** The worker beside this file: TypeScript where Node runs the source, JavaScript in a bundle. */
-const workerFile = new URL(
-  import.meta.url.endsWith('.ts') ? './grid-worker.ts' : './grid-worker.js',
-  import.meta.url,
-);
-
-let idle: { worker: Worker; timer: NodeJS.Timeout } | null = null;
-
-/** The worker that waits, so that the next file needs no start, or a new one. */
-function takeWorker(): Worker {
-  if (!idle)
-    return new Worker(workerFile, { resourceLimits: { maxOldGenerationSizeMb: limits.workerHeapMb } });
-  const { worker, timer } = idle;
-  clearTimeout(timer);
-  idle = null;
-  worker.ref();
-  return worker;
-}
-
-/** Keeps one worker for a while; it holds up neither the end of the program nor its memory for long. */
-function keepWorker(worker: Worker): void {
-  if (idle) {
-    void worker.terminate();
-    return;
-  }
-  worker.unref();
-  const timer = setTimeout(() => {
-    idle = null;
-    void worker.terminate();
-  }, limits.idleWorkerMs);
-  timer.unref();
-  idle = { worker, timer };
 }
 
 const pasteInstead = 'Copy the list out of it and paste it here, or ask the band for it as XLSX or CSV.';

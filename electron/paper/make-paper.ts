@@ -1,5 +1,5 @@
-import { Worker } from 'node:worker_threads';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { KeptWorker, workerBeside } from '../kept-worker.ts';
 import type { MadePaper, PaperInput, Progress } from './make-files.ts';
 
 /** What the worker says while it works and when it is done. */
@@ -7,13 +7,9 @@ export type FromWorker =
   | { says: 'progress'; done: number; of: number; what: string }
   | { says: 'made'; made: MadePaper };
 
-/** The worker beside this file: TypeScript where Node runs the source, JavaScript in a bundle. */
-const workerFile = new URL(
-  import.meta.url.endsWith('.ts') ? './paper-worker.ts' : './paper-worker.js',
-  import.meta.url,
-);
-
 const limits = { heapMb: 768, idleMs: 120_000, longestMs: 180_000 } as const;
+
+const workers = new KeptWorker(workerBeside(import.meta.url, 'paper-worker'), limits.heapMb, limits.idleMs);
 
 /**
  * Makes the files of a set of sheets in a worker, so that no window waits. `signal` stops it: the answer is then a
@@ -25,13 +21,13 @@ export async function makePaper(
   signal?: AbortSignal,
 ): Promise<Outcome<MadePaper>> {
   if (signal?.aborted) return stopped();
-  const worker = takeWorker();
+  const worker = workers.take();
   return new Promise((resolve, reject) => {
     const finish = (outcome: Outcome<MadePaper>, reusable: boolean) => {
       clearTimeout(timer);
       signal?.removeEventListener('abort', stop);
       worker.off('message', heard).off('error', broke);
-      if (reusable) keepWorker(worker);
+      if (reusable) workers.keep(worker);
       else void worker.terminate();
       resolve(outcome);
     };
@@ -59,33 +55,6 @@ function answerOf(made: MadePaper): Outcome<MadePaper> {
     'None of these sheets is in the show any more.',
     'Choose an act or a day that is there, and make the sheets again.',
   );
-}
-
-let idle: { worker: Worker; timer: NodeJS.Timeout } | null = null;
-
-/** The worker that waits with its fonts at hand, or a new one. */
-function takeWorker(): Worker {
-  if (!idle) return new Worker(workerFile, { resourceLimits: { maxOldGenerationSizeMb: limits.heapMb } });
-  const { worker, timer } = idle;
-  clearTimeout(timer);
-  idle = null;
-  worker.ref();
-  return worker;
-}
-
-/** Keeps one worker for a while; it holds up neither the end of the program nor its memory for long. */
-function keepWorker(worker: Worker): void {
-  if (idle) {
-    void worker.terminate();
-    return;
-  }
-  worker.unref();
-  const timer = setTimeout(() => {
-    idle = null;
-    void worker.terminate();
-  }, limits.idleMs);
-  timer.unref();
-  idle = { worker, timer };
 }
 
 function stopped() {
