@@ -522,7 +522,12 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   }
   const isTold = readSourceName(name, tongue).stem !== null;
   const beside = details.filter((piece, at) => tellsStereo(piece, walk) || (!isTold && at === 0)).join(' ');
-  return { name, details, performer: performer || performerPiece(details, walk) || singerPiece(name, details, walk), beside };
+  return {
+    name,
+    details,
+    performer: performer || performerPiece(details, walk) || singerPiece(name, details, walk),
+    beside,
+  };
 }
 
 /** "Horns: trumpet" */
@@ -567,8 +572,16 @@ function isOnlySideOrPart(name: SourceName): boolean {
 function singerPiece(name: string, details: string[], walk: Walk): string {
   const { stem } = readSourceName(name, walk.tongue);
   const [first] = details;
-  if (stem === null || groupOfStem(stem) !== 'vocals' || !first || !/^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?$/u.test(first)) return '';
-  const known = [nameWords, standWords, mixWords, positionWords].some((words) => isAllIn(words, first, walk.tongue));
+  if (
+    stem === null ||
+    groupOfStem(stem) !== 'vocals' ||
+    !first ||
+    !/^\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)?$/u.test(first)
+  )
+    return '';
+  const known = [nameWords, standWords, mixWords, positionWords].some((words) =>
+    isAllIn(words, first, walk.tongue),
+  );
   return known || isOptional(first, walk.tongue) ? '' : (details.shift() ?? '');
 }
 

@@ -1,4 +1,6 @@
 import type { SourceKind } from '../show/source-kinds.ts';
+import { sureEnough } from './line-accounts.ts';
+import { stemsOfPerformer } from './performers.ts';
 import { weights } from './questions.ts';
 import { groupOfStem } from './source-name.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
@@ -9,6 +11,23 @@ export function settleKindsInContext(work: Work): void {
   settleToms(work);
   settleBass(work);
   settleVocals(work);
+  settleGuitars(work);
+}
+
+/** A guitar that does not say which, of a player whom the line-up gives an acoustic one. */
+function settleGuitars(work: Work): void {
+  for (const input of work.inputs) {
+    if (
+      input.name.stem !== 'guitar' ||
+      input.read.kindConfidence >= sureEnough ||
+      input.read.kind !== 'electric guitar'
+    )
+      continue;
+    const performer = work.performers.find((it) => it.name === input.read.performer);
+    const stems = performer ? stemsOfPerformer(work, performer) : [];
+    if (stems.includes('acoustic guitar') && !stems.includes('electric guitar'))
+      lower(input, 'acoustic guitar', 0.75);
+  }
 }
 
 const ofKind = (work: Work, kind: SourceKind) => work.inputs.filter((input) => input.read.kind === kind);

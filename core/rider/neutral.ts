@@ -86,9 +86,14 @@ function neutralMix(reading: Reading, mix: ReadMix): NeutralMix {
   };
 }
 
-/** A mix's wishes; one that follows another mix is told by the other's wishes. */
+/** A mix's wishes; one that follows another mix is told by the other's wishes, but for what it says itself. */
 function wishesOf(reading: Reading, mix: ReadMix, seen: ReadonlySet<string>): NeutralMix['wishes'] {
   if (seen.has(mix.key)) return [];
+  const own = new Set<number>();
+  for (const { target } of mix.wishes) {
+    const channels = target.of === 'mix' ? 'all' : channelsOf(reading, target);
+    if (channels !== 'all') for (const channel of channels) own.add(channel);
+  }
   return mix.wishes.flatMap((wish) => {
     const { target } = wish;
     if (target.of !== 'mix')
@@ -101,10 +106,11 @@ function wishesOf(reading: Reading, mix: ReadMix, seen: ReadonlySet<string>): Ne
       ];
     const other = reading.mixes.find((it) => it.key === target.mixKey);
     if (!other) return [];
-    return wishesOf(reading, other, new Set([...seen, mix.key])).map((it) => ({
-      ...it,
-      source: `${wish.words}: ${it.source}`,
-    }));
+    return wishesOf(reading, other, new Set([...seen, mix.key])).flatMap((it) => {
+      const channels =
+        it.channels === 'all' ? it.channels : it.channels.filter((channel) => !own.has(channel));
+      return channels.length === 0 ? [] : [{ ...it, channels, source: `${wish.words}: ${it.source}` }];
+    });
   });
 }
 

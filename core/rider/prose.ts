@@ -23,7 +23,7 @@ export function takeProse(walk: Walk, line: Line): void {
   let open = '';
   let taken = false;
   for (const sentence of sentences) {
-    if (takeSentence(walk, line, sentence)) taken = true;
+    if (takeSentence(walk, line, sentence) || (taken && goesOn(walk, line, sentence))) taken = true;
     else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
   }
   if (open !== '') {
@@ -34,6 +34,20 @@ export function takeProse(walk: Walk, line: Line): void {
     });
     note(walk.found, line.at, 'question', 'It speaks of sources or monitors, but is no line of a list.');
   } else if (!taken) note(walk.found, line.at, 'set aside', 'It names no source, no mix and no wish.');
+}
+
+/** "Mika: wedge. Vox up, some keys.": a sentence of wishes behind one that told the mix. */
+function goesOn(walk: Walk, line: Line, sentence: string): boolean {
+  const mix = walk.found.mixes.at(-1);
+  if (
+    !mix ||
+    mix.at.sheet !== line.at.sheet ||
+    mix.at.row !== line.at.row ||
+    !isWish(pieceFacts(sentence, walk), sentence)
+  )
+    return false;
+  mix.wishTexts.push(sentence);
+  return true;
 }
 
 function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
@@ -193,10 +207,20 @@ function takePlayer(walk: Walk, line: Line, text: string): boolean {
   return true;
 }
 
+/** Stems whose words are everyday words too: "free", "host", "room". */
+const vague: ReadonlySet<string> = new Set([
+  'other',
+  'spare line',
+  'presenter',
+  'ambience',
+  'cue',
+  'guest vocal',
+]);
+
 /** True where a sentence names a source or a device and so may not be put aside unseen. */
 function speaksOfSound(text: string, walk: Walk): boolean {
   const name = readSourceName(text, walk.tongue);
-  if (name.stem !== null && name.stem !== 'other') return true;
+  if (name.stem !== null && !vague.has(name.stem)) return true;
   return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
     (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
   );

@@ -8,6 +8,7 @@ import { takeInputRow, takeInputText, takeLooseInputRow } from './input-rows.ts'
 import { lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { type Line, linesOfSheet, saysNothing } from './lines.ts';
+import { leadingLabel } from './mix-pieces.ts';
 import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { numberedText } from './numbers.ts';
 import { takeProse } from './prose.ts';
@@ -187,6 +188,16 @@ function takeTitle(walk: Walk, line: Line): boolean {
 
 /** A row of several cells: of the tables that are open, or by what its cells hold. */
 function takeRow(walk: Walk, line: Line): boolean {
+  const label = leadingLabel(line.cells[0]?.text ?? '', walk);
+  // "Monitor Mix 1" below a list of inputs opens the mixes without a heading of their own.
+  if (
+    label &&
+    label.rest === '' &&
+    /\p{L}{3}/u.test(label.label) &&
+    walk.blocks.every((block) => block.kind === 'inputs')
+  ) {
+    if (takeLooseMixRow(walk, line)) return true;
+  }
   let taken = false;
   for (const block of walk.blocks) {
     if (block.kind === 'inputs') taken = takeInputRow(walk, line, block) || taken;

@@ -92,7 +92,7 @@ export const elsewhereWords: WordTable<'elsewhere'> = {
 export const mixLabels: WordTable<'mix'> = {
   mix: {
     trade:
-      'mix, mon, monitor, aux, iem, ears, wedge, monitor mix, send, bus, out, output, in ear, m, mx, monmix, mon mix, iem mix, aux send, mixes, wedge mix, w, pack, iems, monitor send, ear mix, monitors, mtx, sf, foldback',
+      'mix, mon, monitor, aux, iem, ears, wedge, monitor mix, stage mix, monitor mix no, monitor no, send, bus, out, output, in ear, m, mx, monmix, mon mix, iem mix, aux send, mixes, wedge mix, w, pack, iems, monitor send, ear mix, monitors, mtx, sf, foldback',
     de: 'weg, monitorweg, auxweg, monitor, mix, aux, weg nr, monitorwege, aux weg, monitormix, wege, monitor weg, in ear weg, inear',
     fr: 'retour, circuit, mix, aux, départ, circuit retour, départ retour, retours, circuits, ligne de retour, canal retour, circuit de retour',
     es: 'mezcla, envío, monitor, mix, auxiliar, aux, salida, mezcla monitor, envio, línea de monitor, linea de monitores, monitor mezcla, mezcla de monitor, via, vía',

@@ -475,7 +475,7 @@ export const sources: WordTable<Stem> = {
   },
   saxophone: {
     trade:
-      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, as, ts, bs sax, sx, sax 1, sax 2, saxo tenor, reeds, saxello',
+      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, bs sax, sx, sax 1, sax 2, saxo tenor, reeds, saxello',
     de: 'saxofon, saxophon, altsax, tenorsax, baritonsax, sopransax, altsaxofon, tenorsaxofon, altsaxophon, tenorsaxophon, baritonsaxophon, alt sax',
     fr: 'saxo, saxophone alto, saxophone ténor, sax alto, sax ténor, sax baryton, saxos',
     es: 'saxo, saxofón, saxo alto, saxo tenor, saxo barítono, saxos, saxofon',
