@@ -14,18 +14,24 @@ const largestPageBytes = 250_000;
 const pageSize: Plugin = {
   name: 'page-size',
   generateBundle(_options, bundle) {
-    let [atFirst, later] = [0, 0];
+    const chunks = Object.values(bundle).filter((it) => it.type === 'chunk');
+    const atFirst = new Set<string>(
+      chunks.filter((it) => it.isEntry || it.name === 'window').map((it) => it.fileName),
+    );
+    // A set may grow while it is walked: whatever is imported is walked too.
+    for (const name of atFirst)
+      for (const imported of chunks.find((it) => it.fileName === name)?.imports ?? []) atFirst.add(imported);
+    const size = { first: 0, later: 0 };
     for (const it of Object.values(bundle)) {
       if (it.fileName.endsWith('.woff2')) continue;
-      const bytes = gzipSync(it.type === 'chunk' ? it.code : it.source).length;
-      if (it.type === 'chunk' && it.isDynamicEntry) later += bytes;
-      else atFirst += bytes;
+      const isLater = it.type === 'chunk' && !atFirst.has(it.fileName);
+      size[isLater ? 'later' : 'first'] += gzipSync(it.type === 'chunk' ? it.code : it.source).length;
     }
     const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
     console.log(
-      `page without fonts, gzip: ${kB(atFirst)} of ${kB(largestPageBytes)}, and ${kB(later)} after the first paint`,
+      `page without fonts, gzip: ${kB(size.first)} of ${kB(largestPageBytes)}, and ${kB(size.later)} later`,
     );
-    if (atFirst > largestPageBytes) this.error(`The page is larger than ${kB(largestPageBytes)}.`);
+    if (size.first > largestPageBytes) this.error(`The page is larger than ${kB(largestPageBytes)}.`);
   },
 };
 

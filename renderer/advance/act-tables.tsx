@@ -2,6 +2,7 @@ import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { MixesTable } from './mixes-table.tsx';
+import { PerformersTable } from './performers-table.tsx';
 import { SourcesTable } from './sources-table.tsx';
 import { WishesTable } from './wishes-table.tsx';
 
@@ -50,6 +51,10 @@ export function ActTables({ open, markedSources = none, markedMixes = none, onPo
         {text.wishes} <span className="quiet">{sheet.wishes.length}</span>
       </h2>
       <WishesTable sheet={sheet} />
+      <h2>
+        {text.performers} <span className="quiet">{sheet.performers.length}</span>
+      </h2>
+      <PerformersTable sheet={sheet} />
     </section>
   );
 }

@@ -9,6 +9,7 @@ import { ActFields } from './act-fields.tsx';
 import { ActTables } from './act-tables.tsx';
 import { BringIn } from './bring-in.tsx';
 import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
+import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
 import { emptyActChange, riderChange } from './rider-changes.ts';
 import './advance-screen.css';
@@ -129,6 +130,7 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
             {text.bringInAnother}
           </button>
         )}
+        <RemoveAct act={act} />
       </div>
       {isBringing || !rider ? (
         <div className="advance-two">

@@ -1,27 +1,25 @@
 import { type ComponentType, lazy } from 'react';
-import { ChangeoverScreen } from '../changeover/changeover-screen.tsx';
-import { DayScreen } from '../day/day-screen.tsx';
 import { MixesScreen } from '../mixes/mixes-screen.tsx';
-import { PaperScreen } from '../paper/paper-screen.tsx';
-import { RigScreen } from '../rig/rig-screen.tsx';
 import { ShowScreen } from '../show/show-screen.tsx';
-import { StageScreen } from '../stage/stage-screen.tsx';
 import { loadReader } from '../state/reading-cache.ts';
 import type { Moment } from '../state/view-store.ts';
 
-const AdvanceScreen = lazy(async () => {
-  await loadReader();
-  return { default: (await import('../advance/advance-screen.tsx')).AdvanceScreen };
-});
-
-/** The screen of each moment. Whoever adds a moment adds its screen here. */
+/**
+ * The screen of each moment. Whoever adds a moment adds its screen here. What the first sight of a plan and a
+ * running show need is there at once; the others come in files of their own.
+ */
 export const screens: Record<Moment, ComponentType> = {
-  advance: AdvanceScreen,
+  advance: lazy(async () => {
+    await loadReader();
+    return { default: (await import('../advance/advance-screen.tsx')).AdvanceScreen };
+  }),
   mixes: MixesScreen,
-  stage: StageScreen,
-  day: DayScreen,
-  changeover: ChangeoverScreen,
+  stage: lazy(async () => ({ default: (await import('../stage/stage-screen.tsx')).StageScreen })),
+  day: lazy(async () => ({ default: (await import('../day/day-screen.tsx')).DayScreen })),
+  changeover: lazy(async () => ({
+    default: (await import('../changeover/changeover-screen.tsx')).ChangeoverScreen,
+  })),
   show: ShowScreen,
-  paper: PaperScreen,
-  rig: RigScreen,
+  paper: lazy(async () => ({ default: (await import('../paper/paper-screen.tsx')).PaperScreen })),
+  rig: lazy(async () => ({ default: (await import('../rig/rig-screen.tsx')).RigScreen })),
 };

@@ -16,6 +16,8 @@ export function Modal({
     const dialog = ref.current;
     const before = document.activeElement;
     dialog?.showModal();
+    // The browser would take the first button; where it matters another one is named.
+    dialog?.querySelector<HTMLElement>('[data-first-focus]')?.focus();
     return () => {
       dialog?.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();

@@ -152,6 +152,23 @@ describe('other ways in', () => {
   });
 });
 
+test('an act is taken off the day after a question, and one undo brings all of it back', async () => {
+  const { foldbook, advance } = await bringIn();
+  const acts = () => foldbook.runningOrder().getByRole('listitem').count();
+  const before = await acts();
+  await foldbook.page.getByRole('button', { name: 'Remove this act' }).click();
+  await foldbook.press('Enter');
+  expect(await acts()).toBe(before);
+  await foldbook.page.getByRole('button', { name: 'Remove this act' }).click();
+  await foldbook.page.getByRole('button', { name: 'Yes, remove the act' }).click();
+  await expect.poll(acts).toBe(before - 1);
+  await foldbook.saved();
+  await foldbook.press('Control+z');
+  await expect.poll(acts).toBe(before);
+  await foldbook.openAct('lantern-row');
+  expect(await advance.source('Kick in')).toContain('kick in');
+});
+
 test('a second rider is merged into the act and both can be read', async () => {
   const { foldbook, advance } = await bringIn();
   await foldbook.page.getByRole('button', { name: 'Bring in another rider' }).click();

@@ -1,4 +1,3 @@
-import './zod-without-code.ts';
 import './theme/base.css';
 import { createRoot } from 'react-dom/client';
 import { Connection } from './connection.ts';
