@@ -158,6 +158,10 @@ function kindOfBlock(
   const leads = segment[0]?.roles ?? [];
   const inputSigns = any(inputOnly);
   const mixSigns = any(mixOnly);
+  const plainInput = segment.some(
+    (cell) => inputOnly.includes(cell.roles[0] ?? 'notes') && !/^t[iy]p/i.test(cell.text),
+  );
+  if (leads[0] === 'channel' && first('source') && plainInput && mixSigns === 0) return 'inputs';
   if (section === 'line-up' && !first('channel') && !first('mix') && inputSigns === 0) return 'line-up';
   if (section === 'mixes' && inputSigns < 2 && !first('phantom') && !first('stand')) return 'mixes';
   if (leads[0] === 'mix' && inputSigns <= mixSigns) return 'mixes';
@@ -364,12 +368,17 @@ export function cellsByRole(
     const heading = block.matrix.find((it) => it.column === column)?.heading;
     if (heading !== undefined) matrix.push({ column, heading, text: cell.text });
     else {
-      const key = role ?? 'notes';
+      const key = role ?? (isBesideSource(block, column) ? 'detail' : 'notes');
       const before = byRole.get(key);
       byRole.set(key, before ? `${before} ${cell.text}` : cell.text);
     }
   }
   return { byRole, matrix };
+}
+
+/** A column without a heading right of the source holds what the source's cell leaves out: "in", "L", "2". */
+function isBesideSource(block: Block, column: number): boolean {
+  return block.kind === 'inputs' && block.roles.get(column - 1) === 'source' && !block.roles.has(column);
 }
 
 function nearestColumn(columns: readonly number[], place: number): number {

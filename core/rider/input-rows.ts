@@ -75,7 +75,11 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
   const get = (role: ColumnRole) => byRole.get(role) ?? '';
   const numbers = channelNumbers(get('channel'));
   const hasChannels = [...block.roles.values()].includes('channel');
-  const name = tidy(get('source'));
+  const beside = tidy(byRole.get('detail') ?? '');
+  const written = tidy(get('source'));
+  if (written !== '') walk.lastSource = written;
+  const more = written === '' && numbers.length > 0 && beside !== '' ? walk.lastSource : written;
+  const name = more !== '' && isMoreOfName(beside, walk) ? `${more} ${beside}` : more;
   const filled = byRole.size - (byRole.has('channel') ? 1 : 0) + matrix.length;
 
   if (name === '' || saysNothing(name))
@@ -112,6 +116,15 @@ function stereoRemark(walk: Walk, name: string, remarks: readonly string[]): str
     ),
   );
   return told ? 'stereo' : '';
+}
+
+/** A side, a part, a number or another source: what a second cell of the name holds. */
+function isMoreOfName(text: string, walk: Walk): boolean {
+  if (text === '' || text.split(' ').length > 4) return false;
+  const name = readSourceName(text, walk.tongue);
+  return (
+    /^\d{1,2}$/.test(text) || name.stem !== null || name.sides.size + name.parts.size + name.pickUps.size > 0
+  );
 }
 
 /** A column "Monitor: 1, 3" says which mixes want the line. */
@@ -221,8 +234,31 @@ function openGroup(walk: Walk, line: Line, text: string, stem: Stem): boolean {
   return true;
 }
 
+/** "1: Kick | 2: Snare | 3: HH": several numbered lines side by side. */
+function takeManyInputs(walk: Walk, line: Line): boolean {
+  const items = line.cells.map((cell) => numberedText(cell.text));
+  if (items.length < 2 || items.some((item) => item === null || !item.marked)) return false;
+  items.forEach((item, part) => {
+    if (!item || saysNothing(item.rest)) return;
+    const split = splitNameAndDetails(item.rest, walk);
+    pushInput(
+      walk,
+      { ...line, part: line.part + part },
+      {
+        name: split.name,
+        numbers: item.numbers,
+        detail: split.beside,
+        details: readDetails(split.details, walk.tongue),
+        performerText: split.performer,
+      },
+    );
+  });
+  return true;
+}
+
 /** A row of several cells outside any table: told by what its cells hold. */
 export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boolean {
+  if (!aside && takeManyInputs(walk, line)) return true;
   const { tongue } = walk;
   const [first, ...others] = line.cells;
   if (!first) return false;
@@ -636,7 +672,7 @@ function isRising(items: readonly string[]): boolean {
 }
 
 function groupList(text: string, walk: Walk): string | null {
-  const found = /^([^:]{2,30}):\s*(.+,.+)$/.exec(text);
+  const found = /^([^:(]{2,30}?)\s*(?:\([^)]*\))?\s*:\s*(.+,.+)$/.exec(text);
   if (!found?.[1] || !found[2]) return null;
   const stem = readSourceName(found[1], walk.tongue).stem;
   return stem !== null && groupStems.has(stem) ? found[2] : null;

@@ -33,7 +33,11 @@ export function titleOf(text: string, tongue: Tongue): Section | null {
     from: hit.from,
   }));
   const lists = sections.filter(({ section }) => ['inputs', 'mixes', 'line-up'].includes(section));
-  const best = lists.find(({ length }) => length >= 8) ?? null;
+  // "Line-up / Inputs" heads lines that tell both: the inputs matter more.
+  const best =
+    lists.find(({ section }) => section === 'inputs' && lists.length > 1) ??
+    lists.find(({ length }) => length >= 8) ??
+    null;
   if (!best) return null;
   return words - best.words <= mostOtherWords &&
     !/\d\s*$/.test(plain.replace(/(?:19|20)\d\d|v\d.*$/gi, '').trim()) &&

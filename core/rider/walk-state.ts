@@ -17,6 +17,8 @@ export type Walk = {
   list: number;
   headingStem: Stem | null;
   heading: string;
+  /** The last name in a source column: cells below it may be left empty for more of it. */
+  lastSource: string;
   lines: readonly Line[];
   at: number;
   /** Lines whose leading numbers follow on from one another. */

@@ -40,6 +40,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       list: found.inputs.length === 0 ? 0 : (found.inputs.at(-1)?.list ?? 0) + 1,
       headingStem: null,
       heading: '',
+      lastSource: '',
       lines,
       at: 0,
       runs: numberedRuns(lines),
