@@ -121,7 +121,7 @@ function FirstOfAll({ changeover }: { changeover: Changeover }) {
   const text = words.changeover;
   const first = changeover.tasks.filter((task) => task.kind === 'mute' || task.kind === 'phantom off');
   return (
-    <section className="changeover-first">
+    <section className="changeover-first" aria-label={text.offFirst}>
       <h3>{text.offFirst}</h3>
       <ul>
         {first.map((task) => (

@@ -241,7 +241,7 @@ function OrderFit({ changeover }: { changeover: Changeover | null }) {
   if (needed === null) return text.noSchedule;
   return (
     <>
-      {text.needsOf(needed, there)}
+      {text.neededOf(needed, there)}
       {over !== null && (
         <strong className="patch-over">
           <SeverityMark severity="must fix" says={false} /> {text.tooLong(over)}

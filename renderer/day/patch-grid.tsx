@@ -220,7 +220,8 @@ function PatchCell({ cell, isFirst }: { cell: DayCell; isFirst: boolean }) {
       <span className="cut">{cell.name}</span>
       {cell.movesFrom !== null && (
         <span className="patch-from">
-          <MoveMark /> {text.movesFrom(cell.movesFrom)}
+          <MoveMark /> <span className="unseen">{text.from}</span>
+          {cell.movesFrom || text.newHere}
         </span>
       )}
       {cell.locked && (

@@ -11,10 +11,12 @@ type Props = {
   proof: string;
   /** The day already is as planned. */
   isTaken: boolean;
+  /** A plan is being looked at: room for it. */
+  hidesHabits: boolean;
 };
 
 /** What the day costs: as it stands, by habit, and as planned. The bars make it a glance. */
-export function PlanCosts({ work, planned, proof, isTaken }: Props) {
+export function PlanCosts({ work, planned, proof, isTaken, hidesHabits }: Props) {
   const text = words.day;
   const all = [work.now, ...work.habits.map(({ patch }) => patch), ...(planned ? [planned] : [])];
   const most = Math.max(1, ...all.map((patch) => patch.work));
@@ -30,9 +32,10 @@ export function PlanCosts({ work, planned, proof, isTaken }: Props) {
             {proof}
           </Cost>
         )}
-        {work.habits.map(({ habit, patch }) => (
-          <Cost key={habit} label={text.habit[habit]} patch={patch} most={most} />
-        ))}
+        {!hidesHabits &&
+          work.habits.map(({ habit, patch }) => (
+            <Cost key={habit} label={text.habit[habit]} patch={patch} most={most} />
+          ))}
       </tbody>
     </table>
   );

@@ -45,6 +45,7 @@ export function PlanPanel(props: Props) {
           planned={soFar ?? (plan?.hasPatch ? plan.patch : null)}
           proof={plan?.hasPatch ? proofText(plan.plan.layers.sockets) : ''}
           isTaken={isTaken}
+          hidesHabits={plan?.hasPatch === true && !isTaken}
         />
         <div className="plan-panel-planner">
           {planning.is === 'running' ? (
@@ -59,7 +60,7 @@ export function PlanPanel(props: Props) {
               >
                 {planning.is === 'idle' ? text.planDay : text.planAgain} <kbd>P</kbd>
               </button>
-              <p className="quiet plan-panel-why">{text.workWhy}</p>
+              {!plan && <p className="quiet plan-panel-why">{text.workWhy}</p>}
             </>
           )}
         </div>

@@ -17,9 +17,10 @@ export function isKey(event: KeyPress, written: string): boolean {
   return event.key.toLowerCase() === key.toLowerCase();
 }
 
-/** Whether keys are text where the focus is. */
+/** Whether keys are text where the focus is. A checkbox takes no text, though it is an input. */
 export const isTyping = (target: EventTarget | null) =>
-  target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable="true"]');
+  target instanceof HTMLElement &&
+  target.matches('input:not([type="checkbox"]), textarea, select, [contenteditable="true"]');
 
 const isBare = (written: string) => !/^(Ctrl|Alt)\+/.test(written) && !/F\d+$/.test(written);
 

@@ -11,7 +11,7 @@ export function useMomentKeys(run: (key: string) => boolean): void {
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
-      if (isTyping(event.target) && !isTick(event.target)) return;
+      if (isTyping(event.target)) return;
       if (document.querySelector('dialog[open]')) return;
       if (latest.current(event.key)) event.preventDefault();
     };
@@ -19,7 +19,3 @@ export function useMomentKeys(run: (key: string) => boolean): void {
     return () => window.removeEventListener('keydown', listen);
   }, []);
 }
-
-/** A checkbox takes no text, though it is an input. */
-const isTick = (target: EventTarget | null) =>
-  target instanceof HTMLInputElement && target.type === 'checkbox';
