@@ -98,6 +98,6 @@ export function themeSheet(): string {
   return [
     `:root{color-scheme:dark;${declarations('night')}}`,
     `:root[data-theme="day"]{color-scheme:light;${declarations('day')}}`,
-    `@media print{:root,:root[data-theme]{color-scheme:light;${declarations('day')}}}`,
+    `@media print{:root,:root[data-theme]{color-scheme:light;${declarations('day')};--ground:#fff}}`,
   ].join('\n');
 }
