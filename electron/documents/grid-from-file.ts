@@ -1,9 +1,9 @@
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Grid } from '../../core/rider/grid.ts';
-import { KeptWorker, workerBeside } from '../kept-worker.ts';
+import { WorkerKeeper, workerBeside } from '../worker-keeper.ts';
 import { limits } from './limits.ts';
 
-const workers = new KeptWorker(
+const workers = new WorkerKeeper(
   workerBeside(import.meta.url, 'grid-worker'),
   limits.workerHeapMb,
   limits.idleWorkerMs,

@@ -1,5 +1,5 @@
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
-import { KeptWorker, workerBeside } from '../kept-worker.ts';
+import { WorkerKeeper, workerBeside } from '../worker-keeper.ts';
 import type { MadePaper, PaperInput, Progress } from './make-files.ts';
 
 /** What the worker says while it works and when it is done. */
@@ -9,7 +9,7 @@ export type FromWorker =
 
 const limits = { heapMb: 768, idleMs: 120_000, longestMs: 180_000 } as const;
 
-const workers = new KeptWorker(workerBeside(import.meta.url, 'paper-worker'), limits.heapMb, limits.idleMs);
+const workers = new WorkerKeeper(workerBeside(import.meta.url, 'paper-worker'), limits.heapMb, limits.idleMs);
 
 /**
  * Makes the files of a set of sheets in a worker, so that no window waits. `signal` stops it: the answer is then a

@@ -4,7 +4,7 @@ import { Worker } from 'node:worker_threads';
  * Workers of one file: one that has finished is kept for a while, so that the next piece of work needs no start. An
  * idle worker holds up neither the end of the program nor its memory for long.
  */
-export class KeptWorker {
+export class WorkerKeeper {
   readonly #file: URL;
   readonly #heapMb: number;
   readonly #idleMs: number;
