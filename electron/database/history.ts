@@ -8,7 +8,23 @@ import { quoteName } from './rows.ts';
 /** More steps than anyone takes back in a day; older ones are forgotten. */
 const mostSteps = 5000;
 
+/** More writes than a festival of several days has; older ones are forgotten. */
+const mostWritings = 20_000;
+
+/** A write that touches more rows than this, as bringing in a whole show does, is told without naming them. */
+const mostRowsNamed = 2_000;
+
 export type Step = { number: number; label: string };
+
+/** One durable write: when and on which machine; `rows` are those it touched, null where they were too many. */
+export type Writing = {
+  revision: number;
+  madeAt: string;
+  device: string;
+  did: 'done' | 'undone' | 'done again';
+  label: string;
+  rows: [table: TableName, id: Id][] | null;
+};
 
 /** A row that an undone or redone step wrote or removed. */
 export type Touched = { table: TableName; id: Id };
@@ -21,10 +37,13 @@ export type Touched = { table: TableName; id: Id };
  */
 export class History {
   readonly #database: Database;
+  readonly #device: string;
   readonly #run: ReturnType<typeof prepareStatements>;
 
-  constructor(database: Database) {
+  /** `device`: the name of this machine, under which writes are told. */
+  constructor(database: Database, device: string) {
     this.#database = database;
+    this.#device = device;
     // Where there is no row, nothing is recorded: that is how the first show comes in.
     database.exec('CREATE TEMP TABLE "recording" ("step" INTEGER NOT NULL)');
     for (const table of tableNames) database.exec(triggersOf(table, columnsOf[table]));
@@ -57,7 +76,7 @@ export class History {
     }
     this.#run.forgetUndone.run(step);
     this.#run.forgetOldest.run(step - mostSteps);
-    this.#run.countWrite.run();
+    this.#countWrite({ number: step, label }, madeAt, 'done');
   }
 
   /** The rows that turning a step will write or remove. */
@@ -66,14 +85,29 @@ export class History {
   }
 
   /** Takes a step back, or does it again, by its inverses; what they do is recorded as the way back. */
-  turn(step: Step, to: 'undone' | 'done'): void {
+  turn(step: Step, to: 'undone' | 'done', madeAt: string): void {
     const statements = this.#run.inverses.all(step.number) as string[];
     this.#run.removeInverses.run(step.number);
     this.#recordInto(step.number, () => {
       for (const statement of statements) this.#database.exec(statement);
     });
     this.#run.markStep.run(to === 'undone' ? 1 : 0, step.number);
+    this.#countWrite(step, madeAt, to === 'undone' ? 'undone' : 'done again');
+  }
+
+  /** The writes after one revision up to another, the oldest first. */
+  writings(after: number, upTo: number): Writing[] {
+    const found = this.#run.writings.all(after, upTo) as (Omit<Writing, 'rows'> & { rows: string })[];
+    return found.map((it) => ({ ...it, rows: JSON.parse(it.rows) as Writing['rows'] }));
+  }
+
+  #countWrite(step: Step, madeAt: string, did: Writing['did']): void {
     this.#run.countWrite.run();
+    const revision = this.#run.revision.get() as number;
+    const touched = this.touchedBy(step).map(({ table, id }) => [table, id]);
+    const rows = touched.length > mostRowsNamed ? null : touched;
+    this.#run.addWriting.run(revision, madeAt, this.#device, did, step.label, JSON.stringify(rows));
+    this.#run.forgetWritings.run(revision - mostWritings);
   }
 
   #recordInto(step: number, work: () => void): void {
@@ -104,6 +138,14 @@ function prepareStatements(database: Database) {
       .prepare('SELECT "statement" FROM "inverses" WHERE "step" = ? ORDER BY "number" DESC')
       .pluck(),
     removeInverses: database.prepare('DELETE FROM "inverses" WHERE "step" = ?'),
+    addWriting: database.prepare(
+      'INSERT INTO "writings" ("revision", "madeAt", "device", "did", "label", "rows") VALUES (?, ?, ?, ?, ?, ?)',
+    ),
+    forgetWritings: database.prepare('DELETE FROM "writings" WHERE "revision" <= ?'),
+    writings: database.prepare(
+      `SELECT "revision", "madeAt", "device", "did", "label", "rows" FROM "writings"
+       WHERE "revision" > ? AND "revision" <= ? ORDER BY "revision"`,
+    ),
     startRecording: database.prepare('INSERT INTO "recording" ("step") VALUES (?)'),
     stopRecording: database.prepare('DELETE FROM "recording"'),
   };

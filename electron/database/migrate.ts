@@ -1,4 +1,3 @@
-import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { migrations } from './migrations/migrations.ts';
 
@@ -35,15 +34,4 @@ export function migrate(database: Database, finish: () => void): void {
     })
     .immediate();
   database.pragma('foreign_keys = ON');
-}
-
-/** Writes a whole copy of an open file beside it, durably and under its name only once it is complete. */
-export function copyBeside(database: Database, copyPath: string): void {
-  const unfinished = `${copyPath}.unfinished`;
-  rmSync(unfinished, { force: true });
-  database.prepare('VACUUM INTO ?').run(unfinished);
-  const file = openSync(unfinished, 'r+');
-  fsyncSync(file);
-  closeSync(file);
-  renameSync(unfinished, copyPath);
 }

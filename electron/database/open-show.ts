@@ -1,10 +1,12 @@
 import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
+import { hostname } from 'node:os';
 import { basename, dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Rows } from '../../core/show/show.ts';
 import { tableNames } from '../../core/show/show.ts';
-import { applicationId, copyBeside, migrate, newestVersion, versionOf } from './migrate.ts';
+import { copyAtOnce } from './copy-show.ts';
+import { applicationId, migrate, newestVersion, versionOf } from './migrate.ts';
 import { ShowRows } from './rows.ts';
 import { ShowDatabase } from './show-database.ts';
 import { damagedShow, notOpened, problemOf } from './trouble.ts';
@@ -13,6 +15,8 @@ type Settings = {
   /** What a file holds that was not there before; without it, nothing. Not a step that undo could take back. */
   firstRows?: () => Partial<Rows>;
   now?: () => Date;
+  /** The name of this machine, under which its writes are told. */
+  device?: string;
 };
 
 /**
@@ -33,7 +37,7 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
       return refused;
     }
     prepare(database, path, now(), settings.firstRows);
-    const show = new ShowDatabase(path, database, now);
+    const show = new ShowDatabase(path, database, { now, device: settings.device ?? hostname() });
     show.read();
     return { ok: true, value: show };
   } catch (error) {
@@ -88,7 +92,7 @@ function prepare(
   database.pragma('foreign_keys = ON');
   const version = versionOf(database);
   if (version === newestVersion) return;
-  if (version > 0) copyBeside(database, copyPathOf(path, version, now));
+  if (version > 0) copyAtOnce(database, copyPathOf(path, version, now));
   migrate(database, () => {
     if (version === 0 && firstRows) putAll(database, firstRows());
   });

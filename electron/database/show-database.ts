@@ -4,12 +4,21 @@ import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Edition } from '../../core/sheets/edition.ts';
 import { applyChange, findBrokenReferences } from '../../core/show/apply-change.ts';
 import { Change } from '../../core/show/change.ts';
-import type { Show } from '../../core/show/show.ts';
+import type { Id } from '../../core/show/rig.ts';
+import type { Show, ShowDocument } from '../../core/show/show.ts';
 import { changeToNow } from './change-to-now.ts';
-import { History, type Step } from './history.ts';
+import { copyOpenShow } from './copy-show.ts';
+import { History, type Step, type Writing } from './history.ts';
 import { PrintedSheets } from './printed-sheets.ts';
 import { ShowRows } from './rows.ts';
+import { type KeptState, type NewState, States } from './states.ts';
 import { problemOf } from './trouble.ts';
+
+export type WriterSettings = {
+  now: () => Date;
+  /** The name of this machine, under which its writes are told. */
+  device: string;
+};
 
 /**
  * An open show. Every write is one durable transaction: when it answers, the change is on the disk. Answers are
@@ -21,15 +30,17 @@ export class ShowDatabase {
   readonly #rows: ShowRows;
   readonly #history: History;
   readonly #printed: PrintedSheets;
+  readonly #states: States;
   readonly #now: () => Date;
 
   /** For `openShow`: the database is at the newest version and is this object's alone from here on. */
-  constructor(path: string, database: Database.Database, now: () => Date) {
+  constructor(path: string, database: Database.Database, { now, device }: WriterSettings) {
     this.path = path;
     this.#database = database;
     this.#rows = new ShowRows(database);
-    this.#history = new History(database);
+    this.#history = new History(database, device);
     this.#printed = new PrintedSheets(database);
+    this.#states = new States(database, device);
     this.#now = now;
   }
 
@@ -80,6 +91,54 @@ export class ShowDatabase {
     });
   }
 
+  /** Keeps a state of an act or a day under a name. No step of undo: what is kept takes nothing away. */
+  keepState(state: NewState): Outcome<KeptState> {
+    return this.#write(() => this.#states.keep(state, this.#now().toISOString(), this.standing().revision));
+  }
+
+  /** The states kept of an act or a day, the newest first. */
+  states(of: NewState['of']): KeptState[] {
+    return this.#states.list(of);
+  }
+
+  /** One kept state with its document, or null where there is none of that id. */
+  state(id: Id): (KeptState & { document: ShowDocument }) | null {
+    return this.#states.read(id);
+  }
+
+  /** Brings in states of another file that are not here yet. */
+  adoptStates(from: ShowDatabase): Outcome<null> {
+    return this.#write(() => {
+      this.#states.adopt(from.#states);
+      return null;
+    });
+  }
+
+  /** The writes after one revision up to another, the oldest first. */
+  writings(after: number, upTo: number): Writing[] {
+    return this.#history.writings(after, upTo);
+  }
+
+  /** Writes a whole copy beside the work, in small steps between which the program goes on. Throws as SQLite does. */
+  async copyTo(path: string): Promise<void> {
+    await copyOpenShow(this.#database, path);
+  }
+
+  /** What is in the file now, as the bytes of a file. */
+  bytes(): Buffer {
+    return this.#database.serialize();
+  }
+
+  /** What a thorough look finds wrong in the file, or null. It takes a second for each 100 MB or so. */
+  damage(): string | null {
+    try {
+      const found = String(this.#database.pragma('integrity_check(1)', { simple: true }));
+      return found === 'ok' ? null : found;
+    } catch (error) {
+      return problemOf(error, this.path)?.what ?? String(error);
+    }
+  }
+
   /** Ends the work on the file and brings all of it into the one file. */
   close(): void {
     this.#database.close();
@@ -90,7 +149,7 @@ export class ShowDatabase {
       const touched = this.#history
         .touchedBy(step)
         .map((it) => ({ ...it, before: this.#rows.read(it.table, it.id) }));
-      this.#history.turn(step, to);
+      this.#history.turn(step, to, this.#now().toISOString());
       return { change: changeToNow(this.#rows, step.label, touched), standing: this.standing() };
     });
   }

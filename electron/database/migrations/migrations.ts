@@ -2,6 +2,7 @@ import { showTables } from './001-show-tables.ts';
 import { history } from './002-history.ts';
 import { printedSheets } from './003-printed-sheets.ts';
 import { ticks } from './004-ticks.ts';
+import { statesAndWritings } from './005-states-and-writings.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -12,4 +13,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'history', statements: history },
   { name: 'printed sheets', statements: printedSheets },
   { name: 'ticks', statements: ticks },
+  { name: 'states and writings', statements: statesAndWritings },
 ];
