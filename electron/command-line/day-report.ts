@@ -22,10 +22,8 @@ export function dayReport(
   return {
     day: day.name,
     milliseconds: more.milliseconds,
-    objective: sockets.plan.cost,
-    bound: sockets.plan.bound,
+    ...costs(sockets),
     proof: sockets.proof,
-    gapPercent: round(sockets.gapPercent),
     units: `one line costs ${patchCosts.plug} and ${patchCosts.perMetre} a metre in a changeover, ${patchCosts.preparedShare} of that while another act plays`,
     conflict: sockets.conflict && { what: sockets.conflict.what, todo: sockets.conflict.todo },
     notes: [...more.doubts.map((it) => `${it.what} ${it.todo}`), ...plan.notes],
@@ -41,11 +39,10 @@ function layerReport(planned: PlannedLayer) {
   const nameOf = (index: number) => layer.items[index]?.name ?? '';
   return {
     proof: planned.proof,
-    objective: plan.cost,
-    bound: plan.bound,
-    gapPercent: round(planned.gapPercent),
+    ...costs(planned),
     conflict: planned.conflict && { what: planned.conflict.what, todo: planned.conflict.todo },
-    brokenRules: evaluation.broken.map((it) => it.what),
+    // Without a plan nothing is patched at all, and the conflict says why.
+    brokenRules: planned.proof === 'no plan' ? [] : evaluation.broken.map((it) => it.what),
     stability: planned.stability && {
       taken: planned.stability.taken,
       keptCost: planned.stability.keptCost,
@@ -68,6 +65,12 @@ function layerReport(planned: PlannedLayer) {
       locked: item.locked !== null,
     })),
   };
+}
+
+/** null where there is no plan to have a cost. */
+function costs({ proof, plan, gapPercent }: PlannedLayer) {
+  if (proof === 'no plan') return { objective: null, bound: null, gapPercent: null };
+  return { objective: plan.cost, bound: plan.bound, gapPercent: round(gapPercent) };
 }
 
 /** What the same day costs when it is patched by a habit. */

@@ -149,7 +149,9 @@ export function familyDay(shape: FamilyShape, seed: number): Show {
   };
   let clock = 12 * 60;
   for (let act = 0; act < shape.acts; act++) {
-    const length = 30 + 5 * Math.floor(next() * 6);
+    const drawn = 30 + 5 * Math.floor(next() * 6);
+    // A very long day has short sets, so that it ends before the clock of a show does.
+    const length = shape.acts > 24 ? 20 : drawn;
     rows.acts?.push({
       id: `act ${act}`,
       dayId: 'day',
@@ -159,7 +161,7 @@ export function familyDay(shape: FamilyShape, seed: number): Show {
       endMinute: clock + length,
       prePatch: next() < 0.3,
     });
-    clock += length + 20;
+    clock += length + (shape.acts > 24 ? 10 : 20);
     addSources(rows, shape, act, next);
     addMixes(rows, act, next);
   }

@@ -126,6 +126,8 @@ class LayerPlanner {
     this.#search(steps.first, 3);
     this.#search(steps.second, 4);
     this.#search(steps.third, 5);
+    // With shared phantom switches the model takes longer and is harder to pack: search longer before it.
+    if (sharesSwitches(this.#layer)) this.#search(steps.whole, 4);
   }
 
   #search(stepCount: number, warmth: number): void {
