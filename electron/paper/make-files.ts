@@ -3,6 +3,7 @@ import { type Edition, nextVersion, type Version, versionText } from '../../core
 import { sheetMaker } from '../../core/sheets/make-sheets.ts';
 import type { PaperRequest } from '../../core/sheets/paper-request.ts';
 import type { Sheet } from '../../core/sheets/sheet.ts';
+import { shortName } from '../../core/sheets/short-name.ts';
 import { viewDayOfShow } from '../../core/sheets/view-show.ts';
 import type { Show } from '../../core/show/show.ts';
 import { fileName } from './file-name.ts';
@@ -149,7 +150,12 @@ function setFeet(
       const version = versions.get(sheet.key) ?? `Made ${madeAt}`;
       setFoot(
         page,
-        { version: nameless ? `${sheet.subject}, ${sheet.title}. ${version}` : version, page: foot },
+        {
+          version: nameless
+            ? `${shortName(sheet.subject, (it) => it.length <= 40)}, ${sheet.title}. ${version}`
+            : version,
+          page: foot,
+        },
         typeCase,
       );
     });

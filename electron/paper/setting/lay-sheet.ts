@@ -48,7 +48,7 @@ function layPages(
   const size = pageSize(paper, orientation);
   const labels = sheet.parts.find((part) => part.is === 'labels');
   if (labels) return layLabelPages(sheet, labels, size, typeCase);
-  const flow = new SheetFlow(size, typeCase, `${sheet.subject}: ${sheet.title}, continued`);
+  const flow = new SheetFlow(size, typeCase, sheet);
   setHead(flow, sheet);
   sheet.parts.forEach((part, at) => {
     if (part.is === 'table') setTable(flow, part, at, differences.marks);
@@ -97,7 +97,7 @@ function layLabelPages(
   typeCase: TypeCase,
 ): Page[] {
   const { pages, shortened, trouble } = layLabels(part, size, typeCase);
-  const flow = new SheetFlow(size, typeCase, `${sheet.subject}: ${sheet.title}, continued`);
+  const flow = new SheetFlow(size, typeCase, sheet);
   setHead(flow, sheet);
   const told = [
     part.labels.length === 0

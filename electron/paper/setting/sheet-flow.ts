@@ -1,3 +1,5 @@
+import type { Sheet } from '../../../core/sheets/sheet.ts';
+import { shortName } from '../../../core/sheets/short-name.ts';
 import type { Weight } from '../fonts/font-table.ts';
 import type { SetLine, TypeCase } from '../fonts/type-case.ts';
 import type { Page } from './display-list.ts';
@@ -15,10 +17,13 @@ export class SheetFlow {
   readonly #running: SetLine;
   #y = 0;
 
-  constructor(size: PageSize, typeCase: TypeCase, runningHead: string) {
+  /** Pages after the first are headed by whose sheet it is, in one line, and by what it is. */
+  constructor(size: PageSize, typeCase: TypeCase, { subject, title }: Pick<Sheet, 'subject' | 'title'>) {
     this.size = size;
     this.typeCase = typeCase;
-    this.#running = setLine(runningHead, 'bold', typeCase);
+    const head = (name: string) => setLine(`${name}: ${title}, continued`, 'bold', typeCase);
+    const room = (this.right - this.left) / sizes.heading;
+    this.#running = head(shortName(subject, (name) => head(name).unitWidth <= room));
     this.#addPage();
   }
 
