@@ -33,8 +33,10 @@ export function PlanCosts({ work, planned, proof, isTaken, hidesHabits }: Props)
           </Cost>
         )}
         {!hidesHabits &&
-          work.habits.map(({ habit, patch }) => (
-            <Cost key={habit} label={text.habit[habit]} patch={patch} most={most} />
+          work.habits.map(({ habit, patch, broken }) => (
+            <Cost key={habit} label={text.habit[habit]} patch={patch} most={most}>
+              {broken > 0 && <span className="plan-costs-missing">{text.broken(broken)}</span>}
+            </Cost>
           ))}
       </tbody>
     </table>

@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from 'react';
 import { type DayPatch, patchAsItStands, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
 import { buildDay, type LayerName } from '../../core/plan/day/day-plan.ts';
+import { evaluate } from '../../core/plan/day/evaluate.ts';
 import { type Habit, habits, patchByHabit } from '../../core/plan/day/habits.ts';
 import type { Layer } from '../../core/plan/day/problem.ts';
 import type { Id } from '../../core/show/rig.ts';
@@ -11,7 +12,8 @@ import type { ActOnScreen } from '../state/derive-cache.ts';
 export type DayWork = {
   layers: Record<LayerName, Layer>;
   now: DayPatch;
-  habits: { habit: Habit; patch: DayPatch }[];
+  /** `broken`: how many rules the habit breaks on this day. */
+  habits: { habit: Habit; patch: DayPatch; broken: number }[];
   /** What had to be read in its own way; one sentence each. */
   notes: string[];
 };
@@ -22,10 +24,11 @@ export function dayWork(show: Show, dayId: Id, acts: readonly ActOnScreen[]): Da
   return {
     layers,
     now: patchAsItStands(layers.sockets, sides),
-    habits: habits.map((habit) => ({
-      habit,
-      patch: patchOfAssignment(layers.sockets, patchByHabit(layers.sockets, habit)),
-    })),
+    habits: habits.map((habit) => {
+      const assignment = patchByHabit(layers.sockets, habit);
+      const broken = evaluate(layers.sockets, assignment).broken.filter((it) => it.rule !== 'no slot').length;
+      return { habit, patch: patchOfAssignment(layers.sockets, assignment), broken };
+    }),
     notes,
   };
 }

@@ -62,6 +62,7 @@ export const englishDay = {
     'one festival patch': 'Fixed homes',
     'keep and fill': 'Keep and fill',
   } satisfies Record<Habit, string>,
+  broken: (n: number) => `breaks ${count(n, 'rule')}`,
   planned: 'Planned',
   work: (units: number) => `work ${units}`,
   workWhy:

@@ -83,14 +83,23 @@ describe('planning the day, by keyboard alone', () => {
     await expect.poll(() => day.cost('As it stands')).toMatch(/proven minimal/);
     await day.openOrder();
     const least = page.getByLabel('Keep what is patched unless a plan gains more than');
-    await least.fill('500');
+    await least.fill('5000');
     await least.press('Enter');
     await page.getByRole('button', { name: 'Patch', exact: true }).click();
-    await day.choose(0, 2);
-    await foldbook.press('p');
-    await page.getByRole('button', { name: /^Plan again/ }).waitFor();
+    const taken = await day.cost('As it stands');
+    const planned = await day.socketOf('Choir left', 'Pale Harbour Choir');
+    const worse = await day.socketOf('Lead vocal', 'Tarn & the Ferrymen');
+    await day.chooseCell(planned, 1);
+    await page.getByLabel('Move to').selectOption(worse.toLowerCase());
+    await day.chooseCell(worse, 1);
+    await foldbook.press('l');
+    await expect.poll(() => day.cost('As it stands')).not.toBe(taken);
+    await expect.poll(() => day.cell(worse, 'Pale Harbour Choir')).toMatch(/Choir left$/);
     await foldbook.saved();
-    await expect.poll(() => day.cost('As it stands')).toMatch(/proven minimal/);
+    await foldbook.press('p');
+    const kept = page.getByText(/^What is patched is kept\. A new plan would be \d+, a gain of [1-9]/);
+    await kept.waitFor();
+    expect(await day.cell(worse, 'Pale Harbour Choir')).toMatch(/Choir left/);
   });
 });
 

@@ -72,6 +72,15 @@ export class DayPage {
     for (let column = 0; column < actColumn; column++) await this.#foldbook.press('ArrowRight');
   }
 
+  /** Goes to the cell of a socket, by its name, with the mouse. */
+  async chooseCell(socket: string, actColumn: number): Promise<void> {
+    const row = this.#page.getByRole('row').filter({
+      has: this.#page.getByRole('rowheader', { name: socket, exact: true }),
+    });
+    await row.getByRole('gridcell').nth(actColumn).click();
+    await this.#page.getByRole('grid').focus();
+  }
+
   chosen(): Promise<string> {
     return this.#page.getByRole('region', { name: 'Chosen socket' }).innerText();
   }

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { changeFromDayPlan } from '../../../core/plan/day/change-from-day-plan.ts';
+import { patchAsItStands, patchOfAssignment, replugs } from '../../../core/plan/day/day-patch.ts';
+import { buildDay, type DayPlan, layerNames } from '../../../core/plan/day/day-plan.ts';
+import { differenceOfDay } from '../../../core/plan/day/difference.ts';
+import { evaluate } from '../../../core/plan/day/evaluate.ts';
+import { dayPlanOf, FoundDay, foundDay } from '../../../core/plan/day/found-day.ts';
+import { patchByHabit } from '../../../core/plan/day/habits.ts';
+import type { Layer } from '../../../core/plan/day/problem.ts';
+import { planAct } from '../../../core/plan/plan-act.ts';
+import { actSheet, actsOfDay } from '../../../core/show/act-sheet.ts';
+import { applyChange } from '../../../core/show/apply-change.ts';
+import { put } from '../../../core/show/change.ts';
+import type { Show } from '../../../core/show/show.ts';
+import { familyDay, twelveActs } from '../../bench/day-family.ts';
+
+/** Days on which the habit keeps every rule: of a broken rule the rows and the planner make different things. */
+const seeds = [2, 3, 5, 6];
+const smallDay = (seed: number) =>
+  familyDay({ ...twelveActs, acts: 4, fewestLines: 12, mostLines: 24 }, seed);
+
+function sidesOf(show: Show) {
+  return actsOfDay(show, 'day').flatMap((act) => {
+    const sheet = actSheet(show, act.id);
+    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
+  });
+}
+
+/** A plan without a solver: what a skilled crew does. Only its arithmetic matters here. */
+function planByHabit(show: Show): DayPlan {
+  const { layers, notes } = buildDay(show, 'day');
+  const planned = (layer: Layer) => {
+    const assignment = patchByHabit(layer, 'keep and fill');
+    const evaluation = evaluate(layer, assignment);
+    const plan = { assignment, cost: evaluation.cost, bound: 0, isProven: false, isClean: true };
+    return {
+      layer,
+      plan,
+      evaluation,
+      proof: 'within the gap' as const,
+      gapPercent: 1,
+      conflict: null,
+      stability: null,
+    };
+  };
+  const [sockets, channels, buses, outputs] = [
+    planned(layers.sockets),
+    planned(layers.channels),
+    planned(layers.buses),
+    planned(layers.outputs),
+  ];
+  return { dayId: 'day', layers: { sockets, channels, buses, outputs }, notes };
+}
+
+let nextId = 0;
+const taken = (show: Show, plan: DayPlan) =>
+  applyChange(
+    show,
+    changeFromDayPlan(show, plan, () => `new ${nextId++}`),
+  );
+
+describe('the work of a day', () => {
+  test.each(seeds)('of a plan is what the referee counts, and the same once it is taken (day %i)', (seed) => {
+    const show = smallDay(seed);
+    const plan = planByHabit(show);
+    const { layer, evaluation } = plan.layers.sockets;
+    expect(evaluation.broken).toEqual([]);
+    const planned = patchOfAssignment(layer, plan.layers.sockets.plan.assignment);
+    expect(planned.work).toBe(evaluation.cost);
+    expect(planned.beforeAct).toEqual(
+      evaluation.beforeAct.map(({ kept, cold, hot }) => ({ kept, cold, hot })),
+    );
+    expect(planned.withoutSocket).toBe(0);
+    expect(replugs(planned)).toBe(evaluation.beforeAct.reduce((sum, { hot }) => sum + hot, 0));
+    const after = taken(show, plan);
+    const stands = patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after));
+    expect(stands).toEqual(planned);
+  });
+
+  test('counts a line that has no socket, and no work for it', () => {
+    const show = smallDay(1);
+    const { sockets } = buildDay(show, 'day').layers;
+    const none = patchOfAssignment(
+      sockets,
+      sockets.items.map(() => -1),
+    );
+    expect(none.work).toBe(0);
+    expect(none.withoutSocket).toBe(sockets.items.reduce((sum, item) => sum + item.width, 0));
+  });
+});
+
+describe('what a plan changes', () => {
+  const planOf = (show: Show) => (actId: string) => {
+    const sheet = actSheet(show, actId);
+    return sheet && planAct(sheet);
+  };
+
+  test.each(seeds)('is nothing once it is taken (day %i)', (seed) => {
+    const show = smallDay(seed);
+    const plan = planByHabit(show);
+    const before = differenceOfDay(plan, planOf(show));
+    expect(before.sockets.length).toBeGreaterThan(0);
+    expect(before.sockets.every((move) => move.from !== move.to && move.to !== '')).toBe(true);
+    const after = differenceOfDay(plan, planOf(taken(show, plan)));
+    expect(layerNames.map((name) => after[name])).toEqual([[], [], [], []]);
+  });
+});
+
+describe('a plan that crossed from the shell to the page', () => {
+  const show = smallDay(2);
+  const plan = planByHabit(show);
+  const found = FoundDay.parse(JSON.parse(JSON.stringify(foundDay(plan))));
+  const [act] = actsOfDay(show, 'day');
+  const [source] = show.sources.values();
+  if (!act || !source) throw new Error('the day has acts with sources');
+
+  test('is the same plan', () => {
+    expect(dayPlanOf(show, show, found)?.layers.sockets).toEqual(plan.layers.sockets);
+  });
+
+  test('stays one when it is taken, and when a time or a tick changes', () => {
+    expect(dayPlanOf(show, taken(show, plan), found)).not.toBeNull();
+    const moved = applyChange(show, {
+      label: 'Later',
+      put: [
+        put('acts', { ...act, startMinute: 900 }),
+        put('ticks', { id: 'tick', actId: act.id, taskKey: 'mute', doneAt: '' }),
+      ],
+      remove: [],
+    });
+    expect(dayPlanOf(show, moved, found)).not.toBeNull();
+  });
+
+  test.each([
+    ['a line goes', { put: [], remove: [{ table: 'sources' as const, id: source.id }] }],
+    ['an act goes', { put: [], remove: [{ table: 'acts' as const, id: act.id }] }],
+    ['a line must not have 48 V', { put: [put('sources', { ...source, phantom: 'harmful' })], remove: [] }],
+  ])('is none any more when %s', (_, parts) => {
+    expect(dayPlanOf(show, applyChange(show, { label: 'Change', ...parts }), found)).toBeNull();
+  });
+});
