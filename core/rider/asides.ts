@@ -5,7 +5,12 @@ import type { Aside } from './words/titles.ts';
  * Lines that are told at a glance to be something other than sources and mixes. First match holds; the pattern is
  * looked for in the folded text (lower case, no accents).
  */
-const signs: { aside: Aside | 'greeting' | 'page'; pattern: RegExp }[] = [
+const signs: { aside: Aside | 'greeting' | 'page' | 'mail'; pattern: RegExp }[] = [
+  {
+    aside: 'mail',
+    pattern:
+      /^(?:subject|betreff|objet|asunto|oggetto|onderwerp|assunto|from|to|von|an|cc|sent|gesendet|fwd|re)\s*:/,
+  },
   {
     aside: 'contacts',
     pattern:
@@ -27,6 +32,7 @@ export const asideSigns = {
   contacts: 'A way to reach somebody.',
   page: 'A page number.',
   greeting: 'A greeting.',
+  mail: 'The head of a mail.',
 } as const;
 
 /** What a line is at a glance, if it is none of a monitor plan's business. */

@@ -295,7 +295,7 @@ function settleKind(
 }
 
 /** Nothing but a known performer's name: settled with the performers. */
-export function isPerformerName(name: SourceName, work: Work): boolean {
+function isPerformerName(name: SourceName, work: Work): boolean {
   const words = name.tokens.filter((token) => token.kind === 'word');
   return words.length > 0 && words.some((token) => work.tongue.names.has(token.text));
 }

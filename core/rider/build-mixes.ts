@@ -103,7 +103,7 @@ function isEverybody(work: Work, text: string): boolean {
   return sense?.subject === 'group' && (sense.meaning === 'everything' || sense.meaning === 'rest');
 }
 
-export type ReadDevice = {
+type ReadDevice = {
   kind: DeviceKind | null;
   format: Format | null;
   count: number;
@@ -112,7 +112,7 @@ export type ReadDevice = {
 };
 
 /** What the words on a device say. */
-export function readDevice(text: string, work: Pick<Work, 'tongue'>): ReadDevice {
+function readDevice(text: string, work: Pick<Work, 'tongue'>): ReadDevice {
   const tokens = tokenize(text);
   const device: ReadDevice = { kind: null, format: null, count: 1, own: null, elsewhere: false };
   for (const hit of findHits(mixWords, tokens, work.tongue.spoken, work.tongue.names)) {

@@ -42,11 +42,7 @@ export function noDetails(): Details {
 }
 
 /** The first meaning of any word of the text in a table, or null. */
-export function firstMeaning<M extends string>(
-  words: Lexicon<string, M>,
-  text: string,
-  tongue: Tongue,
-): M | null {
+function firstMeaning<M extends string>(words: Lexicon<string, M>, text: string, tongue: Tongue): M | null {
   const hits = findHits(words, tokenize(text), tongue.spoken, tongue.names);
   return hits[0]?.senses[0]?.meaning ?? null;
 }

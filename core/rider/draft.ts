@@ -48,12 +48,12 @@ export type FoundMix = {
   extra?: LineRef[];
 };
 
-export type FoundPerformer = { at: LineRef; name: string; role: string; place: string };
+type FoundPerformer = { at: LineRef; name: string; role: string; place: string };
 
 /** A sentence on what everybody listens through. */
-export type FoundDevices = { at: LineRef; text: string };
+type FoundDevices = { at: LineRef; text: string };
 
-export type LineNote = { outcome: LineOutcome; why: string };
+type LineNote = { outcome: LineOutcome; why: string };
 
 /** Everything found on the way over the lines of a rider. */
 export type Found = {

@@ -9,7 +9,7 @@ import { headerLexicon, labelWords } from './vocabulary.ts';
 import type { ColumnRole } from './words/headers.ts';
 import type { Section } from './words/titles.ts';
 
-export type BlockKind = 'inputs' | 'mixes' | 'line-up';
+type BlockKind = 'inputs' | 'mixes' | 'line-up';
 
 /** A table: which columns it spans and what each holds. Several can stand side by side. */
 export type Block = {

@@ -508,7 +508,7 @@ type NameAndDetails = {
 };
 
 /** Takes a line of text apart into the source's name and what is said of it. */
-export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
+function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   const { tongue } = walk;
   const pieces = tidy(text)
     .split(/\s+[-–—→=>]+\s+|\s*[;|]\s*|\s*,\s+|\s*:\s+|\s*[([]\s*|\s*[)\]]\s*|\s*\.{2,}\s*|\s*…\s*/)
@@ -630,7 +630,7 @@ function performerPiece(details: string[], walk: Walk): string {
 }
 
 const inlineTitles =
-  /^\s*(?:our\s+|unsere\s+|nos\s+|nuestr[oa]s\s+)?(?:inputs?|input list|channels?|channel list|lines|sources|kan[aä]le|eing[aä]nge|entr[eé]es|canales|entradas|canali|ingressi|kanalen|canais|patch)\s*(?:\([^)]*\))?\s*[:=]\s*(.+)$/i;
+  /^\s*(?:our\s+|unsere\s+|nos\s+|nuestr[oa]s\s+)?(?:inputs?|input list|channels?|channel list|lines|sources|kan[aä]le|eing[aä]nge|entr[eé]es|canales|entradas|canali|ingressi|kanalen|canais|patch)\s*(?:\([^)]*\)|are|is|sind|sont|son|sono|zijn|são)?\s*[:=]\s*(.+)$/i;
 
 /** "Inputs: kick, snare, hat, 2 x tom, OH L/R": one line that lists many. */
 function takeInlineList(walk: Walk, line: Line): boolean {

@@ -2,13 +2,16 @@ import { signAmount } from './amounts.ts';
 import { isAllIn } from './details.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
+import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
-import { labelWords, mixWords, positionWords, verbWords, wishWords } from './vocabulary.ts';
+import { labelWords, mixWords, playerWords, positionWords, verbWords, wishWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
 /** What a line of text tells of a mix, piece by piece. */
 export type MixPieces = {
   listenerText: string;
+  /** What the listener plays, where the line names it before the name: "Singer (Ada)". */
+  roleText?: string;
   deviceText: string;
   place: string;
   wishTexts: string[];
@@ -115,6 +118,11 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
       takePiece(listed.rest, pieces, walk, false);
       return;
     }
+    if (bracketed && isPlayerInBrackets(piece, pieces.listenerText, facts, walk)) {
+      pieces.roleText = pieces.listenerText;
+      pieces.listenerText = piece;
+      return;
+    }
     if (
       bracketed &&
       hasListener &&
@@ -143,6 +151,16 @@ export function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
     pieces.wishTexts.push(on[2]);
   } else if (isWhollyDevice(tail, walk)) pieces.deviceText = join(pieces.deviceText, tail);
   else pieces.wishTexts.push(tail);
+}
+
+/** "Singer (Ada)": the name in brackets is who listens, the word before it what they play. */
+function isPlayerInBrackets(piece: string, before: string, facts: PieceFacts, walk: Walk): boolean {
+  if (before === '' || facts.targets + facts.amounts > 0 || facts.device || !looksLikeName(piece, walk))
+    return false;
+  const role =
+    lookUp(playerWords, before, walk.tongue.spoken) !== null ||
+    readSourceName(before, walk.tongue).stem !== null;
+  return role && !isAllIn(positionWords, piece, walk.tongue);
 }
 
 function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boolean): void {

@@ -18,7 +18,10 @@ import { positionWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
 
-function pushMix(walk: Walk, line: Line, mix: Partial<FoundMix>): void {
+function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: string }): void {
+  const { roleText, ...mix } = told;
+  if (roleText && mix.listenerText)
+    walk.found.performers.push({ at: line.at, name: mix.listenerText, role: roleText, place: '' });
   if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
   walk.found.mixes.push({
     at: line.at,

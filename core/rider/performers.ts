@@ -34,7 +34,7 @@ export function performerNamed(work: Work, text: string): ReadPerformer | null {
 }
 
 /** The stem a player's word or role stands for: "drummer", "Drums", "Lead vox". */
-export function stemOfRole(work: Work, text: string): Stem | null {
+function stemOfRole(work: Work, text: string): Stem | null {
   const player = lookUp(playerWords, text, work.tongue.spoken);
   if (player?.[0]) return player[0].meaning as Stem;
   return readSourceName(text, work.tongue).stem;
@@ -50,7 +50,7 @@ export function stemsOfPerformer(work: Work, performer: ReadPerformer): Stem[] {
   });
 }
 
-export function addPerformer(
+function addPerformer(
   work: Work,
   name: string,
   role: string,

@@ -106,7 +106,7 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
     });
     return true;
   }
-  if (!namesListener(head, walk)) return false;
+  if (!namesListener(head, walk)) return verb !== null && takeListenerWithDevice(walk, line, head, tail);
   const facts = pieceFacts(tail, walk);
   const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
   const device = isDevice(tail, walk) || (listens !== null && facts.device);
@@ -123,6 +123,23 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
   return true;
 }
 
+/** "Singer (Ada) - in-ears, wants herself on top": who, on what, then the wishes. */
+function takeListenerWithDevice(walk: Walk, line: Line, head: string, tail: string): boolean {
+  const who = /^([^,–(]{2,30}?(?:\s*\([^)]*\))?)\s*(?:[-–,:]\s*)(.+)$/.exec(head);
+  if (!who?.[1] || !who[2] || !namesListener(who[1], walk) || !isDevice(who[2], walk)) return false;
+  const pieces = readMixPieces(head, walk);
+  takeTail(tail, pieces, walk);
+  pushLoose(walk, line, pieces);
+  return true;
+}
+
+function plainPieces(walk: Walk, line: Line, pieces: MixPieces): Omit<MixPieces, 'roleText'> {
+  const { roleText, ...rest } = pieces;
+  const listenerText = listenerOf(rest.listenerText);
+  if (roleText) walk.found.performers.push({ at: line.at, name: listenerText, role: roleText, place: '' });
+  return { ...rest, listenerText };
+}
+
 function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
   if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
   walk.found.mixes.push({
@@ -130,8 +147,7 @@ function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
     part: line.part,
     number: null,
     label: '',
-    ...pieces,
-    listenerText: listenerOf(pieces.listenerText),
+    ...plainPieces(walk, line, pieces),
     matrix: [],
     loose: true,
   });

@@ -95,11 +95,3 @@ function tokenizeAnew(text: string): Token[] {
 export function squash(text: string): string {
   return fold(text).replace(/[^\p{L}\p{N}]+/gu, '');
 }
-
-/** A text cut to fit a field, with an ellipsis where something was cut. */
-export function clip(text: string, length: number): string {
-  if (text.length <= length) return text;
-  const cut = text.slice(0, length - 1);
-  // Half of a surrogate pair is no character.
-  return `${/[\ud800-\udbff]$/.test(cut) ? cut.slice(0, -1) : cut}…`;
-}

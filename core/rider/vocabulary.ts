@@ -1,5 +1,5 @@
 import type { Grid } from './grid.ts';
-import { type Hit, type Lexicon, lexicon } from './lexicon.ts';
+import { type Lexicon, lexicon } from './lexicon.ts';
 import { fold, tokenize } from './text.ts';
 import { amounts, hedges } from './words/amounts.ts';
 import { deviceWords, elsewhereWords, formatWords, mixLabels } from './words/devices.ts';
@@ -49,8 +49,6 @@ export const wishWords = lexicon({
 export const amountWords = lexicon({ amount: amounts });
 export const playerWords = lexicon({ player: players });
 export const verbWords = lexicon({ verb: verbs });
-
-export type NameHit = Hit<'source' | 'part' | 'side' | 'pickUp', string>;
 
 const everyLexicon: Lexicon<string, string>[] = [
   nameWords,
