@@ -5,6 +5,7 @@ import { PaperRequest } from '../sheets/paper-request.ts';
 import { Change } from '../show/change.ts';
 import { Id } from '../show/rig.ts';
 import { ShowDocument } from '../show/show.ts';
+import { CopyKey, CopyList, CopyPreview, Differences, KeptState, StateOf, WritingOut } from './copies.ts';
 import { Problem } from './problem.ts';
 
 /** What the undo and redo keys would do next, in words, or null; and the number of the last durable change. */
@@ -12,6 +13,8 @@ export const Standing = z.strictObject({
   revision: z.number().int().min(0),
   undo: z.string().nullable(),
   redo: z.string().nullable(),
+  /** Only while the file cannot be written and the work goes on in memory: why, where it is kept, what to do. */
+  unsaved: z.strictObject({ what: z.string(), todo: z.string() }).optional(),
 });
 export type Standing = z.infer<typeof Standing>;
 
@@ -21,6 +24,9 @@ export type Changed = z.infer<typeof Changed>;
 
 /** At most this many bytes of a rider cross the boundary; a rider is far smaller. */
 export const largestRiderBytes = 24 * 1024 * 1024;
+
+/** At most this many characters of a show or an act come in; a festival of three days has a tenth of it. */
+export const largestExchangeCharacters = 24 * 1024 * 1024;
 
 /**
  * The calls that cross from the page to the shell: one schema in, one out. Both hosts answer exactly these, and
@@ -35,6 +41,8 @@ export const contract = {
       standing: Standing,
       file: z.string(),
       host: z.enum(['electron', 'browser']),
+      /** What happened when the show was opened and should be known: it was repaired, or came from a copy. */
+      notice: Problem.optional(),
     }),
   },
   /** Writes one change durably; answers when it is on the disk. */
@@ -75,7 +83,7 @@ export const contract = {
       dayId: Id,
       /** Units by which a new plan must be cheaper than the one there is; null: the one there is counts nothing. */
       keepUnlessGain: z.number().min(0).max(1e6).nullable(),
-      /** The longest that each proof may take. */
+      /** The longest that all of it may take; then the best so far is the answer. */
       timeLimitSeconds: z.number().min(1).max(3600),
     }),
     out: z.strictObject({
@@ -86,6 +94,58 @@ export const contract = {
   },
   /** Ends `day.plan`, whoever called it: that call then answers with the best so far. */
   'day.stop': { in: z.strictObject({}), out: z.strictObject({}) },
+  /** The back-up copies there are, in both folders. */
+  'copies.list': { in: z.strictObject({}), out: CopyList },
+  /** Makes a copy now, in both folders. */
+  'copies.make': { in: z.strictObject({}), out: CopyList },
+  /** What a copy holds and how the show would differ. Changes nothing. */
+  'copies.preview': { in: CopyKey, out: CopyPreview },
+  /** Makes the show what the copy holds, as one step that undo takes back, after a copy of the present show. */
+  'copies.restore': { in: CopyKey, out: Changed },
+  /**
+   * Chooses the second folder in a dialog of the system (`stop`: no second folder any more). In a browser there is
+   * no such dialog: the answer is then a problem that says how a folder is named.
+   */
+  'copies.choose': { in: z.strictObject({ stop: z.boolean() }), out: CopyList },
+  /** Keeps how an act or a day is now, under a name. */
+  'states.keep': {
+    in: z.strictObject({ of: StateOf, name: z.string().trim().min(1).max(120) }),
+    out: z.strictObject({ state: KeptState }),
+  },
+  /** The states of an act or a day, the newest first. */
+  'states.list': {
+    in: z.strictObject({ of: StateOf }),
+    out: z.strictObject({ states: z.array(KeptState) }),
+  },
+  /** What differs between a state and another one of the same act or day, or how it is now (null), and who wrote it. */
+  'states.compare': {
+    in: z.strictObject({ of: StateOf, fromId: Id, toId: Id.nullable() }),
+    out: z.strictObject({ differences: Differences, writings: z.array(WritingOut) }),
+  },
+  /** Makes an act or a day what it was in a state, as one step that undo takes back, after a copy of the show. */
+  'states.restore': {
+    in: z.strictObject({ of: StateOf, stateId: Id }),
+    out: z.strictObject({ changed: Changed, leftOut: z.number().int().min(0) }),
+  },
+  /** The whole show, or one act, as the text of a documented file (assets/schema). */
+  'exchange.export': {
+    in: z.strictObject({ actId: Id.nullable() }),
+    out: z.strictObject({ name: z.string(), text: z.string() }),
+  },
+  /**
+   * Brings such a file in. Nothing is overwritten unless `replace` is said, and then after a copy. `leftOut`: rows
+   * that belong to what this show has not, as a socket of another house.
+   */
+  'exchange.import': {
+    in: z.strictObject({
+      text: z.string().max(largestExchangeCharacters),
+      way: z.discriminatedUnion('how', [
+        z.strictObject({ how: z.literal('beside'), dayId: Id.nullable() }),
+        z.strictObject({ how: z.literal('replace') }),
+      ]),
+    }),
+    out: z.strictObject({ changed: Changed, leftOut: z.number().int().min(0) }),
+  },
 } as const;
 
 export type CallName = keyof typeof contract;
@@ -95,6 +155,8 @@ export type CallOutput<C extends CallName> = z.output<(typeof contract)[C]['out'
 /** What the shell tells every window and stage page without being asked. */
 export const Push = z.discriminatedUnion('push', [
   z.strictObject({ push: z.literal('changed'), changed: Changed }),
+  /** The same show stands otherwise: its file cannot be written any more, or can again. */
+  z.strictObject({ push: z.literal('standing'), standing: Standing }),
   /** How far this window's `paper.make` is: a share from 0 to 1, and what is being made. */
   z.strictObject({ push: z.literal('paper progress'), share: z.number().min(0).max(1), what: z.string() }),
   /** How far this window's `day.plan` is; only plans that keep every rule are told. */
