@@ -22,10 +22,14 @@ const longestCell = 12_000;
 /** Cells looked at in one row; what stands beyond is kept in the line's text but not understood. */
 const widestRow = 400;
 
-/** The lines of a sheet that are not blank, in order. */
-export function linesOfSheet(grid: Grid, sheet: number): Line[] {
+/** The lines of a sheet that are not blank, in order, up to a number of them; and the row that was not reached. */
+export function linesOfSheet(grid: Grid, sheet: number, most: number): { lines: Line[]; nextRow: number } {
   const rows = grid.sheets[sheet]?.rows ?? [];
-  return rows.flatMap((row, at) => linesOfRow(row, { sheet, row: at }));
+  const lines: Line[] = [];
+  let nextRow = 0;
+  for (; nextRow < rows.length && lines.length < most; nextRow++)
+    lines.push(...linesOfRow(rows[nextRow] ?? [], { sheet, row: nextRow }));
+  return { lines, nextRow };
 }
 
 /** True where a person would see nothing in the row. */

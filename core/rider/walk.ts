@@ -7,7 +7,7 @@ import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts
 import { takeInputRow, takeInputText, takeLooseInputRow } from './input-rows.ts';
 import { lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
-import { type Line, linesOfSheet, saysNothing } from './lines.ts';
+import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
 import { leadingLabel } from './mix-pieces.ts';
 import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { numberedText } from './numbers.ts';
@@ -30,7 +30,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
     puzzles: [],
   };
   grid.sheets.forEach((sheet, index) => {
-    const lines = linesOfSheet(grid, index);
+    const { lines, nextRow } = linesOfSheet(grid, index, mostLines);
     const walk: Walk = {
       tongue,
       found,
@@ -45,8 +45,8 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       at: 0,
       runs: numberedRuns(lines),
     };
-    while (walk.at < Math.min(lines.length, mostLines)) walk.at += takeLine(walk);
-    setAsideRest(walk);
+    while (walk.at < lines.length) walk.at += takeLine(walk);
+    setAsideRest(found, index, nextRow, sheet.rows);
   });
   return found;
 }
@@ -54,12 +54,18 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
 /** A longer sheet is no rider. */
 const mostLines = 3000;
 
-function setAsideRest(walk: Walk): void {
-  const rest = walk.lines.slice(mostLines);
+function setAsideRest(
+  found: Found,
+  sheet: number,
+  nextRow: number,
+  rows: readonly (readonly string[])[],
+): void {
   const why = `Beyond the first ${mostLines} lines: no rider is so long.`;
+  const rest = rows.flatMap((row, at) => (at >= nextRow && !isBlankRow(row) ? [at] : []));
   const [first] = rest;
-  if (first) walk.found.puzzles.push({ at: first.at, text: `${rest.length} more lines`, why });
-  for (const line of rest) note(walk.found, line.at, 'set aside', why);
+  if (first !== undefined)
+    found.puzzles.push({ at: { sheet, row: first }, text: `${rest.length} more lines`, why });
+  for (const row of rest) note(found, { sheet, row }, 'set aside', why);
 }
 
 /** Takes the line the walk stands on, and says how many lines were taken. */
