@@ -33,6 +33,7 @@ export function laySheet(
   });
   if (sheet.page.orientation !== 'as fits') return lay(sheet.page.orientation);
   const upright = lay('portrait');
+  if (upright.pages.length === 1) return upright;
   const lying = lay('landscape');
   return lying.pages.length < upright.pages.length ? lying : upright;
 }
