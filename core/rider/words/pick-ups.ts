@@ -25,9 +25,9 @@ export const pickUps: WordTable<PickUp> = {
   },
   mic: {
     trade:
-      'mic, mics, microphone, mike, dynamic, condenser, dyn, cond, ribbon, clip, clip on, clip mic, boundary, cardioid, large condenser, small condenser, sdc, ldc, dynamic mic, condenser mic, vocal mic, instrument mic, kick mic, own mic, tube mic, shotgun, gooseneck, omni, hypercardioid, supercardioid, pencil, large diaphragm, small diaphragm, pzm, lapel, contact mic, pencil condenser, wired mic, clip-on mic, overhead mic, drum mic, wired, drum clip, handheld mic, miked, overhead condenser, tom clip, mic clip, ld condenser, sd condenser, plate mic, boundary mic, electret',
+      'mic, mics, microphone, mike, dynamic, condenser, dyn, cond, ribbon, clip, clip on, clip mic, boundary, cardioid, large condenser, small condenser, sdc, ldc, dynamic mic, condenser mic, vocal mic, instrument mic, kick mic, own mic, tube mic, shotgun, gooseneck, omni, hypercardioid, supercardioid, pencil, large diaphragm, small diaphragm, lapel, contact mic, pencil condenser, wired mic, clip-on mic, overhead mic, drum mic, wired, drum clip, handheld mic, miked, overhead condenser, tom clip, mic clip, ld condenser, sd condenser, plate mic, boundary mic, electret',
     de: 'mikro, mikrofon, mikros, dynamisch, kondensator, bändchen, großmembran, kleinmembran, grenzfläche, clipmikro, kondensatormikro, dynamisches mikro, mikrophon, großmembraner, kleinmembraner, gesangsmikro, gesangsmikrofon, kondensatormikrofon, dyn mikro, dynamisches, ansteckmikrofon, clip mikro, niere, superniere, mikrofone, kond, grenzflächenmikro, grenzflächenmikrofon, bändchenmikro, overheadmikro',
-    fr: 'micro, micros, dynamique, statique, ruban, pince, micro pince, cardioïde, microphone, électret, micro dynamique, micro statique, micro chant, pzm, dyn, stat, cravate, micro cravate, plaque, micro plaque',
+    fr: 'micro, micros, dynamique, statique, ruban, pince, micro pince, cardioïde, microphone, électret, micro dynamique, micro statique, micro chant, dyn, stat, cravate, micro cravate, plaque, micro plaque',
     es: 'micro, micrófono, micrófonos, dinámico, condensador, cinta, pinza, micro pinza, micro de voz, micro dinámico, mic dinámico, micro de condensador, din, cond, mic condensador, micro de pinza, solapa, diadema, micro de contacto',
     it: 'microfono, microfoni, dinamico, condensatore, a condensatore, nastro, a nastro, clip, pinza, microfono dinamico, microfono a condensatore, panoramico mic, din, mic dinamico',
     nl: 'microfoon, microfoons, dynamisch, condensator, clip, lint, grensvlak, condensatormic, condensatormicrofoon, dynamische mic, micro, grensvlakmicrofoon',
@@ -35,11 +35,11 @@ export const pickUps: WordTable<PickUp> = {
   },
   line: {
     trade:
-      'line, xlr, jack, line level, xlr out, trs, jack line, mini jack, minijack, rca, usb, aes, line in, xlr line, out of rack, xlr out of rack, from rack, balanced, xlr direct, xlr male, xlr m, balanced line, line out, line xlr, multi, loom, snake, balanced xlr, bal xlr, symmetrical, playback rack, 2x xlr, 2 x xlr, ts, tails, xlr tails, dsub, spdif, optical, adat, madi, dante, symmetric, bal, line level xlr, headphone jack, audio jack, cinch',
+      'line, xlr, jack, line level, xlr out, trs, jack line, mini jack, minijack, rca, usb, aes, line in, xlr line, out of rack, xlr out of rack, from rack, balanced, xlr direct, xlr male, xlr m, balanced line, line out, line xlr, multi, loom, snake, balanced xlr, bal xlr, symmetrical, playback rack, 2x xlr, 2 x xlr, ts, tails, xlr tails, dsub, optical, madi, symmetric, bal, line level xlr, headphone jack, audio jack, cinch',
     de: 'linie, klinke, symmetrisch, cinch, xlr symmetrisch, line pegel, miniklinke, linepegel',
     fr: 'ligne, jack, xlr, symétrique, niveau ligne, mini jack, sym',
-    es: 'línea, linea, plug, xlr, balanceada, balanceado, nivel de línea, mini plug, miniplug, canon, cannon',
-    it: 'linea, xlr, bilanciato, bilanciata, livello linea, mini jack, canon',
+    es: 'línea, linea, plug, xlr, balanceada, balanceado, nivel de línea, mini plug, miniplug',
+    it: 'linea, xlr, bilanciato, bilanciata, livello linea, mini jack',
     nl: 'lijn, xlr, gebalanceerd, lijnniveau',
     pt: 'linha, xlr, balanceado, p10, nível de linha, p2, balanceada',
   },

@@ -310,7 +310,7 @@ export const sources: WordTable<Stem> = {
   },
   'pedal steel': {
     trade:
-      'pedal steel, pedalsteel, lap steel, steel guitar, pedal steel guitar, lapsteel, psteel, p steel, steel gtr, weissenborn',
+      'pedal steel, pedalsteel, lap steel, steel guitar, pedal steel guitar, lapsteel, psteel, p steel, steel gtr',
   },
   guitar: {
     trade: 'guitar, guitars, gtr, gtrs, guit, guits, gt, git, gits, gtr 1, gtr 2, gtr 3, guitar 1, guitar 2',
