@@ -21,7 +21,7 @@ type Props = {
 export function MixesTable({ sheet, marked, onRow, onHover }: Props) {
   const { change } = useHere();
   const text = words.advance;
-  const { field, choice } = columnMaker({ table: 'mixes', change, nameOf: (mix) => mix.name });
+  const { field, choice, add, remove } = columnMaker({ table: 'mixes', change, nameOf: (mix) => mix.name });
   return (
     <SheetTable
       label={text.mixes}
@@ -59,12 +59,10 @@ export function MixesTable({ sheet, marked, onRow, onHover }: Props) {
         run: () => {
           const order = (sheet.mixes.at(-1)?.order ?? -1) + 1;
           const mix = Mix.parse({ id: newId(), actId: sheet.act.id, order, name: text.newMix(order + 1) });
-          change({ label: words.common.addOf(mix.name), put: [put('mixes', mix)], remove: [] });
+          add(mix);
         },
       }}
-      onRemove={(mix) =>
-        change({ label: words.common.removeRow(mix.name), put: [], remove: [{ table: 'mixes', id: mix.id }] })
-      }
+      onRemove={remove}
     />
   );
 }

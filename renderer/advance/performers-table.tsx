@@ -1,6 +1,5 @@
 import { Performer } from '../../core/show/act.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
-import { put } from '../../core/show/change.ts';
 import { columnMaker } from '../parts/row-fields.ts';
 import { SheetTable } from '../parts/sheet-table.tsx';
 import { useHere } from '../state/here.tsx';
@@ -11,7 +10,11 @@ import { words } from '../wording/words.ts';
 export function PerformersTable({ sheet }: { sheet: ActSheet }) {
   const { change } = useHere();
   const text = words.advance;
-  const { field } = columnMaker({ table: 'performers', change, nameOf: (performer) => performer.name });
+  const { field, add, remove } = columnMaker({
+    table: 'performers',
+    change,
+    nameOf: (performer) => performer.name,
+  });
   return (
     <SheetTable
       label={text.performers}
@@ -30,16 +33,10 @@ export function PerformersTable({ sheet }: { sheet: ActSheet }) {
           const order = (sheet.performers.at(-1)?.order ?? -1) + 1;
           const name = text.newPerformer(order + 1);
           const performer = Performer.parse({ id: newId(), actId: sheet.act.id, order, name });
-          change({ label: words.common.addOf(name), put: [put('performers', performer)], remove: [] });
+          add(performer);
         },
       }}
-      onRemove={(performer) =>
-        change({
-          label: words.common.removeRow(performer.name),
-          put: [],
-          remove: [{ table: 'performers', id: performer.id }],
-        })
-      }
+      onRemove={remove}
     />
   );
 }

@@ -20,7 +20,11 @@ type Props = {
 export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
   const { change } = useHere();
   const text = words.advance;
-  const { field, choice } = columnMaker({ table: 'sources', change, nameOf: (source) => source.name });
+  const { field, choice, add, remove } = columnMaker({
+    table: 'sources',
+    change,
+    nameOf: (source) => source.name,
+  });
   const orNotSaid = <T extends string>(values: readonly T[]) => [
     { value: null, label: '' },
     ...values.map((value) => ({ value, label: value })),
@@ -55,16 +59,10 @@ export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
             order,
             name: text.newSource(order + 1),
           });
-          change({ label: words.common.addOf(source.name), put: [put('sources', source)], remove: [] });
+          add(source);
         },
       }}
-      onRemove={(source) =>
-        change({
-          label: words.common.removeRow(source.name),
-          put: [],
-          remove: [{ table: 'sources', id: source.id }],
-        })
-      }
+      onRemove={remove}
     />
   );
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useTypedText } from '../parts/use-typed-text.ts';
 import { cellWidth, rowHeight } from './use-window-of-cells.ts';
 
 type Props = {
@@ -6,24 +6,13 @@ type Props = {
   top: number;
   left: number;
   label: string;
-  /** Takes the text; answers the sentence that says why not, or null where it was taken. */
   onCommit: (text: string) => string | null;
   onLeave: () => void;
 };
 
 /** The text box over a cell while something is typed into it. */
 export function CellEditor({ start, top, left, label, onCommit, onLeave }: Props) {
-  const [text, setText] = useState(start);
-  const [why, setWhy] = useState<string | null>(null);
-  // Losing the focus also commits, but not what Enter or Escape have settled.
-  const settled = useRef(false);
-  const commit = () => {
-    if (settled.current) return;
-    settled.current = true;
-    const refused = onCommit(text);
-    settled.current = refused === null;
-    setWhy(refused);
-  };
+  const { text, why, type, commit, onKeyDown } = useTypedText({ start, onCommit, onLeave });
   return (
     <div className="cell-editor" style={{ top, left }}>
       <input
@@ -33,19 +22,8 @@ export function CellEditor({ start, top, left, label, onCommit, onLeave }: Props
         aria-invalid={why !== null}
         value={text}
         style={{ width: cellWidth, height: rowHeight }}
-        onChange={(event) => {
-          setText(event.target.value);
-          setWhy(null);
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter' || event.key === 'Tab') commit();
-          else if (event.key === 'Escape') {
-            settled.current = true;
-            onLeave();
-          } else return;
-          event.preventDefault();
-          event.stopPropagation();
-        }}
+        onChange={(event) => type(event.target.value)}
+        onKeyDown={onKeyDown}
         onBlur={commit}
       />
       {why !== null && (

@@ -58,7 +58,7 @@ type Maker<T extends TableName> = {
   nameOf: (row: RowOf<T>) => string;
 };
 
-/** Makes the columns of a table of rows: what each shows and what becomes of what is typed. */
+/** Makes the columns of a table of rows: what each shows and what becomes of what is typed; and adds and removes rows. */
 export function columnMaker<T extends TableName>({ table, change, nameOf }: Maker<T>) {
   type Row = RowOf<T>;
   const commit = (row: Row, head: string, next: Row) =>
@@ -67,7 +67,17 @@ export function columnMaker<T extends TableName>({ table, change, nameOf }: Make
       put: [put(table, next)],
       remove: [],
     });
+  const add = (row: Row) =>
+    change({ label: words.common.addOf(nameOf(row)).slice(0, 200), put: [put(table, row)], remove: [] });
+  const remove = (row: Row) =>
+    change({
+      label: words.common.removeRow(nameOf(row)).slice(0, 200),
+      put: [],
+      remove: [{ table, id: row.id }],
+    });
   return {
+    add,
+    remove,
     field(
       field: keyof Row & string,
       head: string,

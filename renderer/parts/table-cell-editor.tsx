@@ -1,4 +1,5 @@
-import { useId, useRef, useState } from 'react';
+import { useId } from 'react';
+import { useTypedText } from './use-typed-text.ts';
 
 type Props = {
   label: string;
@@ -10,17 +11,12 @@ type Props = {
 
 /** The field inside a table cell while it is edited. With options, the beginning of one that is meant is enough. */
 export function TableCellEditor({ label, start, options, onCommit, onLeave }: Props) {
-  const [text, setText] = useState(start);
-  const [why, setWhy] = useState<string | null>(null);
-  const settled = useRef(false);
+  const { text, why, type, commit, onKeyDown } = useTypedText({
+    start,
+    onCommit: (typed) => onCommit(options ? completed(typed, options) : typed),
+    onLeave,
+  });
   const listId = useId();
-  const commit = () => {
-    if (settled.current) return;
-    settled.current = true;
-    const refused = onCommit(options ? completed(text, options) : text);
-    settled.current = refused === null;
-    setWhy(refused);
-  };
   return (
     <span className="table-cell-editor">
       <input
@@ -33,19 +29,8 @@ export function TableCellEditor({ label, start, options, onCommit, onLeave }: Pr
         onFocus={(event) => {
           if (start.length > 1) event.target.select();
         }}
-        onChange={(event) => {
-          setText(event.target.value);
-          setWhy(null);
-        }}
-        onKeyDown={(event) => {
-          event.stopPropagation();
-          if (event.key === 'Enter' || event.key === 'Tab') commit();
-          else if (event.key === 'Escape') {
-            settled.current = true;
-            onLeave();
-          } else return;
-          event.preventDefault();
-        }}
+        onChange={(event) => type(event.target.value)}
+        onKeyDown={onKeyDown}
         onBlur={commit}
       />
       {options && (

@@ -1,4 +1,3 @@
-import { put } from '../../core/show/change.ts';
 import { Bus } from '../../core/show/rig.ts';
 import { columnMaker } from '../parts/row-fields.ts';
 import { SheetTable } from '../parts/sheet-table.tsx';
@@ -14,7 +13,7 @@ export function BusesTable({ rig }: RigTableProps) {
     .filter((it) => it.rigId === rig.id)
     .sort((a, b) => a.number - b.number);
   const nameOf = (bus: Bus) => `${text.oneBus} ${bus.number}`;
-  const { field } = columnMaker({ table: 'buses', change, nameOf });
+  const { field, add, remove } = columnMaker({ table: 'buses', change, nameOf });
   const freeNumber = (next: Bus) =>
     rows.some((it) => it.id !== next.id && it.number === next.number)
       ? words.field.taken(`${next.number}`, text.oneBus)
@@ -34,16 +33,10 @@ export function BusesTable({ rig }: RigTableProps) {
           run: () => {
             const number = (rows.at(-1)?.number ?? 0) + 1;
             const bus = Bus.parse({ id: newId(), rigId: rig.id, number });
-            change({ label: words.common.addOf(nameOf(bus)), put: [put('buses', bus)], remove: [] });
+            add(bus);
           },
         }}
-        onRemove={(bus) =>
-          change({
-            label: words.common.removeRow(nameOf(bus)),
-            put: [],
-            remove: [{ table: 'buses', id: bus.id }],
-          })
-        }
+        onRemove={remove}
       />
     </div>
   );

@@ -1,4 +1,3 @@
-import { put } from '../../core/show/change.ts';
 import { CueOutput } from '../../core/show/rig.ts';
 import { formats } from '../../core/show/words.ts';
 import { columnMaker } from '../parts/row-fields.ts';
@@ -19,7 +18,11 @@ export function CueTable({ rig }: RigTableProps) {
     ...list.map(({ id, name }) => ({ value: id, label: name })),
   ];
   const outputs = () => orNothing(ofRig(show.outputs));
-  const { field, choice } = columnMaker({ table: 'cueOutputs', change, nameOf: (it) => it.name });
+  const { field, choice, add, remove } = columnMaker({
+    table: 'cueOutputs',
+    change,
+    nameOf: (it) => it.name,
+  });
   return (
     <SheetTable
       label={text.cueOutputs}
@@ -47,16 +50,10 @@ export function CueTable({ rig }: RigTableProps) {
             kind: 'wedge',
             format: 'mono',
           });
-          change({ label: words.common.addOf(cue.name), put: [put('cueOutputs', cue)], remove: [] });
+          add(cue);
         },
       }}
-      onRemove={(cue) =>
-        change({
-          label: words.common.removeRow(cue.name),
-          put: [],
-          remove: [{ table: 'cueOutputs', id: cue.id }],
-        })
-      }
+      onRemove={remove}
     />
   );
 }

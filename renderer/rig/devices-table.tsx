@@ -1,4 +1,3 @@
-import { put } from '../../core/show/change.ts';
 import { Device } from '../../core/show/rig.ts';
 import { deviceKinds, formats } from '../../core/show/words.ts';
 import { columnMaker } from '../parts/row-fields.ts';
@@ -14,7 +13,7 @@ export function DevicesTable({ rig }: RigTableProps) {
   const rows = [...show.devices.values()]
     .filter((it) => it.rigId === rig.id)
     .sort((a, b) => a.order - b.order);
-  const { field, choice } = columnMaker({ table: 'devices', change, nameOf: (it) => it.name });
+  const { field, choice, add, remove } = columnMaker({ table: 'devices', change, nameOf: (it) => it.name });
   return (
     <SheetTable
       label={text.devices}
@@ -49,16 +48,10 @@ export function DevicesTable({ rig }: RigTableProps) {
             kind: 'wedge',
             format: 'mono',
           });
-          change({ label: words.common.addOf(device.name), put: [put('devices', device)], remove: [] });
+          add(device);
         },
       }}
-      onRemove={(device) =>
-        change({
-          label: words.common.removeRow(device.name),
-          put: [],
-          remove: [{ table: 'devices', id: device.id }],
-        })
-      }
+      onRemove={remove}
     />
   );
 }

@@ -1,4 +1,3 @@
-import { put } from '../../core/show/change.ts';
 import { Output } from '../../core/show/rig.ts';
 import { outputPlaces } from '../../core/show/words.ts';
 import { columnMaker } from '../parts/row-fields.ts';
@@ -15,7 +14,7 @@ export function OutputsTable({ rig }: RigTableProps) {
     .filter((it) => it.rigId === rig.id)
     .sort((a, b) => a.number - b.number);
   const boxes = [...show.boxes.values()].filter((it) => it.rigId === rig.id);
-  const { field, choice } = columnMaker({ table: 'outputs', change, nameOf: (it) => it.name });
+  const { field, choice, add, remove } = columnMaker({ table: 'outputs', change, nameOf: (it) => it.name });
   return (
     <SheetTable
       label={text.outputs}
@@ -44,16 +43,10 @@ export function OutputsTable({ rig }: RigTableProps) {
             number,
             name: `Out ${number}`,
           });
-          change({ label: words.common.addOf(output.name), put: [put('outputs', output)], remove: [] });
+          add(output);
         },
       }}
-      onRemove={(output) =>
-        change({
-          label: words.common.removeRow(output.name),
-          put: [],
-          remove: [{ table: 'outputs', id: output.id }],
-        })
-      }
+      onRemove={remove}
     />
   );
 }

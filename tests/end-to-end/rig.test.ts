@@ -40,7 +40,7 @@ describe('the house kit', () => {
     await foldbook.press('Enter');
     await foldbook.saved();
     await foldbook.page.reload();
-    expect(await devices.getByRole('gridcell', { name: 'Old wedge', exact: true }).count()).toBe(1);
+    await devices.getByRole('gridcell', { name: 'Old wedge', exact: true }).waitFor();
   });
 
   test('two buses never get the same number', async () => {
