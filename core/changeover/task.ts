@@ -19,3 +19,8 @@ export type Task = {
   desk: number;
   after: number[];
 };
+
+/** What a task is about and where it is done, as far as it says. */
+export type TaskSubject = Partial<
+  Pick<Task, 'sourceId' | 'mixId' | 'deviceId' | 'socketId' | 'placeName' | 'place'>
+>;

@@ -1,10 +1,12 @@
 import type { Mix, Source } from '../show/act.ts';
 import { placeOfSource } from '../show/place-of-source.ts';
 import type { Id } from '../show/rig.ts';
-import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
+import { placeOf, type StagePlace } from '../show/stage-place.ts';
 import { type ActPatch, nameOfSocket } from './act-patch.ts';
-import type { Task } from './task.ts';
-import { movedMetres, type TaskKind, taskKinds } from './task-kinds.ts';
+import { type DevicePlace, devicePlaces } from './device-places.ts';
+import { isMoved, middleOf } from './moved.ts';
+import type { Task, TaskSubject } from './task.ts';
+import { type TaskKind, taskKinds } from './task-kinds.ts';
 
 /**
  * What is to be done between two acts, with what has to come before what: outputs muted and 48 V off before a
@@ -22,8 +24,6 @@ export function tasksBetween(from: ActPatch, to: ActPatch): Task[] {
   list.addChecks();
   return list.tasks;
 }
-
-type About = Partial<Pick<Task, 'sourceId' | 'mixId' | 'deviceId' | 'socketId' | 'placeName' | 'place'>>;
 
 class TaskList {
   readonly tasks: Task[] = [];
@@ -230,7 +230,7 @@ class TaskList {
     );
   }
 
-  #add(kind: TaskKind, what: string, after: number[], about: About): number {
+  #add(kind: TaskKind, what: string, after: number[], about: TaskSubject): number {
     const { seconds, hands, desk } = taskKinds[kind];
     const task: Task = {
       kind,
@@ -261,7 +261,7 @@ class TaskList {
     );
   }
 
-  #at(side: ActPatch, source: Source): About {
+  #at(side: ActPatch, source: Source): TaskSubject {
     const place = placeOfSource(side.sheet, source);
     return { place, placeName: source.place || source.riser || source.name };
   }
@@ -371,44 +371,4 @@ class TaskList {
   }
 }
 
-const atDesk: About = { placeName: 'desk' };
-
-type DevicePlace = {
-  name: string;
-  isPack: boolean;
-  mix: Mix;
-  place: StagePlace | null;
-  about: About;
-  waitsFor?: number;
-};
-
-/** The house's devices that an act uses, and where. */
-function devicePlaces(side: ActPatch): Map<Id, DevicePlace> {
-  const devices = new Map(side.sheet.devices.map((device) => [device.id, device]));
-  return new Map(
-    side.plan.mixes.flatMap(({ mixId, deviceIds }) => {
-      const mix = side.sheet.mixes.find((it) => it.id === mixId);
-      if (!mix) return [];
-      return deviceIds.flatMap((id) => {
-        const device = devices.get(id);
-        if (!device) return [];
-        const place = placeOf(mix);
-        const about = { mixId, deviceId: id, place, placeName: mix.place || mix.name };
-        return [[id, { name: device.name, isPack: device.kind === 'in-ear', mix, place, about }] as const];
-      });
-    }),
-  );
-}
-
-/** Whether two places are apart. A place that nobody has told counts as the same. */
-function isMoved(a: StagePlace | null, b: StagePlace | null): boolean {
-  return a !== null && b !== null && distanceM(a, b) > movedMetres;
-}
-
-function middleOf(places: (StagePlace | null)[]): StagePlace | null {
-  const known = places.filter((it) => it !== null);
-  if (known.length === 0) return null;
-  const mean = (of: (place: StagePlace) => number) =>
-    known.reduce((sum, it) => sum + of(it), 0) / known.length;
-  return { xM: mean((it) => it.xM), yM: mean((it) => it.yM) };
-}
+const atDesk: TaskSubject = { placeName: 'desk' };
