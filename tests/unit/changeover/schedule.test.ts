@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { lowerBound } from '../../../core/changeover/lower-bound.ts';
 import { schedule } from '../../../core/changeover/schedule.ts';
 import { breaks, heads, precedenceOrder, tails, type Work } from '../../../core/changeover/timetable.ts';
+import { loadLinearSolver } from '../../../electron/solver/highs-solver.ts';
+import { timeSlotsModel } from '../../helpers/time-slots-model.ts';
 import reference from '../../reference/project-schedule.json';
 
 /** Work from a published instance: its lists of successors turned into what each job waits for. */
@@ -31,6 +33,18 @@ test.each(reference.cases)(
     expect(breaks(work, found?.timetable ?? { start: [], end: 0 })).toEqual([]);
     expect(lowerBound(work, order)).toBeLessThanOrEqual(out.optimum);
   },
+);
+
+test.each(reference.cases)(
+  'published instance $in.name: an exact model finds the optimum, and nothing shorter',
+  async ({ in: given, out }) => {
+    const solve = await loadLinearSolver();
+    const statusAt = (end: number) =>
+      solve(timeSlotsModel(publishedWork(given), end), { whole: true }).status;
+    expect(statusAt(out.optimum)).toBe('optimal');
+    expect(statusAt(out.optimum - 1)).toBe('infeasible');
+  },
+  60_000,
 );
 
 const hand = (duration: number, after: number[] = []) => ({ duration, needs: [1], after });
