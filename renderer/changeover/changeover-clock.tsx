@@ -27,18 +27,9 @@ export function ChangeoverClock({ day, from, to, changeover, secondsLeft, done, 
   const text = words.changeover;
   const { secondsNeeded, secondsThere, lowerBoundSeconds, limitedBy, problem } = changeover;
   const spare = secondsNeeded === null ? null : secondsThere - secondsNeeded;
-  const isTimed = from.endMinute !== null && to.startMinute !== null;
   return (
     <section className="changeover-clock" aria-label={text.there}>
-      <Figure
-        label={text.there}
-        value={lengthText(secondsThere)}
-        note={
-          from.endMinute !== null && to.startMinute !== null
-            ? text.between(timeText(from.endMinute), timeText(to.startMinute))
-            : ''
-        }
-      />
+      <Figure label={text.there} value={lengthText(secondsThere)} note={breakText(from, to)} />
       <Figure
         label={text.needed}
         value={secondsNeeded === null ? words.common.nothing : lengthText(secondsNeeded)}
@@ -69,10 +60,19 @@ export function ChangeoverClock({ day, from, to, changeover, secondsLeft, done, 
             ? ` · ${secondsLeft === 0 ? text.allDone : text.left(lengthText(secondsLeft))}`
             : ''}
         </p>
-        {!isTimed && <p className="quiet">{text.untimed}</p>}
+        {breakText(from, to) === '' && <p className="quiet">{text.untimed}</p>}
       </div>
     </section>
   );
+}
+
+/** From when to when, or by how much the sets overlap; empty where a time is missing. */
+function breakText(from: Act, to: Act): string {
+  const text = words.changeover;
+  if (from.endMinute === null || to.startMinute === null) return '';
+  return to.startMinute < from.endMinute
+    ? text.overlap(from.endMinute - to.startMinute)
+    : text.between(timeText(from.endMinute), timeText(to.startMinute));
 }
 
 function Figure({

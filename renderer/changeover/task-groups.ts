@@ -8,10 +8,11 @@ export type TaskGroup = { key: string; head: string; note: string; tasks: Schedu
 const byStart = (one: ScheduledTask, other: ScheduledTask) =>
   one.startSeconds - other.startSeconds || one.endSeconds - other.endSeconds;
 
-/** What the desk and each person does, one after the other. What two carry stands in both lists. */
+/** What the desk and each person does, one after the other, and what nobody is there for. What two carry stands in both lists. */
 export function groupsByPerson({ tasks, people }: Changeover): TaskGroup[] {
   const text = words.changeover;
   const desk = tasks.filter((task) => task.desk > 0).sort(byStart);
+  const nobody = tasks.filter((task) => task.desk === 0 && task.people.length === 0);
   return [
     { key: 'desk', head: text.desk, note: text.taskCount(desk.length), tasks: desk },
     ...people.map((person, place): TaskGroup => {
@@ -24,6 +25,9 @@ export function groupsByPerson({ tasks, people }: Changeover): TaskGroup[] {
         tasks: own,
       };
     }),
+    ...(nobody.length > 0
+      ? [{ key: 'nobody', head: text.nobody, note: text.taskCount(nobody.length), tasks: nobody }]
+      : []),
   ];
 }
 

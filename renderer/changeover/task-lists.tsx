@@ -74,7 +74,7 @@ function TaskLine({
     <li className={classes.join(' ')}>
       <label>
         <input type="checkbox" checked={done} onChange={() => onTick(task)} />
-        <span className="task-time">{lengthText(task.startSeconds)}</span>
+        <span className="task-time">{task.endSeconds > 0 ? lengthText(task.startSeconds) : ''}</span>
         <span className="task-what">
           {task.what}
           {who !== '' && <span className="quiet"> {who}</span>}

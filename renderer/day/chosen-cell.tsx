@@ -61,6 +61,7 @@ function Line({
         <EntryMark entry={cell.entry} />
         <strong>{source.name}</strong>
         <span>{text.isHere(row.name, sheet.act.name)}</span>
+        {cell.clashes !== '' && <strong className="patch-clash">{text.clash(cell.clashes)}</strong>}
         <span className="quiet">{isFirst ? text.firstEntry : text.entry[cell.entry]}</span>
       </p>
       <div className="chosen-cell-tools">

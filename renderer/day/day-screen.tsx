@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import type { Changeover } from '../../core/changeover/changeover.ts';
 import { changeFromDayPlan } from '../../core/plan/day/change-from-day-plan.ts';
 import { checkDay } from '../../core/plan/day/check-day.ts';
 import { type DayPatch, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
@@ -111,18 +112,27 @@ function DayParts({ day }: { day: Day }) {
             onTake={take}
             onLeave={leave}
           />
-          <Patch day={day} work={work} planned={planned} />
+          <Patch day={day} work={work} planned={planned} changeovers={changeovers} />
         </>
       )}
     </section>
   );
 }
 
-function Patch({ day, work, planned }: { day: Day; work: DayWork; planned: DayPatch | null }) {
+function Patch({
+  day,
+  work,
+  planned,
+  changeovers,
+}: {
+  day: Day;
+  work: DayWork;
+  planned: DayPatch | null;
+  changeovers: readonly (Changeover | null)[];
+}) {
   const { show, acts, change, look, open } = useHere();
   const [wanted, setWanted] = useState(cursorAt(0, 0));
   const on = dayOnScreen(show, day, acts);
-  const changeovers = useChangeovers(on);
   const shown = planned ?? work.now;
   const rows = useMemo(() => dayTable(on.acts, shown, work.now), [on, shown, work.now]);
   const cursor = cursorAt(

@@ -10,6 +10,8 @@ export type DayCell = {
   name: string;
   entry: Entry;
   locked: boolean;
+  /** Other lines of the act in the same socket, by name; empty: none. */
+  clashes: string;
   /** In a plan that is looked at: where the line is now, "" for nowhere; null where it stays. */
   movesFrom: string | null;
 };
@@ -37,19 +39,20 @@ function cellsOfAct(sheet: ActOnScreen['sheet'], shown: DayPatch, now: DayPatch)
   const locked = new Set(
     sheet.decisions.flatMap((it) => (it.about === 'socket' && it.locked ? [it.sourceId] : [])),
   );
-  return new Map(
-    sheet.sources.flatMap((source) => {
-      const socketId = shown.socketOf.get(source.id);
-      if (socketId === undefined) return [];
-      const before = now.socketOf.get(source.id) ?? null;
-      const cell: DayCell = {
-        sourceId: source.id,
-        name: source.name,
-        entry: shown.entryOf.get(source.id) ?? 'hot',
-        locked: locked.has(source.id),
-        movesFrom: before === socketId ? null : (socketName(sheet, before) ?? ''),
-      };
-      return [[socketId, cell] as const];
-    }),
-  );
+  const cells = new Map<Id, DayCell>();
+  for (const source of sheet.sources) {
+    const socketId = shown.socketOf.get(source.id);
+    if (socketId === undefined) continue;
+    const before = now.socketOf.get(source.id) ?? null;
+    const there = cells.get(socketId);
+    cells.set(socketId, {
+      sourceId: source.id,
+      name: source.name,
+      entry: shown.entryOf.get(source.id) ?? 'hot',
+      locked: locked.has(source.id),
+      clashes: there ? [there.name, there.clashes].filter(Boolean).join(', ') : '',
+      movesFrom: before === socketId ? null : (socketName(sheet, before) ?? ''),
+    });
+  }
+  return cells;
 }

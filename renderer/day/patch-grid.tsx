@@ -218,6 +218,11 @@ function PatchCell({ cell, isFirst }: { cell: DayCell; isFirst: boolean }) {
       <EntryMark entry={cell.entry} />
       <span className="unseen">{isFirst ? text.firstEntry : text.entry[cell.entry]}: </span>
       <span className="cut">{cell.name}</span>
+      {cell.clashes !== '' && (
+        <span className="patch-clash">
+          <SeverityMark severity="must fix" /> {text.and(cell.clashes)}
+        </span>
+      )}
       {cell.movesFrom !== null && (
         <span className="patch-from">
           <MoveMark /> <span className="unseen">{text.from}</span>

@@ -94,7 +94,7 @@ function Moves({ moves, acts }: { moves: FoundPlan['moves']; acts: readonly Act[
         if (layers.length === 0) return null;
         return (
           <section key={act.id}>
-            <h3>{act.name}</h3>
+            <h2>{act.name}</h2>
             {layers.map(({ name, ofAct }) => (
               <p key={name}>
                 <span className="quiet">{text.layer[name]}: </span>

@@ -76,9 +76,10 @@ function Running({ planning, onStop }: { planning: Planning & { is: 'running' };
   const text = words.day;
   const layer = layerNames.findLast((name) => planning.soFar[name]);
   const soFar = layer && planning.soFar[layer];
+  const share = shareOf(planning.soFar);
   return (
     <>
-      <progress aria-label={text.planning} max={1} value={shareOf(planning.soFar)} />
+      <progress aria-label={text.planning} max={1} value={share > 0 ? share : undefined} />
       <p className="plan-panel-so-far">
         {layer && soFar ? text.soFar(text.layer[layer], soFar.cost, soFar.bound) : text.starting}
       </p>

@@ -16,6 +16,7 @@ export const englishChangeover = {
   spare: (time: string) => `${time} to spare`,
   short: (time: string) => `${time} too long`,
   untimed: 'from the usual changeover of the day: the acts have no times',
+  overlap: (minutes: number) => `the sets overlap by ${minutes} min`,
   between: (from: string, to: string) => `${from} to ${to}`,
   limit: {
     hands: 'What holds it up is hands: more people would help.',
@@ -43,6 +44,7 @@ export const englishChangeover = {
   view: 'Tasks',
   views: { people: 'By person', places: 'By place' },
   desk: 'Desk',
+  nobody: 'Nobody yet',
   person: (n: number) => `Person ${n}`,
   walk: (metres: number) => `about ${metres} m to walk`,
 
