@@ -40,7 +40,7 @@ export function FeedDetails({
     if (cell.of === 'refused') return cell.why;
     if (cell.of === 'level') change(changeOf(label(text.set), setLevel(sheet, place, feed, cell.levelDb)));
     else if (cell.of === 'amount') change(changeOf(label(text.set), setAmount(sheet, place, cell.amount)));
-    else change(changeOf(label(text.takeOut), takeOut(sheet, place)));
+    else change(changeOf(label(text.takeOut), takeOut(sheet, [place])));
     return null;
   };
 

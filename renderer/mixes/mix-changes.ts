@@ -76,26 +76,36 @@ export function setLevel(sheet: ActSheet, place: CellPlace, feed: Feed, levelDb:
   };
 }
 
-/** Takes a source out of a mix, also where a wish on its group or on everything would bring it back. */
-export function takeOut(sheet: ActSheet, place: CellPlace): Parts {
-  const remove = removals(feedDecisions(sheet, place, ['feed', 'second feed', 'tap', 'level']));
-  const own = ownWishes(sheet, place);
-  const gone = new Set([...remove.map((it) => it.id), ...own.map((it) => it.id)]);
+/** Takes sources out of mixes, also where a wish on a group or on everything would bring them back. */
+export function takeOut(sheet: ActSheet, places: readonly CellPlace[]): Parts {
+  if (places.length === 0) return nothing();
+  const own = places.map((place) => ({
+    place,
+    wishes: ownWishes(sheet, place),
+    decisions: feedDecisions(sheet, place, ['feed', 'second feed', 'tap', 'level']),
+  }));
+  const gone = new Set(own.flatMap(({ wishes, decisions }) => [...wishes, ...decisions].map((it) => it.id)));
   const without: ActSheet = {
     ...sheet,
     wishes: sheet.wishes.filter((it) => !gone.has(it.id)),
     decisions: sheet.decisions.filter((it) => !gone.has(it.id)),
   };
-  if (feedAt(without, place)?.amount == null)
-    return { put: [], remove: [...remove, ...own.map(({ id }) => ({ table: 'wishes' as const, id }))] };
-  return { put: [wishFor(sheet, place, { amount: 'none' })], remove };
+  // One derivation tells for all places what would still feed them.
+  const fed = new Set(
+    deriveAct(without).feeds.flatMap((feeds) =>
+      feeds.flatMap((feed) => (feed.amount === null && feed.wishId === null ? [] : [feedName(feed)])),
+    ),
+  );
+  const parts = own.map(({ place, wishes, decisions }): Parts => {
+    if (fed.has(feedName(place)))
+      return { put: [wishFor(sheet, place, { amount: 'none' })], remove: removals(decisions) };
+    const remove = wishes.map(({ id }) => ({ table: 'wishes' as const, id }));
+    return { put: [], remove: [...removals(decisions), ...remove] };
+  });
+  return { put: parts.flatMap((part) => part.put), remove: parts.flatMap((part) => part.remove) };
 }
 
-function feedAt(sheet: ActSheet, { mixId, sourceId }: CellPlace): Feed | undefined {
-  return deriveAct(sheet)
-    .feeds.flat()
-    .find((feed) => feed.mixId === mixId && feed.sourceId === sourceId);
-}
+const feedName = ({ mixId, sourceId }: CellPlace) => `${mixId} ${sourceId}`;
 
 /** Puts the copy, the level and the tap of a feed back to what the program proposes. */
 export function putFeedBack(sheet: ActSheet, place: CellPlace): Parts {

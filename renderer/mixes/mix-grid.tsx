@@ -13,27 +13,10 @@ import { whoHears } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
+import { CellActions } from './cell-actions.ts';
 import { CellEditor } from './cell-editor.tsx';
-import {
-  cellForSpreadsheet,
-  fromTabbedText,
-  readTypedCell,
-  type TypedCell,
-  toTabbedText,
-} from './cell-text.ts';
 import { ColumnHead, FeedCell, RowHead } from './grid-parts.tsx';
-import {
-  type CellPlace,
-  cellLabel,
-  changeOf,
-  chooseCopy,
-  putFeedBack,
-  setAmount,
-  setLevel,
-  takeOut,
-} from './mix-changes.ts';
 import { feedKey, type MixTable } from './mix-table.ts';
-import { nextCopy } from './next-copy.ts';
 import {
   bringIntoSight,
   cellWidth,
@@ -63,36 +46,12 @@ export function MixGrid({ open, table, onDetails }: Props) {
     if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column, headWidth);
   }, [cursor.at.row, cursor.at.column, headWidth]);
 
-  const chosenPlaces = (): CellPlace[] =>
-    rows
-      .slice(range.top, range.bottom + 1)
-      .flatMap(({ source }) =>
-        columns.slice(range.left, range.right + 1).map(({ mix }) => ({ mixId: mix.id, sourceId: source.id })),
-      );
-  const feedOf = ({ mixId, sourceId }: CellPlace) => {
-    const row = rows.find(({ source }) => source.id === sourceId);
-    return row?.feeds.find((feed) => feed.mixId === mixId);
-  };
-  const labelOf = (places: readonly CellPlace[], verb: string) => {
-    const first = places[0];
-    return first && places.length === 1
-      ? `${verb}: ${cellLabel(sheet, first)}`
-      : `${verb}: ${words.mixes.cells(places.length)}`;
-  };
-
-  /** What was typed, for one place: the parts of a change. */
-  const partFor = (place: CellPlace, cell: TypedCell) => {
-    const feed = feedOf(place);
-    if (cell.of === 'amount') return [setAmount(sheet, place, cell.amount)];
-    if (cell.of === 'level' && feed) return [setLevel(sheet, place, feed, cell.levelDb)];
-    return cell.of === 'nothing' ? [takeOut(sheet, place)] : [];
-  };
+  const actions = new CellActions(open, table, range);
 
   const commit = (text: string): string | null => {
-    const cell = readTypedCell(text);
-    if (cell.of === 'refused') return cell.why;
-    const places = chosenPlaces();
-    change(changeOf(labelOf(places, words.mixes.set), ...places.flatMap((place) => partFor(place, cell))));
+    const outcome = actions.typed(text);
+    if ('why' in outcome) return outcome.why;
+    change(outcome.change);
     setTyped(null);
     ref.current?.focus();
     return null;
@@ -101,33 +60,15 @@ export function MixGrid({ open, table, onDetails }: Props) {
   const paste = (event: ClipboardEvent) => {
     if (typed !== null) return;
     event.preventDefault();
-    const pasted = fromTabbedText(event.clipboardData.getData('text/plain'));
-    const cells = spread(pasted, range).flatMap(({ row, column, text }) => {
-      const [source, mix] = [rows[row]?.source, columns[column]?.mix];
-      return source && mix
-        ? [{ place: { mixId: mix.id, sourceId: source.id }, text, cell: readTypedCell(text) }]
-        : [];
-    });
-    const refused = cells.find(({ cell }) => cell.of === 'refused');
-    if (refused?.cell.of === 'refused') {
-      tell({
-        code: 'wrong request',
-        what: words.mixes.pasteRefused(cellLabel(sheet, refused.place)),
-        todo: refused.cell.why,
-      });
-      return;
-    }
-    const label = `${words.mixes.paste}: ${words.mixes.cells(cells.length)}`;
-    change(changeOf(label, ...cells.flatMap(({ place, cell }) => partFor(place, cell))));
+    const outcome = actions.pasted(event.clipboardData.getData('text/plain'));
+    if ('change' in outcome) change(outcome.change);
+    else tell({ code: 'wrong request', what: words.mixes.pasteRefused(outcome.at), todo: outcome.why });
   };
 
   const copy = (event: ClipboardEvent) => {
     if (typed !== null) return;
     event.preventDefault();
-    const text = rows
-      .slice(range.top, range.bottom + 1)
-      .map(({ feeds }) => feeds.slice(range.left, range.right + 1).map(cellForSpreadsheet));
-    event.clipboardData.setData('text/plain', toTabbedText(text));
+    event.clipboardData.setData('text/plain', actions.copied());
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -141,7 +82,6 @@ export function MixGrid({ open, table, onDetails }: Props) {
 
   const command = (event: KeyboardEvent): boolean => {
     if (event.ctrlKey || event.metaKey || event.altKey) return false;
-    const places = chosenPlaces();
     switch (event.key) {
       case 'Enter':
         onDetails();
@@ -150,18 +90,13 @@ export function MixGrid({ open, table, onDetails }: Props) {
         setTyped('');
         return true;
       case 'Delete':
-        change(changeOf(labelOf(places, words.mixes.takeOut), ...places.map((it) => takeOut(sheet, it))));
+        change(actions.takeOut());
         return true;
       case 'Backspace':
-        change(changeOf(labelOf(places, words.mixes.putBack), ...places.map((it) => putFeedBack(sheet, it))));
+        change(actions.putBack());
         return true;
       case 'c':
-        change(
-          changeOf(
-            labelOf(places, words.mixes.copy),
-            ...places.map((it) => chooseCopy(sheet, it, nextCopy(open, it))),
-          ),
-        );
+        change(actions.chooseNextCopy());
         return true;
       case 'p':
       case 'P':
@@ -302,17 +237,4 @@ function useCursor({ rows, columns }: MixTable) {
     });
   };
   return { at, move };
-}
-
-/** Pasted cells from the top left of the range on; a single one fills the whole range. */
-function spread(pasted: string[][], range: ReturnType<typeof rangeOf>) {
-  const only = pasted.length === 1 && pasted[0]?.length === 1 ? pasted[0][0] : undefined;
-  if (only === undefined)
-    return pasted.flatMap((cells, down) =>
-      cells.map((text, across) => ({ row: range.top + down, column: range.left + across, text })),
-    );
-  const filled: { row: number; column: number; text: string }[] = [];
-  for (let row = range.top; row <= range.bottom; row++)
-    for (let column = range.left; column <= range.right; column++) filled.push({ row, column, text: only });
-  return filled;
 }

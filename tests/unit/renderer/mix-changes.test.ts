@@ -75,7 +75,7 @@ describe('what the engineer types into a cell', () => {
 describe('taking a source out of a mix', () => {
   test('a source that came by its own wish is gone with the wish', () => {
     const place = { mixId: 'tarn-m0', sourceId: 'tarn-s13' };
-    const show = changed(smallFestival(), (it) => takeOut(open(it).sheet, place));
+    const show = changed(smallFestival(), (it) => takeOut(open(it).sheet, [place]));
     expect(feedAt(show, place).purpose).toBeNull();
     expect(
       [...show.wishes.values()].filter((it) => it.mixId === place.mixId && it.sourceId === place.sourceId),
@@ -83,7 +83,7 @@ describe('taking a source out of a mix', () => {
   });
 
   test('a source that everything would bring back is kept out by a wish for none', () => {
-    const show = changed(smallFestival(), (it) => takeOut(open(it).sheet, noorKick));
+    const show = changed(smallFestival(), (it) => takeOut(open(it).sheet, [noorKick]));
     expect(feedAt(show, noorKick)).toMatchObject({ purpose: null, amount: 'none' });
   });
 });
