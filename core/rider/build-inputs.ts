@@ -270,6 +270,7 @@ function settleKind(
   const answer = work.asker.ask({
     matter: 'kind',
     at: found.at,
+    words: found.name,
     part: partKey(found),
     ask:
       name.stem === null

@@ -33,6 +33,8 @@ export type Ask = {
     { value: string; label: string },
     ...{ value: string; label: string }[],
   ];
+  /** See `Question.words`. */
+  words?: string;
   freeText?: boolean;
   guessConfidence: number;
   weight: number;
@@ -63,6 +65,7 @@ export class Asker {
       key,
       at: it.at,
       ask: it.ask,
+      ...(it.words === undefined ? {} : { words: it.words }),
       options,
       freeText: it.freeText ?? false,
       guessConfidence: it.guessConfidence,

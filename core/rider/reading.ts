@@ -103,6 +103,8 @@ export type Question = {
   at: LineRef | null;
   /** The question in one plain sentence. */
   ask: string;
+  /** The words of the rider that have no sure meaning, where the question is about words: they can be taught. */
+  words?: string;
   /** At least two ways to answer; the first is the guess the reading already uses. */
   options: { value: string; label: string }[];
   /** True where a text of the engineer's own is an answer too. */

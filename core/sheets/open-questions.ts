@@ -1,3 +1,4 @@
+import { ownWordsOfAct } from '../rider/own-words.ts';
 import { readRider } from '../rider/read-rider.ts';
 import type { Question } from '../rider/reading.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
@@ -8,5 +9,6 @@ export function openQuestions(show: Show, { riders }: ActSheet): Question[] {
   const rider = riders.at(-1);
   if (!rider) return [];
   const answers = [...show.answers.values()].filter((it) => it.riderId === rider.id);
-  return readRider(rider.grid, Object.fromEntries(answers.map((it) => [it.questionKey, it.value]))).questions;
+  const given = Object.fromEntries(answers.map((it) => [it.questionKey, it.value]));
+  return readRider(rider.grid, given, ownWordsOfAct(show, rider.actId)).questions;
 }

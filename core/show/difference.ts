@@ -35,6 +35,7 @@ const singular: Record<TableName, string> = {
   riders: 'rider',
   answers: 'answer',
   ticks: 'tick',
+  ownWords: 'own word',
 };
 
 /** Units at the end of a field's name, as they are written. */

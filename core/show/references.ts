@@ -64,4 +64,5 @@ export const references: readonly Reference[] = [
   owner('riders', 'actId', 'acts'),
   owner('answers', 'riderId', 'riders'),
   owner('ticks', 'actId', 'acts'),
+  link('ownWords', 'actId', 'acts'),
 ];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
+import { OwnWord } from './own-word.ts';
 import { Answer, RiderRecord } from './rider-record.ts';
 import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket, StockItem } from './rig.ts';
 import { Tick } from './tick.ts';
@@ -30,6 +31,7 @@ export const rowSchemas = {
   riders: RiderRecord,
   answers: Answer,
   ticks: Tick,
+  ownWords: OwnWord,
 } as const;
 
 export type TableName = keyof typeof rowSchemas;

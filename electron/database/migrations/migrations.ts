@@ -3,6 +3,7 @@ import { history } from './002-history.ts';
 import { printedSheets } from './003-printed-sheets.ts';
 import { ticks } from './004-ticks.ts';
 import { statesAndWritings } from './005-states-and-writings.ts';
+import { ownWords } from './006-own-words.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -14,4 +15,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'printed sheets', statements: printedSheets },
   { name: 'ticks', statements: ticks },
   { name: 'states and writings', statements: statesAndWritings },
+  { name: 'own words', statements: ownWords },
 ];
