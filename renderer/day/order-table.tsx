@@ -93,7 +93,7 @@ export function OrderTable({ day, changeovers, onDrop }: Props) {
                 <button
                   type="button"
                   className="order-handle"
-                  aria-label={text.handle(act.name)}
+                  aria-label={text.handle(place + 1, act.name)}
                   {...handle(place)}
                 >
                   <svg viewBox="0 0 10 16" aria-hidden="true">

@@ -65,7 +65,8 @@ export function PlanDifference(props: Props) {
   );
 }
 
-function Stability({ plan, least }: { plan: DayPlan; least: number | null }) {
+/** Whether what is patched was kept or given up, and for what gain. */
+export function Stability({ plan, least }: { plan: DayPlan; least: number | null }) {
   const text = words.day;
   const { layer, stability } = plan.layers.sockets;
   if (!stability || least === null) return null;

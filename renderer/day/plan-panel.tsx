@@ -8,7 +8,7 @@ import { words } from '../wording/words.ts';
 import type { Planning } from './day-planning.ts';
 import type { FoundPlan } from './found-plan.ts';
 import { PlanCosts } from './plan-costs.tsx';
-import { PlanDifference } from './plan-difference.tsx';
+import { PlanDifference, Stability } from './plan-difference.tsx';
 import type { DayWork } from './use-day-work.ts';
 import './plan-panel.css';
 
@@ -132,7 +132,13 @@ function Said({
       />
     );
   }
-  if (isTaken) return <p className="unseen">{text.provenHere}</p>;
+  if (isTaken)
+    return (
+      <>
+        <p className="unseen">{text.holds(proofText(plan.plan.layers.sockets))}</p>
+        <Stability plan={plan.plan} least={rest.keepUnlessGain} />
+      </>
+    );
   return <PlanDifference {...rest} found={plan} stopped={planning.stopped} />;
 }
 

@@ -69,7 +69,7 @@ export const englishDay = {
   workWhy:
     'Work: 10 for each line that is plugged and 2 for each metre to its box; less than half of it while another act plays.',
   provenMinimal: 'proven minimal',
-  provenHere: 'This is the proven least.',
+  holds: (proof: string) => `The day stands as planned: ${proof}.`,
   withinGap: (percent: string) => `at most ${percent} % above the proven bound`,
   notPlanned: 'not planned yet',
   planDay: 'Plan the day',
@@ -147,7 +147,7 @@ export const englishDay = {
   sharedLines: (n: number) => count(n, 'shared line'),
   nextDay: 'next day',
   later: 'Later acts move along',
-  handle: (act: string) => `Move ${act}; with the keys Alt and up or down`,
+  handle: (place: number, act: string) => `${place}, move ${act}; with the keys Alt and up or down`,
   insertAfter: (act: string) => `Insert an act after ${act}`,
   insert: '+',
   newAct: 'New act',

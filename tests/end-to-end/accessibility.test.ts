@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { smallFestival } from '../fixtures/small-festival.ts';
 import { chromiumForFile } from '../helpers/chromium.ts';
+import { DayPage } from './pages/day-page.ts';
 import { Foldbook, moments } from './pages/foldbook.ts';
 import { MixesPage } from './pages/mixes-page.ts';
 
@@ -40,6 +41,38 @@ describe.each(['night', 'day'])('in the %s theme', (theme) => {
     await mixes.open();
     await mixes.choose('Kick in', 'Tarn');
     await open(foldbook);
+    expect(await violations(foldbook)).toEqual([]);
+  });
+
+  test('neither have a plan that may be taken, a collision, the running order, its question and a ticked changeover', async () => {
+    const foldbook = await start({ width: 1024, height: 640 });
+    const { page } = foldbook;
+    const day = new DayPage(foldbook);
+    await day.open();
+    await day.planAndWait();
+    await page.getByText('What moves').click();
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape');
+    await day.choose(0, 0);
+    await foldbook.press('l');
+    await day.choose(1, 0);
+    await page.getByLabel('Move to').selectOption('a1');
+    await foldbook.press('p');
+    await page.getByText(/cannot all be met/).waitFor();
+    expect(await violations(foldbook)).toEqual([]);
+    await day.openOrder();
+    await day.setTime('Starts of Pale Harbour Choir', '14:30');
+    expect(await violations(foldbook)).toEqual([]);
+    await page.getByRole('button', { name: 'Drop Pale Harbour Choir' }).click();
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('Escape');
+    await foldbook.openAct('Glass Antlers');
+    await foldbook.goTo('Changeover');
+    await page.getByRole('checkbox').first().check();
+    await foldbook.press('b');
+    await page.getByRole('timer').waitFor();
+    expect(await violations(foldbook)).toEqual([]);
+    await foldbook.press('v');
     expect(await violations(foldbook)).toEqual([]);
   });
 });
