@@ -101,7 +101,7 @@ function shareOf(soFar: (Planning & { is: 'running' })['soFar']): number {
   return shares.reduce((sum, share) => sum + share, 0) / layerNames.length;
 }
 
-export function proofText({ proof, gapPercent }: PlannedLayer): string {
+function proofText({ proof, gapPercent }: PlannedLayer): string {
   const text = words.day;
   if (proof === 'proven minimal') return text.provenMinimal;
   return proof === 'no plan' ? '' : text.withinGap(`${Math.ceil(gapPercent * 10) / 10}`);
