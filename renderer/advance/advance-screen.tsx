@@ -9,6 +9,7 @@ import { ActFields } from './act-fields.tsx';
 import { ActTables } from './act-tables.tsx';
 import { BringIn } from './bring-in.tsx';
 import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
+import { OwnWords } from './own-words.tsx';
 import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
 import { emptyActChange, riderChange } from './rider-changes.ts';
@@ -130,6 +131,7 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
             {text.bringInAnother}
           </button>
         )}
+        <OwnWords />
         <RemoveAct act={act} />
       </div>
       {isBringing || !rider ? (

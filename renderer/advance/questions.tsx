@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Question } from '../../core/rider/reading.ts';
 import { words } from '../wording/words.ts';
 import type { Linked, Pointed } from './links.ts';
+import { type Remember, RememberWord } from './remember-word.tsx';
 import './questions.css';
 
 export type AnsweredQuestion = { question: Question; value: string };
@@ -15,11 +16,14 @@ type Props = {
   onPoint: (pointed: Pointed) => void;
   onChoose: (pointed: Pointed) => void;
   onAnswer: (question: Question, value: string | null) => void;
+  /** Whether the answer to a question about words is to hold from now on. */
+  remember: Remember;
 };
 
 /** Open questions first, one large at a time; a digit answers it. Answered ones stay below and can be opened again. */
-export function Questions({ open, answered, linked, current, onPoint, onChoose, onAnswer }: Props) {
+export function Questions({ open, answered, linked, current, remember, ...on }: Props) {
   const text = words.advance;
+  const { onPoint, onChoose, onAnswer } = on;
 
   return (
     <section
@@ -45,7 +49,11 @@ export function Questions({ open, answered, linked, current, onPoint, onChoose, 
             onMouseEnter={() => onPoint({ of: 'question', key: question.key })}
           >
             {question === current ? (
-              <OpenQuestion question={question} onAnswer={(value) => onAnswer(question, value)} />
+              <OpenQuestion
+                question={question}
+                remember={remember}
+                onAnswer={(value) => onAnswer(question, value)}
+              />
             ) : (
               <button
                 type="button"
@@ -82,12 +90,15 @@ export function Questions({ open, answered, linked, current, onPoint, onChoose, 
   );
 }
 
-function OpenQuestion({ question, onAnswer }: { question: Question; onAnswer: (value: string) => void }) {
+type OpenProps = { question: Question; remember: Remember; onAnswer: (value: string) => void };
+
+function OpenQuestion({ question, remember, onAnswer }: OpenProps) {
   const [own, setOwn] = useState('');
   const text = words.advance;
   return (
     <div className="question-open">
       <p className="question-ask">{question.ask}</p>
+      {question.words !== undefined && <RememberWord words={question.words} {...remember} />}
       {question.options.slice(0, 9).map((option, index) => (
         <button
           key={option.value}

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
-import type { Grid } from '../../core/rider/grid.ts';
+import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { Answers, Question, Reading } from '../../core/rider/reading.ts';
+import type { OwnWord } from '../../core/show/own-word.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import { isTyping } from '../keys/use-keys.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -10,20 +11,24 @@ import { words } from '../wording/words.ts';
 import { ActTables } from './act-tables.tsx';
 import { linkedTo, openLineCount, type Pointed } from './links.ts';
 import { type AnsweredQuestion, Questions } from './questions.tsx';
+import { nextScope, type Scope } from './remember-word.tsx';
 import { ReplyButton } from './reply-button.tsx';
 import { answerChange } from './rider-changes.ts';
 import { RiderPage } from './rider-page.tsx';
 import { rowLinks } from './row-links.ts';
+import { teachChange } from './teach-changes.ts';
 
 /** Left the rider as it came, in the middle what it was taken to mean, right what it leaves open. */
 export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: RiderRecord }) {
   const { show, change } = useHere();
   const answers = useMemo(() => answersOfRider(show, rider.id), [show, rider.id]);
-  const reading = readingOf(rider.grid, answers);
+  const taught = useMemo(() => ownWordsOfAct(show, rider.actId), [show, rider.actId]);
+  const reading = readingOf(rider.grid, answers, taught);
   const [pointed, setPointed] = useState<Pointed>(null);
   const [chosen, setChosen] = useState<Pointed>(null);
+  const [scope, setScope] = useState<Scope | null>(null);
   const { questions } = reading;
-  const answered = useMemo(() => answeredQuestions(rider.grid, answers), [rider.grid, answers]);
+  const answered = useMemo(() => answeredQuestions(rider, answers, taught), [rider, answers, taught]);
   const current = questionOf(questions, chosen) ?? questions[0] ?? null;
   const focus = pointed ?? chosen ?? (current && { of: 'question', key: current.key });
   const linked = useMemo(() => linkedTo(reading, focus), [reading, focus]);
@@ -40,7 +45,15 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   const answer = (question: Question, value: string | null) => {
     // The next question is the one after this; without a choice the first open one is current.
     setChosen(null);
-    change(answerChange(show, rider, question, value));
+    setScope(null);
+    const teaching =
+      value !== null && scope !== null ? teachChange(show, rider, question, value, scope) : null;
+    change(teaching ?? answerChange(show, rider, question, value));
+  };
+  // What is to be remembered was said of the question that was open.
+  const choose = (next: Pointed) => {
+    setChosen(next);
+    setScope(null);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (!current || event.defaultPrevented || isTyping(event.target)) return;
@@ -49,7 +62,8 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
     const option = /^[1-9]$/.test(event.key) ? current.options[Number(event.key) - 1] : undefined;
     const next = by === undefined ? undefined : questions[questions.indexOf(current) + by];
     if (option) answer(current, option.value);
-    else if (next) setChosen({ of: 'question', key: next.key });
+    else if (next) choose({ of: 'question', key: next.key });
+    else if (event.key.toLowerCase() === 'w' && current.words !== undefined) setScope(nextScope(scope));
     else return;
     event.preventDefault();
   };
@@ -84,7 +98,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
           linked={linked}
           current={chosen ?? (current && { of: 'question', key: current.key })}
           onPoint={setPointed}
-          onChoose={setChosen}
+          onChoose={choose}
         />
       </section>
       <ActTables
@@ -92,7 +106,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
         markedSources={links.sourcesOf(linked.inputs)}
         markedMixes={links.mixesOf(linked.mixes)}
         onPoint={(row) => setPointed(pointOf(row))}
-        onChoose={(row) => setChosen(pointOf(row))}
+        onChoose={(row) => choose(pointOf(row))}
       />
       <div className="advance-questions" ref={place}>
         <Questions
@@ -101,8 +115,9 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
           linked={linked}
           current={current}
           onPoint={setPointed}
-          onChoose={setChosen}
+          onChoose={choose}
           onAnswer={answer}
+          remember={{ scope, band: open.sheet.act.name, onScope: setScope }}
         />
         {questions.length > 0 && <ReplyButton actName={open.sheet.act.name} questions={questions} />}
       </div>
@@ -111,10 +126,14 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
 }
 
 /** The questions that were answered, each as it was asked: an answered one is gone from the reading. */
-function answeredQuestions(grid: Grid, answers: Answers): AnsweredQuestion[] {
+function answeredQuestions(
+  { grid }: RiderRecord,
+  answers: Answers,
+  taught: readonly OwnWord[],
+): AnsweredQuestion[] {
   return Object.entries(answers).flatMap(([key, value]) => {
     const { [key]: _, ...others } = answers;
-    const question = readingOf(grid, others).questions.find((it) => it.key === key);
+    const question = readingOf(grid, others, taught).questions.find((it) => it.key === key);
     return question ? [{ question, value }] : [];
   });
 }

@@ -1,5 +1,6 @@
 import type { Grid } from '../../core/rider/grid.ts';
 import { mergeReading } from '../../core/rider/merge-reading.ts';
+import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { Question } from '../../core/rider/reading.ts';
 import { Act } from '../../core/show/act.ts';
 import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
@@ -38,11 +39,13 @@ export function riderChange(
   grid: Grid,
   receivedAt: string,
 ): { change: Change; actId: Id; riderId: Id } {
-  const reading = readingOf(grid, {});
   const added =
-    'dayId' in into ? newAct(show, into.dayId, reading.actName ?? withoutEnding(grid.name)) : null;
+    'dayId' in into
+      ? newAct(show, into.dayId, readingOf(grid, {}, []).actName ?? withoutEnding(grid.name))
+      : null;
   const actId = 'dayId' in into ? (added?.id ?? '') : into.actId;
   const withAct = added ? applyChange(show, { label: 'x', put: [put('acts', added)], remove: [] }) : show;
+  const reading = readingOf(grid, {}, ownWordsOfAct(withAct, actId));
   const sheet = actSheet(withAct, actId);
   const rows = sheet ? mergeReading(sheet, null, reading, newId) : { put: [], remove: [] };
   const rider: RiderRecord = {
@@ -80,8 +83,9 @@ export function answerChange(
   const { [question.key]: _, ...others } = before;
   const after = value === null ? others : { ...others, [question.key]: value };
   const sheet = actSheet(show, rider.actId);
+  const taught = ownWordsOfAct(show, rider.actId);
   const rows = sheet
-    ? mergeReading(sheet, readingOf(rider.grid, before), readingOf(rider.grid, after), newId)
+    ? mergeReading(sheet, readingOf(rider.grid, before, taught), readingOf(rider.grid, after, taught), newId)
     : { put: [], remove: [] };
   const kept = [...show.answers.values()].find(
     (answer) => answer.riderId === rider.id && answer.questionKey === question.key,

@@ -129,6 +129,13 @@ const shown = [
   { id: 'byPlace', keys: ['V'], where: 'changeover', text: 'Tasks by person or by place', shownOnly: true },
   { id: 'answer', keys: ['1–9'], where: 'advance', text: 'Answer the current question', shownOnly: true },
   {
+    id: 'remember word',
+    keys: ['W'],
+    where: 'advance',
+    text: 'Remember the word of the current question: not, for this band, for all',
+    shownOnly: true,
+  },
+  {
     id: 'answerMove',
     keys: ['Up', 'Down'],
     where: 'advance',

@@ -1,7 +1,9 @@
 import { useSyncExternalStore } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
+import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { readRider } from '../../core/rider/read-rider.ts';
 import type { Answers, Reading } from '../../core/rider/reading.ts';
+import type { OwnWord } from '../../core/show/own-word.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
@@ -33,15 +35,19 @@ export function useReader(): boolean {
 const mostKept = 16;
 const known = new WeakMap<Grid, Map<string, Reading>>();
 
-/** What a grid means under the given answers; read once for each set of answers. Only after `loadReader`. */
-export function readingOf(grid: Grid, answers: Answers): Reading {
+/**
+ * What a grid means under the given answers and taught words; read once for each set of them. Only after
+ * `loadReader`.
+ */
+export function readingOf(grid: Grid, answers: Answers, taught: readonly OwnWord[]): Reading {
   if (!read) throw new Error('A rider was read before the reader was there.');
-  const key = JSON.stringify(Object.entries(answers).sort());
+  const ownWords = taught.map(({ words, kind }) => ({ words, kind }));
+  const key = JSON.stringify([Object.entries(answers).sort(), ownWords]);
   const ofGrid = known.get(grid) ?? new Map<string, Reading>();
   known.set(grid, ofGrid);
   const found = ofGrid.get(key);
   if (found) return found;
-  const reading = read(grid, answers);
+  const reading = read(grid, answers, ownWords);
   if (ofGrid.size >= mostKept) ofGrid.clear();
   ofGrid.set(key, reading);
   return reading;
@@ -60,9 +66,14 @@ export function answersOfRider(show: Show, riderId: Id): Record<string, string> 
   return Object.fromEntries(rows.map((answer) => [answer.questionKey, answer.value]));
 }
 
+/** What a rider of the show is taken to mean. Only after `loadReader`. */
+export function readingOfRider(show: Show, rider: RiderRecord): Reading {
+  return readingOf(rider.grid, answersOfRider(show, rider.id), ownWordsOfAct(show, rider.actId));
+}
+
 /** How many questions the riders of an act still leave open. Only after `loadReader`. */
 export function openQuestionCount(show: Show, actId: Id): number {
   return ridersOfAct(show, actId)
-    .map((rider) => readingOf(rider.grid, answersOfRider(show, rider.id)).questions.length)
+    .map((rider) => readingOfRider(show, rider).questions.length)
     .reduce((sum, count) => sum + count, 0);
 }

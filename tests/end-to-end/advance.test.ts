@@ -119,6 +119,42 @@ describe('a rider that was brought in', () => {
   });
 });
 
+describe('a word that is taught', () => {
+  const second = (name: string) => ({
+    name,
+    mimeType: 'text/csv',
+    buffer: Buffer.from('Ch,Source,Mic\n1,Kick,mic\n2,Tin can,own mic\n'),
+  });
+
+  test('holds for the riders of every band until it is forgotten, and one undo takes it back', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.questions().focus();
+    await foldbook.press('w', 'w');
+    expect(await advance.remembering('Tin can')).toBe('all');
+    await foldbook.press('2');
+    await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+    expect(await advance.source('Tin can')).toContain('lead vocal');
+    await advance.bringInNewAct(second('second.csv'));
+    await expect.poll(() => foldbook.actName()).toBe('second');
+    expect(await advance.source('Tin can')).toContain('lead vocal');
+    await advance.forget('Tin can');
+    await expect.poll(() => advance.source('Tin can')).not.toContain('lead vocal');
+    await foldbook.saved();
+    await foldbook.press('Control+z');
+    await expect.poll(() => advance.source('Tin can')).toContain('lead vocal');
+  });
+
+  test('for one band is not heard of in the rider of another', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.questions().focus();
+    await foldbook.press('w', '2');
+    await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+    await advance.bringInNewAct(second('second.csv'));
+    await expect.poll(() => foldbook.actName()).toBe('second');
+    expect(await advance.questions().innerText()).toContain('What is "Tin can"?');
+  });
+});
+
 describe('other ways in', () => {
   test('a pasted text becomes an act', async () => {
     const { advance } = await start();

@@ -36,6 +36,18 @@ export class AdvancePage {
     return this.#page.getByRole('region', { name: 'Open questions' });
   }
 
+  /** How the word of the open question is to be remembered: "", "band" or "all". */
+  remembering(word: string): Promise<string> {
+    return this.#page.getByLabel(new RegExp(`Remember “${word}”`)).inputValue();
+  }
+
+  /** Forgets a taught word in the list of them, and closes the list. */
+  async forget(word: string): Promise<void> {
+    await this.#page.getByRole('button', { name: /^Own words/ }).click();
+    await this.#page.getByRole('button', { name: `Forget “${word}”` }).click();
+    await this.#page.getByRole('button', { name: 'Close' }).click();
+  }
+
   sources(): Locator {
     return this.#page.getByRole('grid', { name: 'Sources' });
   }
