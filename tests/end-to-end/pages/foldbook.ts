@@ -94,6 +94,9 @@ export class Foldbook {
       .getByRole('navigation', { name: 'Moments of the day' })
       .getByRole('button', { name: moment })
       .click();
+    // Some screens come in files of their own.
+    await expect.poll(() => this.page.title()).toContain(`${moment} – Foldbook`);
+    await this.page.getByText('Opening the show').waitFor({ state: 'hidden' });
   }
 
   async openAct(name: string): Promise<void> {
