@@ -64,10 +64,11 @@ class TaskList {
     });
     if (off.length > 0)
       this.#phantomOff = this.#add('phantom off', `48 V off on ${off.join(', ')}.`, [this.#mute], atDesk);
+    // 48 V goes off first of all and drains meanwhile; a check of another line may not push it back.
     this.#recall = this.#add(
       'recall',
       `Recall ${this.#to.sheet.act.name}, outputs still muted.`,
-      [this.#mute],
+      [this.#untouched()],
       atDesk,
     );
   }

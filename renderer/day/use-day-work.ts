@@ -24,13 +24,24 @@ export function dayWork(show: Show, dayId: Id, acts: readonly ActOnScreen[]): Da
   return {
     layers,
     now: patchAsItStands(layers.sockets, sides),
-    habits: habits.map((habit) => {
-      const assignment = patchByHabit(layers.sockets, habit);
-      const broken = evaluate(layers.sockets, assignment).broken.filter((it) => it.rule !== 'no slot').length;
-      return { habit, patch: patchOfAssignment(layers.sockets, assignment), broken };
-    }),
+    habits: habitsOf(layers.sockets),
     notes,
   };
+}
+
+let lastHabits: { lines: string; habits: DayWork['habits'] } | null = null;
+
+/** Most edits of a day leave the lines and what they may do as they were, and the habits with them. */
+function habitsOf(layer: Layer): DayWork['habits'] {
+  const lines = JSON.stringify(layer, (key, value) => (key === 'earlier' ? undefined : value));
+  if (lastHabits?.lines === lines) return lastHabits.habits;
+  const found = habits.map((habit) => {
+    const assignment = patchByHabit(layer, habit);
+    const broken = evaluate(layer, assignment).broken.filter((it) => it.rule !== 'no slot').length;
+    return { habit, patch: patchOfAssignment(layer, assignment), broken };
+  });
+  lastHabits = { lines, habits: found };
+  return found;
 }
 
 /** The work of the day on screen. It may follow a frame after what is being typed. */
