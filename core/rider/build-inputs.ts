@@ -1,9 +1,10 @@
-import { type SourceKind, sourceKinds } from '../show/source-kinds.ts';
+import { factsOfKind, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
 import { type FoundInput, note, placeOf } from './draft.ts';
 import { weights } from './questions.ts';
-import { kindOf, readSourceName, type SourceName } from './source-name.ts';
+import { groupOfStem, kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
 import type { Part } from './words/parts.ts';
+import type { Stem } from './words/sources.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Parts that are two microphones of one source where a name holds both. */
@@ -58,8 +59,9 @@ function writtenNumbers(inputs: readonly FoundInput[]): Map<number, Set<number>>
 function nameOf(found: FoundInput, work: Work): SourceName {
   const name = readSourceName(found.detail ? `${found.name} ${found.detail}` : found.name, work.tongue);
   const voices = found.headingStem === 'vocal' || readSourceName(found.group, work.tongue).stem === 'vocal';
-  if (name.stem === 'playback' && name.parts.has('backing') && (voices || name.stageSide))
+  if (isBackingSinger(name) && (voices || name.stageSide || followsVoice(found, work)))
     return { ...name, stem: 'backing vocal' };
+  if (voices && isSinger(name, found, work)) return withVoice(asVoice(name), found, work);
   if (name.stem === 'spare line' && voices) return { ...name, stem: 'spare vocal' };
   if (name.stem === 'vocal') return withVoice(name, found, work);
   if (name.stem !== null) return name;
@@ -68,20 +70,61 @@ function nameOf(found: FoundInput, work: Work): SourceName {
     if (group.stem !== null)
       return { ...name, stem: group.stem, certainty: 0.85, base: `${group.base} ${name.base}` };
   }
-  if (found.headingStem !== null) return { ...name, stem: found.headingStem, certainty: 0.8 };
-  return name;
+  if (found.headingStem === null) return name;
+  const headed: SourceName = { ...name, stem: found.headingStem, certainty: 0.8 };
+  return headed.stem === 'vocal' ? withVoice(headed, found, work) : headed;
 }
+
+/** "Backing Jonte", "Backing drums", "BV SL", but no backing track. */
+function isBackingSinger(name: SourceName): boolean {
+  if (name.tokens.some((token) => /^tra[ck]/.test(token.text))) return false;
+  const isBacking = name.parts.has('backing') || name.tokens.some((token) => token.text === 'backing');
+  const isPair = name.sides.size > 0 && !name.stageSide;
+  return isBacking && !isPair && name.stem !== null && groupOfStem(name.stem) !== 'vocals';
+}
+
+/** A line right below a voice. */
+function followsVoice(found: FoundInput, work: Work): boolean {
+  const above = work.inputs.at(-1);
+  return (
+    above !== undefined && above.found.list === found.list && factsOfKind(above.read.kind).group === 'vocals'
+  );
+}
+
+/** "Kit | lead" and "Otto (drums) | BV" among the voices: the word is a name or what the singer plays besides. */
+function isSinger(name: SourceName, found: FoundInput, work: Work): boolean {
+  if (name.stem === null || groupOfStem(name.stem) === 'vocals') return false;
+  if (['spare line', 'talkback', 'effect return', 'choir', 'playback'].includes(name.stem)) return false;
+  const words = name.tokens.filter((token) => token.kind === 'word');
+  if (words.length > 0 && words.every((word) => work.tongue.people.has(word.text))) return true;
+  const isNamed = words.some((word) => work.tongue.names.has(word.text));
+  return (isNamed || name.unknown.length > 0) && found.details.notes.some((it) => voiceIn(it, work) !== null);
+}
+
+const asVoice = (name: SourceName): SourceName => ({
+  ...name,
+  besides: name.stem === null ? name.besides : [name.stem, ...name.besides],
+  stem: 'vocal',
+  certainty: 0.85,
+});
 
 /** A voice whose remarks say which it is: "Gesang Ebba | Chor". */
 function withVoice(name: SourceName, found: FoundInput, work: Work): SourceName {
   if (name.parts.has('lead') || name.parts.has('backing') || name.parts.has('spare')) return name;
   for (const remark of found.details.notes) {
-    const said = remark.length < 40 ? readSourceName(remark, work.tongue) : null;
-    const voices = ['lead vocal', 'backing vocal', 'spare vocal', 'guest vocal'];
-    if (said?.stem && voices.includes(said.stem)) return { ...name, stem: said.stem };
-    if (said?.parts.has('backing')) return { ...name, stem: 'backing vocal' };
+    const stem = voiceIn(remark, work);
+    if (stem !== null) return { ...name, stem };
   }
   return name;
+}
+
+/** The voice that a remark names, or null where it names none. */
+function voiceIn(remark: string, work: Work): Stem | null {
+  if (remark.length >= 40) return null;
+  const said = readSourceName(remark, work.tongue);
+  const voices: Stem[] = ['lead vocal', 'backing vocal', 'spare vocal', 'guest vocal'];
+  if (said.stem !== null && voices.includes(said.stem)) return said.stem;
+  return said.parts.has('backing') ? 'backing vocal' : said.parts.has('lead') ? 'lead vocal' : null;
 }
 
 type PartOfRow = {

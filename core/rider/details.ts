@@ -141,7 +141,7 @@ export function isOptional(text: string, tongue: Tongue): boolean {
 }
 
 const onlyMonitors =
-  /\b(?:(?:only|just|nur|solo|alleen|uniquement|seulement|apenas)\s+(?:for\s+|fur\s+|auf\s+|para\s+|per\s+|voor\s+)?(?:mon(?:itor)?e?s?|iems?|in[- ]?ears?|ears|retours|monitores|monitoren)|(?:mon(?:itor)?s?|iems?|in[- ]?ears?|ears|retours)\s+(?:only|nur|seulement|uniquement|solo)|not?\s+(?:in\s+|to\s+|at\s+)?(?:foh|pa)|nicht\s+(?:auf\s+|in\s+|im\s+)?(?:die\s+)?(?:foh|pa)|pas\s+en\s+facade)\b/;
+  /\b(?:(?:only|just|nur|solo|alleen|uniquement|seulement|apenas)\s+(?:(?:for|fur|auf|in|im|to|the|para|per|voor|pour|dans|a|en|al|nei|negli|nos|los|les|las)\s+){0,2}(?:mon(?:itor)?e?s?|iems?|in[- ]?ears?|ears|retours|monitores|monitoren)|(?:mon(?:itor)?s?|iems?|in[- ]?ears?|ears|retours)\s+(?:only|nur|seulement|uniquement|solo)|not?\s+(?:in\s+|to\s+|at\s+)?(?:foh|pa)|nicht\s+(?:auf\s+|in\s+|im\s+)?(?:die\s+)?(?:foh|pa)|pas\s+en\s+facade)\b/;
 const onlyHouse =
   /\b(?:foh|pa)\s+only\b|\bonly\s+(?:foh|pa)\b|\bnur\s+(?:foh|pa)\b|\bnot in (?:monitors|ears)\b/;
 

@@ -253,7 +253,7 @@ function blockOf(
   const block: Block = { kind, from, to, roles: new Map(), matrix: [] };
   for (const cell of segment) {
     const facts = columnFacts(lines, cell.column, tongue);
-    const role = chooseRole(cell, kind, facts, block);
+    const role = chooseRole(cell, kind, facts, block, tongue);
     if (role) block.roles.set(cell.column, role);
     else if (isMatrixColumn(cell, kind, facts, tongue))
       block.matrix.push({ column: cell.column, heading: cell.text });
@@ -282,12 +282,23 @@ function columnFacts(lines: readonly Line[], column: number, tongue: Tongue): Co
   return facts;
 }
 
-function chooseRole(cell: HeadCell, kind: BlockKind, facts: ColumnFacts, block: Block): ColumnRole | null {
+function chooseRole(
+  cell: HeadCell,
+  kind: BlockKind,
+  facts: ColumnFacts,
+  block: Block,
+  tongue: Tongue,
+): ColumnRole | null {
   const taken = new Set(block.roles.values());
   const mostly = (count: number) => facts.filled > 0 && count * 2 > facts.filled;
   const possible = wanted[kind].filter((role) => cell.roles.includes(role));
   if (kind === 'inputs') {
-    if (cell.roles.includes('source') && cell.roles.includes('channel') && facts.filled > 0)
+    if (
+      cell.roles.includes('source') &&
+      cell.roles.includes('channel') &&
+      facts.filled > 0 &&
+      !(taken.has('source') && facts.sources === 0)
+    )
       return mostly(facts.numbers) ? (taken.has('channel') ? 'notes' : 'channel') : 'source';
     if (cell.roles[0] === 'source' && mostly(facts.numbers))
       return taken.has('channel') ? 'notes' : 'channel';
@@ -297,11 +308,13 @@ function chooseRole(cell: HeadCell, kind: BlockKind, facts: ColumnFacts, block: 
     if (cell.roles[0] === 'group' && !taken.has('source') && mostly(facts.sources) && facts.distinct > 6)
       return 'group';
     // "Mon", "Mix" over amounts is one mix of a table of mixes.
-    if (cell.roles[0] === 'mix' && /\d/.test(cell.text)) return null;
+    if (cell.roles[0] === 'mix' && startsLikeMix(cell.text, tongue)) return null;
   }
   if (kind === 'mixes') {
     if (cell.roles[0] === 'channel' || (cell.roles.includes('mix') && mostly(facts.numbers)))
       return taken.has('mix') ? 'notes' : 'mix';
+    // "Aux | Who | System | Mix": the second column of that name holds what is heard there.
+    if (cell.roles[0] === 'mix' && taken.has('mix') && !taken.has('wishes')) return 'wishes';
     if (cell.roles[0] === 'source') return taken.has('performer') ? 'role' : 'performer';
   }
   if (kind === 'line-up') {
@@ -309,6 +322,9 @@ function chooseRole(cell: HeadCell, kind: BlockKind, facts: ColumnFacts, block: 
       return taken.has('performer') ? 'notes' : 'performer';
     if (cell.roles[0] === 'source') return taken.has('role') ? 'notes' : 'role';
   }
+  // "Input | Patch": of two columns so called, one that holds no sources is where the lines are plugged in.
+  if (kind === 'inputs' && taken.has('source') && possible[0] === 'source' && facts.sources === 0)
+    return taken.has('socket') ? 'notes' : 'socket';
   const role = possible.find((it) => !taken.has(it) || it === 'notes') ?? null;
   return role ?? (possible.length > 0 ? 'notes' : null);
 }
@@ -323,7 +339,8 @@ function isMatrixColumn(cell: HeadCell, kind: BlockKind, facts: ColumnFacts, ton
 export function startsLikeMix(text: string, tongue: Tongue): boolean {
   const tokens = tokenize(text);
   const hit = findHits(labelWords, tokens, tongue.spoken, tongue.names)[0];
-  return hit !== undefined && hit.from === 0 && tokens[hit.to]?.kind === 'number';
+  const next = hit ? tokens[hit.to] : undefined;
+  return hit !== undefined && hit.from === 0 && (next?.kind === 'number' || /^[A-H]$/.test(next?.raw ?? ''));
 }
 
 /** Of two columns that may name the source, the one with more different sources does; the other is its detail. */
@@ -370,7 +387,9 @@ export function cellsByRole(
     else {
       const key = role ?? (isBesideSource(block, column) ? 'detail' : 'notes');
       const before = byRole.get(key);
-      byRole.set(key, before ? `${before} ${cell.text}` : cell.text);
+      const isWish = key === 'wishes' || key === 'exclusions' || (key === 'notes' && block.kind === 'mixes');
+      const text = isWish ? (cell.stacked ?? cell.text) : cell.text;
+      byRole.set(key, before ? `${before} ${text}` : text);
     }
   }
   return { byRole, matrix };

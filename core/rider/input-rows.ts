@@ -12,6 +12,8 @@ import {
 } from './details.ts';
 import { type FoundInput, isFull, type MatrixCell, mostInputs, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
+import { findHits } from './lexicon.ts';
+import { looksLikeName } from './line-up.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { splitAtVerb } from './mix-pieces.ts';
@@ -286,7 +288,7 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   if (numbers.length === 0 && walk.section !== 'inputs' && !hasDetail(rest, named, walk)) return false;
   const place = Math.max(0, named);
   const name = rest[place] ?? '';
-  if (isSentence(name)) return false;
+  if (isSentence(name) || (numbers.length === 0 && namesDevice(name, walk))) return false;
   const before = rest.slice(0, place).filter((text) => !saysNothing(text));
   const details = readDetails(
     rest.slice(place + 1).filter((text) => !saysNothing(text)),
@@ -302,6 +304,13 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
     performerText: performerAmong(details, walk),
   });
   return true;
+}
+
+/** "One wedge for the guest singer" is no input. */
+function namesDevice(text: string, walk: Walk): boolean {
+  return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.senses[0]?.subject === 'device',
+  );
 }
 
 /** An unnumbered row counts as an input where another cell tells a microphone, a stand or a place. */
@@ -353,7 +362,8 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
   if (section !== 'inputs' && walk.blocks[0]?.kind !== 'inputs') return false;
   if (!isShortName(split.name) || isNoInput(split, walk)) return false;
-  if (!bullet && (/\p{L}{3}[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
+  if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
+  if (!bullet && namesDevice(split.name, walk)) return false;
   if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
   pushInput(walk, line, {
     name: split.name,
@@ -382,10 +392,12 @@ function takeNumberedText(
     note(walk.found, line.at, 'set aside', `Number ${numbers[0]} is left empty.`);
     return true;
   }
-  if (!isShortName(split.name)) return false;
-  const likely = inList || (inRun && (marked || name.stem !== null)) || (marked && name.stem !== null);
+  const follows = inRun && followsInput(walk, numbers);
+  if (!isShortName(split.name) && !follows) return false;
+  const likely =
+    follows || inList || (inRun && (marked || name.stem !== null)) || (marked && name.stem !== null);
   if (!likely) return false;
-  if (!marked && !inRun && name.stem === null) return false;
+  if (!follows && !marked && !inRun && name.stem === null) return false;
   if (!inList && name.stem === null && !walk.found.inputs.some((input) => input.list === walk.list))
     return false;
   pushInput(walk, line, {
@@ -396,6 +408,16 @@ function takeNumberedText(
     performerText: split.performer,
   });
   return true;
+}
+
+/** The number goes on from the input right above: a line of the same list, whatever its words are. */
+function followsInput(walk: Walk, numbers: readonly number[]): boolean {
+  const above = walk.found.inputs.at(-1);
+  const line = walk.lines[walk.at];
+  const last = above?.numbers.at(-1);
+  const first = numbers[0];
+  if (!above || !line || last === undefined || first === undefined || above.list !== walk.list) return false;
+  return above.at.sheet === line.at.sheet && line.at.row - above.at.row <= 2 && first === last + 1;
 }
 
 const isShortName = (text: string) =>
@@ -455,7 +477,9 @@ function countsThings(numbered: { numbers: number[]; marked: boolean }, inRun: b
 function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | null {
   if (!line || line.cells.length !== 1 || line.text.length > 120) return null;
   const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text)?.[1];
-  const split = bullet ? splitNameAndDetails(bullet, walk).name : line.text;
+  const pieces = bullet || /:\s/.test(line.text) ? splitNameAndDetails(bullet ?? line.text, walk) : null;
+  const isMiked = pieces !== null && readDetails(pieces.details, walk.tongue).pickUp !== null;
+  const split = bullet || isMiked ? (pieces?.name ?? '') : line.text;
   if (split.split(' ').length > 5) return null;
   const name = readSourceName(split, walk.tongue);
   if (name.unknown.length > (bullet ? 1 : 0)) return null;
@@ -524,6 +548,8 @@ function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     firstName.stem === null &&
     firstName.parts.size === 0 &&
     firstName.sides.size === 0 &&
+    firstName.pickUps.size === 0 &&
+    looksLikeName(first, walk) &&
     second &&
     second.stem !== null &&
     details[0] &&
@@ -556,6 +582,7 @@ function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
       name = end < 0 ? `${first} ${tail}` : tidy(text.slice(text.indexOf(first), end + tail.length) + close);
     }
   }
+  if (performer === '') performer = singersOfCount(name, details, walk);
   const isTold = readSourceName(name, tongue).stem !== null;
   const beside = details.filter((piece, at) => tellsStereo(piece, walk) || (!isTold && at === 0)).join(' ');
   return {
@@ -566,8 +593,20 @@ function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
   };
 }
 
-/** "Horns: trumpet" */
+/** "3x Gesang (Ylva, Runa, Knud)": as many names as lines, one for each. */
+function singersOfCount(name: string, details: string[], walk: Walk): string {
+  const { count } = readSourceName(name, walk.tongue);
+  const names = details.slice(0, count);
+  const areNames = names.every(
+    (text) => looksLikeName(text, walk) && readSourceName(text, walk.tongue).stem === null,
+  );
+  if (count < 2 || names.length !== count || !areNames) return '';
+  return details.splice(0, count).join(', ');
+}
+
+/** "Horns: trumpet", but not "Percussion: 1 overhead condenser". */
 function isGroupBeforeColon(text: string, first: string, second: string): boolean {
+  if (/^\d+x?\s/.test(second)) return false;
   const start = text.indexOf(first) + first.length;
   return /^\s*:\s*$/.test(text.slice(start, text.indexOf(second, start)));
 }

@@ -2,7 +2,12 @@ import type { Grid, LineRef } from './grid.ts';
 import { fold, tidy } from './text.ts';
 
 /** A cell with text. `column` is its place in the grid, or in a line of plain text the place of its first letter. */
-export type Cell = { column: number; text: string };
+export type Cell = {
+  column: number;
+  text: string;
+  /** Where the cell holds several lines: the lines with semicolons between, for what is told item by item. */
+  stacked?: string;
+};
 
 /** One line of a rider as the reader walks over it. A cell that holds several lines of text is several of these
  * with the same place. */
@@ -58,7 +63,14 @@ function linesOfRow(row: readonly string[], at: LineRef): Line[] {
     const only = cells.length === 1 ? cells[0] : undefined;
     const split = only ? splitLooseText(only.text) : null;
     const tidied = (split ?? cells)
-      .map((cell) => ({ column: cell.column, text: tidy(cell.text) }))
+      .map((cell): Cell => {
+        const tidied = { column: cell.column, text: tidy(cell.text) };
+        const stacked = cell.text
+          .split(/[\r\n]+/)
+          .map(tidy)
+          .filter(Boolean);
+        return stacked.length > 1 ? { ...tidied, stacked: stacked.join('; ') } : tidied;
+      })
       .filter((cell) => cell.text !== '');
     return {
       at,

@@ -43,6 +43,21 @@ export function mergeReading(
   };
 }
 
+/** The rows of the act as a reading says them, by their ids in the act; a row that the reading does not say is not in. */
+export function rowsAsRead(sheet: ActSheet, reading: Reading): ReadonlyMap<Id, Row> {
+  const read = namedRows(reading, sheet.act.id);
+  const now = rowsOfSheet(sheet, read);
+  const ids = new Map(tables.flatMap((table) => [...now[table]].map(([name, row]) => [name, row.id] as const)));
+  return new Map(
+    tables.flatMap((table) =>
+      [...now[table]].flatMap(([name, { id }]) => {
+        const row = read[table].get(name);
+        return row ? [[id, resolved(row, ids)] as const] : [];
+      }),
+    ),
+  );
+}
+
 type Merge = {
   old: NamedRows;
   next: NamedRows;

@@ -60,9 +60,15 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
   return facts;
 }
 
+const forBoth =
+  /\b(?:for|fur|pour|para|per|voor) (?:both|beide|(?:les|los|las) (?:deux|dos|tres)|entrambi|tutti|os dois|all|alle|todos|tous)\b/g;
+
 /** True where most of the words tell a device, its format, whose it is or where it stands, and at least one does. */
 export function isDevice(text: string, walk: Walk): boolean {
-  const plain = fold(text).replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ');
+  const plain = fold(text)
+    .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
+    .replace(forBoth, ' ')
+    .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
   const tokens = tokenize(plain).filter((token) => token.kind !== 'mark');
   const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names);
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
@@ -89,6 +95,10 @@ export function isWish(facts: PieceFacts, text: string): boolean {
   if (facts.amounts > 0 && facts.words > 1 && !facts.device) return true;
   return facts.targets > 1 && /[,;+&/]|\b(?:and|und|et|y|e|en)\b/i.test(text);
 }
+
+/** "We also need ...": the band speaks, no listener is named. */
+export const speaksOfUs = (text: string) =>
+  /^(?:we|i|you|they|please|also|wir|ihr|bitte|nous|vous|nosotros|noi|wij|n[oó]s)\s/i.test(text);
 
 /** Takes the text behind a mix's label apart. The first piece that is neither device nor wish is who listens. */
 export function readMixPieces(text: string, walk: Walk, knowsListener = false): MixPieces {
@@ -136,15 +146,23 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
       pieces.notes.push(piece);
       return;
     }
+    const above = pieces.wishTexts.at(-1);
+    if (bracketed && above !== undefined && facts.amounts > 0 && facts.targets === 0) {
+      pieces.wishTexts[pieces.wishTexts.length - 1] = `${above} ${piece}`;
+      return;
+    }
     takePiece(piece, pieces, walk, afterColon);
   });
   if (verb) takeTail(verb.tail, pieces, walk);
   return pieces;
 }
 
+/** "IEM with click" */
+const withWishes = /^(.{2,40}?)\s+(?:with|w\/|mit|avec|con|met|com)\s*(?<=[\s/])(.+)$/i;
+
 /** What is behind "needs": wishes, a device, or a device "with" wishes. */
 export function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
-  const on = /^(.{2,40}?)\s+(?:with|mit|avec|con|met|com)\s+(.+)$/i.exec(tail);
+  const on = withWishes.exec(tail);
   const article = /^(?:an?|eine?n?|une?|una?|uno|een|uma?)\s+/i;
   if (on?.[1] && on[2] && isDevice(on[1].replace(article, ''), walk)) {
     pieces.deviceText = join(pieces.deviceText, on[1]);
@@ -165,6 +183,12 @@ function isPlayerInBrackets(piece: string, before: string, facts: PieceFacts, wa
 
 function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boolean): void {
   const facts = pieceFacts(piece, walk);
+  const on = withWishes.exec(piece);
+  if (on?.[1] && on[2] && isWhollyDevice(on[1], walk) && pieceFacts(on[2], walk).targets > 0) {
+    pieces.deviceText = join(pieces.deviceText, on[1]);
+    pieces.wishTexts.push(on[2]);
+    return;
+  }
   if (isWhollyDevice(piece, walk)) {
     pieces.deviceText = join(pieces.deviceText, piece);
     return;
@@ -175,16 +199,26 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
   }
   if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
   else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = join(pieces.place, piece);
-  else if (facts.targets > 0 || afterColon) pieces.wishTexts.push(piece);
+  else if (facts.targets > 0 || afterColon) takeWishPiece(piece, pieces, walk);
   else if (/,/.test(piece)) for (const part of piece.split(',')) takePiece(tidy(part), pieces, walk, false);
   else if (piece !== '') pieces.notes.push(piece);
 }
 
-/** "IEM stereo, lots of snare": what tells a device before the first wish belongs to the device. */
+/** "IEM stereo, lots of snare", "centre, 2 wedges. Lots of snare": what tells a device or a place before the first
+ * wish belongs to the device. */
 function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
-  const parts = piece.split(/\s*[,;]\s*/);
+  const parts = piece.split(/\s*[,;]\s*|(?<=[\p{L})])\.\s+(?=\p{Lu})/u);
   while (parts.length > 1) {
     const part = parts[0] ?? '';
+    if (
+      pieces.place === '' &&
+      isAllIn(positionWords, part, walk.tongue) &&
+      pieceFacts(part, walk).targets === 0
+    ) {
+      pieces.place = part;
+      parts.shift();
+      continue;
+    }
     const facts = pieceFacts(part, walk);
     const isDevicePart =
       isWhollyDevice(part, walk) ||
@@ -223,10 +257,19 @@ function isListener(piece: string, facts: PieceFacts, walk: Walk): boolean {
     return false;
   if (isAllIn(positionWords, piece, walk.tongue) && facts.targets === 0) return false;
   if (facts.device) return false;
-  if (/,/.test(piece)) return false;
+  if (/,/.test(piece)) return isListOfNames(piece, walk);
   if (facts.targets > 1 && /[+&/]/.test(piece))
     return tokenize(piece).some((token) => walk.tongue.names.has(token.text));
   return true;
+}
+
+/** "Bea, Caz, Dov y Eli" share a mix. */
+function isListOfNames(piece: string, walk: Walk): boolean {
+  const names = piece.split(/\s*(?:,|&|\+|\band\b|\bund\b|\bet\b|\by\b|\be\b|\ben\b)\s*/).filter(Boolean);
+  return names.every((name) => {
+    const facts = pieceFacts(name, walk);
+    return facts.words <= 2 && facts.targets === 0 && !facts.device && looksLikeName(name, walk);
+  });
 }
 
 const trailingVerb =

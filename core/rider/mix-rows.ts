@@ -10,11 +10,12 @@ import {
   type MixPieces,
   pieceFacts,
   readMixPieces,
+  speaksOfUs,
 } from './mix-pieces.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
 import { tidy } from './text.ts';
-import { positionWords } from './vocabulary.ts';
+import { positionWords, wishWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
 
@@ -64,6 +65,10 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     note(walk.found, line.at, 'set aside', 'A mix left empty.');
     return true;
   }
+  if (numbers.length > 0 && line.cells.length === 2 && rest.every((role) => isUnused(get(role)))) {
+    note(walk.found, line.at, 'set aside', 'A mix kept in reserve.');
+    return true;
+  }
   const ownText = get('own');
   const owned =
     ownText === ''
@@ -75,7 +80,10 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
           : ownText;
   const notes = get('notes');
   const noteFacts = pieceFacts(notes, walk);
-  const notesAreWishes = notes !== '' && !byRole.has('wishes') && isWish(noteFacts, notes);
+  const notesAreWishes =
+    notes !== '' &&
+    !byRole.has('wishes') &&
+    (isWish(noteFacts, notes) || (noteFacts.targets > 0 && isAllIn(wishWords, notes, walk.tongue)));
   const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
   const wishText = get('wishes');
   const deviceText = [
@@ -108,6 +116,11 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
   });
   return true;
 }
+
+const isUnused = (text: string) =>
+  /^(?:spare|free|unused|empty|frei|reserve|libre|vide|vac[ií]o|libero|vuoto|riserva|vrij|leeg|livre|vago|reserva)$/i.test(
+    text,
+  );
 
 const mentionsOwn = (text: string) =>
   /\b(?:own|eigen\w*|propi[oa]s?|propri[oa]?|propres?|pr[oó]pri[oa]s?)\b/i.test(text);
@@ -213,6 +226,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   if (text.split(' ').length > 40 && !/:/.test(text)) return false;
   const counts = numbered !== null && text === bare;
   if (counts) return false;
+  if (speaksOfUs(text)) return false;
   const pieces = readMixPieces(text, walk);
   const told = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
   if (isContinuation(pieces) && !numbered) {
@@ -225,7 +239,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
     return true;
   }
   if (!told && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
-  if (pieces.listenerText.split(' ').length > 4 && !numbered) return false;
+  if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
   pushMix(walk, line, {
     ...pieces,
     ...labelOf(null, numbered && text !== bare ? numbered.numbers : [], pieces),

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { factsOfKind, type SourceGroup } from '../show/source-kinds.ts';
 import { Amount } from '../show/words.ts';
-import { sureEnough } from './line-accounts.ts';
 import type { ReadInput, Reading, ReadMix, ReadWish } from './reading.ts';
 
 const NeutralWish = z.strictObject({
@@ -128,10 +127,13 @@ const channelsOfGroup = (reading: Reading, group: SourceGroup) =>
 
 const distinct = (numbers: readonly number[]) => [...new Set(numbers)].sort((a, b) => a - b);
 
+/** Below this a guess is in real doubt; above it the kind is the usual one for such words. */
+const fairlySure = 0.7;
+
 /** Every line with a question, and every guess that is in real doubt. */
 function openLines(reading: Reading): NeutralReading['open'] {
   const doubtful = new Set(
-    reading.inputs.filter((input) => input.kindConfidence < sureEnough).map((input) => input.key),
+    reading.inputs.filter((input) => input.kindConfidence < fairlySure).map((input) => input.key),
   );
   return reading.lines
     .filter(

@@ -120,7 +120,8 @@ export function settlePerformers(work: Work): void {
     const { performerText } = input.found;
     if (performerText !== '' && !/^[-–—/.?]*$/.test(performerText)) {
       const named = performersOf(work, performerText, input.found.at);
-      if (named.length >= 1) input.read.performer = named[0]?.name ?? null;
+      const own = named.length === input.of ? named[input.index] : named[0];
+      if (own) input.read.performer = own.name;
       continue;
     }
     input.read.performer = performerInName(work, input)?.name ?? null;

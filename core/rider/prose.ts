@@ -8,6 +8,7 @@ import {
   type MixPieces,
   pieceFacts,
   readMixPieces,
+  speaksOfUs,
   splitAtVerb,
   takeTail,
 } from './mix-pieces.ts';
@@ -24,9 +25,12 @@ export function takeProse(walk: Walk, line: Line): void {
   let taken = false;
   for (const sentence of sentences) {
     if (takeSentence(walk, line, sentence) || (taken && goesOn(walk, line, sentence))) taken = true;
-    else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
+    else if (speaksOfSound(sentence, walk) && !isCourtesy(sentence))
+      open = open === '' ? sentence : `${open} ${sentence}`;
   }
-  if (open !== '') {
+  if (open !== '' && isFirstTitle(walk, line)) {
+    note(walk.found, line.at, 'set aside', 'A title.');
+  } else if (open !== '') {
     walk.found.puzzles.push({
       at: line.at,
       text: open,
@@ -35,6 +39,18 @@ export function takeProse(walk: Walk, line: Line): void {
     note(walk.found, line.at, 'question', 'It speaks of sources or monitors, but is no line of a list.');
   } else if (!taken) note(walk.found, line.at, 'set aside', 'It names no source, no mix and no wish.');
 }
+
+/** A few words at the very top are what the sheet is called. */
+function isFirstTitle(walk: Walk, line: Line): boolean {
+  const words = line.text.split(' ').length;
+  return walk.at === 0 && walk.section === null && words <= 8 && !/[:.!?]|\d/.test(line.text);
+}
+
+/** "Here is our rider for ...": it brings something and asks for nothing. */
+const isCourtesy = (sentence: string) =>
+  /^(?:voici|ci[- ]joint|anbei|hier ist|attached|here is|here are|please find|adjunto|aqu[ií]|ecco|in allegato|hierbij|segue|thanks|thank you|danke|merci|gracias|grazie|bedankt|obrigad[oa])\b[^:,]*$/i.test(
+    sentence,
+  );
 
 /** "Mika: wedge. Vox up, some keys.": a sentence of wishes behind one that told the mix. */
 function goesOn(walk: Walk, line: Line, sentence: string): boolean {
@@ -75,7 +91,12 @@ function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
       folded,
     );
   if (!everybody.test(folded) && !titled) return false;
-  const hits = findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names);
+  const told = /^\W*(?:ears?|in|iem)/.test(folded) ? text : text.replace(/^[^:]{1,20}:\s*(?=\S)/, '');
+  if (titled && /^\d+ \p{L}+$/u.test(told)) {
+    note(walk.found, line.at, 'set aside', 'It says how many mixes there are.');
+    return true;
+  }
+  const hits = findHits(mixWords, tokenize(told), walk.tongue.spoken, walk.tongue.names);
   const devices = hits.filter(
     (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
   );
@@ -83,7 +104,7 @@ function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
   if (/\b(?:do not|don't|kein|keine|pas de|sin|senza|geen|sem|no)\b/.test(folded) && devices.length < 2)
     return false;
   walk.found.devices.push({ at: line.at, text });
-  note(walk.found, line.at, 'guessed', 'Taken for what everybody listens through.');
+  note(walk.found, line.at, 'understood', 'What everybody listens through.');
   return true;
 }
 
@@ -178,6 +199,7 @@ function splitAtListening(text: string, walk: Walk): { head: string; tail: strin
 function namesListener(text: string, walk: Walk): boolean {
   const plain = listenerOf(text);
   if (plain === '' || plain.split(' ').length > 4) return false;
+  if (speaksOfUs(`${plain} `)) return false;
   if (tokenize(plain).some((token) => walk.tongue.names.has(token.text))) return true;
   const name = readSourceName(plain, walk.tongue);
   if (name.stem !== null && name.unknown.length === 0) return true;

@@ -7,12 +7,16 @@ import type { Section } from './words/titles.ts';
 /** Words of a title beyond the ones that open a section: the act's name, a date. */
 const mostOtherWords = 5;
 
+/** "rev. 2026-04-02", "v3", "Stand 3/2026" behind a title. */
+const revision =
+  /[\s,(–-]+(?:(?:rev(?:ision)?|version|updated?|stand|vom|dated)\b\.?|v\.?(?=\d)|\d{4}-\d{2}-\d{2}\b|\d{1,2}[./]\d{1,2}[./]\d{2,4}).{0,24}$/i;
+
 /** The section that a text opens as a title, or null where it is none. */
 export function titleOf(text: string, tongue: Tongue): Section | null {
-  const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, '')).replace(
-    /^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i,
-    '',
-  );
+  const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, ''))
+    .replace(/^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i, '')
+    .replace(revision, '')
+    .trim();
   if (plain === '' || plain.length > 70 || /[@;]/.test(plain)) return null;
   const exact = lookUp(titleLexicon, plain, tongue.spoken);
   if (/[.!?]\s*$/.test(text) && !exact) return null;

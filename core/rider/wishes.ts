@@ -20,8 +20,9 @@ type WishHit = Hit<string, string>;
 
 /** Reads everything a mix wishes into its rows. */
 export function readWishes(work: Work, mixes: WorkMix[]): void {
+  const areLevels = mixes.some((mix) => mix.cells.some(({ text }) => /^\s*[-−]\s*\d/.test(text)));
   for (const mix of mixes) {
-    for (const cell of mix.cells) readCell(work, mix, cell);
+    for (const cell of mix.cells) readCell(work, mix, cell, areLevels);
     for (const text of mix.wishTexts) readWishText(work, mixes, mix, text, null);
     for (const text of mix.exclusionTexts) readWishText(work, mixes, mix, text, 'none');
   }
@@ -39,14 +40,14 @@ function push(
 }
 
 /** A cell where an input's row meets a mix's column. A bare number has no scale: that is asked once. */
-function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number]): void {
-  const read = cellAmount(cell.text, work.tongue.spoken);
+function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number], areLevels: boolean): void {
+  const read = (areLevels ? bareLevel(cell.text) : null) ?? cellAmount(cell.text, work.tongue.spoken);
   const words = `${cell.heading} ${cell.text}`;
   if (!read) {
     if (cell.input) note(work, mix, cell.input.found.at, words);
     return;
   }
-  const settled = read.doubt === '' ? read : settleScale(work, mix, cell.text, read);
+  const settled = read.doubt === '' ? read : settleScale(work, cell.text, read);
   if (cell.input)
     push(mix, words, { of: 'inputs', inputKeys: [cell.input.read.key] }, settled.amount, settled.levelDb);
   else {
@@ -54,6 +55,17 @@ function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number]): voi
     if (inputs) push(mix, words, inputs, settled.amount, settled.levelDb);
     else askTarget(work, mix, words, settled, cell.heading);
   }
+}
+
+/** Where other cells stand below zero, "0" is full level and no wish for silence. */
+function bareLevel(text: string): ReadAmount | null {
+  const number = /^[+-]?\d{1,3}(?:[.,]\d+)?$/.exec(text.trim().replace('−', '-'));
+  if (!number) return null;
+  return {
+    amount: null,
+    levelDb: Number(number[0].replace(',', '.')),
+    doubt: 'A bare number is read as dB.',
+  };
 }
 
 function note(work: Work, mix: WorkMix, at: WorkInput['found']['at'], words: string): void {
@@ -65,10 +77,10 @@ function note(work: Work, mix: WorkMix, at: WorkInput['found']['at'], words: str
 }
 
 /** Levels of bare numbers by the scale the engineer chose. */
-function settleScale(work: Work, mix: WorkMix, text: string, guess: ReadAmount): ReadAmount {
+function settleScale(work: Work, text: string, guess: ReadAmount): ReadAmount {
   const answer = work.asker.ask({
     matter: 'scale',
-    at: mix.read.lines[0] ?? null,
+    at: null,
     ask: 'Numbers stand for the amounts, but not their scale. How are they meant?',
     options: [
       { value: 'guess', label: guess.levelDb !== null ? 'Levels in dB' : 'Ten (or a hundred) is the most' },
@@ -190,7 +202,6 @@ function readChain(
         ? settled
         : settleScale(
             work,
-            mix,
             settled.amount === null ? String(settled.levelDb) : item.text.replace(/[^\d.-]/g, ''),
             settled,
           ),

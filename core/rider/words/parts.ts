@@ -68,7 +68,7 @@ export const parts: WordTable<Part> = {
   middle: { trade: 'mid, middle', de: 'mitte', fr: 'medium, médium', es: 'medio', it: 'medio', nl: 'midden' },
   low: {
     trade: 'lo, low',
-    de: 'tief, tiefe',
+    de: 'tief, tiefe, stand',
     fr: 'grave, graves, bas',
     es: 'grave, graves',
     it: 'grave, basso',

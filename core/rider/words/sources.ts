@@ -140,7 +140,7 @@ export const sources: WordTable<Stem> = {
   },
   'electronic drums': {
     trade:
-      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain',
+      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain, spd, spds, spd s, spd sx, spdsx, pad kit',
     de: 'elektronisches schlagzeug, drumcomputer, drumpad, samplepad, trigger modul, e schlagzeug',
     fr: 'batterie électronique, boîte à rythme, boîte à rythmes, boite a rythme, pads batterie',
     es: 'batería electrónica, caja de ritmos, percusión electrónica',
@@ -441,7 +441,7 @@ export const sources: WordTable<Stem> = {
     fr: 'trombone, tb',
     es: 'trombón, trombones, trombon',
     it: 'trombone, tromboni',
-    nl: 'trombone, schuiftrompet',
+    nl: 'trombone, schuiftrompet, schuiftrombone',
     pt: 'trombone',
   },
   'french horn': {
@@ -717,7 +717,7 @@ export const sources: WordTable<Stem> = {
   },
   ambience: {
     trade:
-      'ambience, amb, ambient, audience, crowd, room, audience mic, audience mics, crowd mic, crowd mics, ambience mic, ambient mic, ambient mics, amb mic, room mic, room mics, aud mic, aud, audience l, ambience mics, atmos, atmo, ambiance, ambs, aud mics, applause, room mikes, iem ambience, crowd ambience',
+      'ambience, amb, ambient, audience, crowd, room, audience mic, audience mics, crowd mic, crowd mics, ambience mic, ambient mic, ambient mics, amb mic, room mic, room mics, aud mic, aud, ambience mics, atmos, atmo, ambiance, ambs, aud mics, applause, room mikes, iem ambience, crowd ambience',
     de: 'atmo, publikum, raum, raummikro, publikumsmikro, atmos, ambience mikro, publikumsmikros, saalmikro, atmo mikro, raummikros, saal',
     fr: 'ambiance, public, micro public, micros ambiance, ambiances, ambiance public, ambiance salle, micro ambiance',
     es: 'ambiente, público, ambientes, ambiental, micro ambiente, ambientales',
