@@ -62,7 +62,8 @@ function Between({ day, from, to, changeover }: BetweenProps) {
     () => (view === 'people' ? groupsByPerson(changeover) : groupsByPlace(changeover, to.sheet)),
     [view, changeover, to],
   );
-  const nameOf = (task: ScheduledTask) => task.people.map((person) => text.person(person + 1)).join(', ');
+  const nameOf = (task: ScheduledTask) =>
+    task.people.map((person) => changeover.people[person]?.name ?? '').join(', ');
   useMomentKeys((key) => {
     if (key === 'b' && !ticks.has(changeoverBegan)) change(tickClock(ticks, act, new Date()));
     else if (key === 'v') setView(view === 'people' ? 'places' : 'people');

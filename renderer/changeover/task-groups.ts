@@ -20,7 +20,7 @@ export function groupsByPerson({ tasks, people }: Changeover): TaskGroup[] {
       const walk = person.walkM > 0 ? `, ${text.walk(person.walkM)}` : '';
       return {
         key: `person ${place}`,
-        head: text.person(place + 1),
+        head: person.name,
         note: `${text.taskCount(own.length)}${walk}`,
         tasks: own,
       };

@@ -45,7 +45,6 @@ export const englishChangeover = {
   views: { people: 'By person', places: 'By place' },
   desk: 'Desk',
   nobody: 'Nobody yet',
-  person: (n: number) => `Person ${n}`,
   walk: (metres: number) => `about ${metres} m to walk`,
 
   nothing: 'Nothing to do.',

@@ -50,7 +50,6 @@ export const englishDay = {
   occupied: (socket: string, by: string) => `${socket} (${by})`,
   inMixes: 'In the mixes',
   sharedLine: 'Stays on stage as',
-  sharedLineHint: 'shared line',
   riser: 'Riser',
   lockLabel: (source: string, socket: string) => `Lock ${source} to ${socket}`,
   openLabel: (source: string) => `Open the lock of ${source}`,
@@ -71,7 +70,6 @@ export const englishDay = {
   provenMinimal: 'proven minimal',
   holds: (proof: string) => `The day stands as planned: ${proof}.`,
   withinGap: (percent: string) => `at most ${percent} % above the proven bound`,
-  notPlanned: 'not planned yet',
   planDay: 'Plan the day',
   planAgain: 'Plan again',
   stop: 'Stop',
@@ -95,7 +93,6 @@ export const englishDay = {
 
   // What a plan would change.
   difference: 'What the plan changes',
-  replugs: (from: number, to: number) => `${from} → ${to}`,
   replugsSpoken: (from: number, to: number) =>
     from === to
       ? `${to} lines to plug in the changeovers, as now`
@@ -160,13 +157,11 @@ export const englishDay = {
   settings: 'The day',
   crewSize: 'People on stage',
   changeoverMinutes: 'Changeover, where times do not say it',
-  minutes: 'min',
   spareVocalLines: 'Spare lines for the lead vocal',
   channelsInUsualOrder: 'Channels in the usual order where it costs no move',
   keepUnlessGain: 'Keep what is patched unless a plan gains more than',
   keepUnlessGainWhy: 'In units of work. Empty: every plan starts afresh.',
   doubts: 'To look at before planning',
-  noDoubts: 'The times and the crew fit together.',
   stock: 'Shared kit',
   noStock: 'The house stock lasts all day.',
   noStockListed: 'The rig lists no stock, so nothing is counted.',

@@ -56,10 +56,10 @@ describe('a changeover', () => {
         .locator('..')
         .innerText();
     const withThree = await needed();
-    await page.getByRole('heading', { name: /^Person 3/ }).waitFor();
+    await page.getByRole('heading', { name: /^Hand 3/ }).waitFor();
     await page.getByRole('button', { name: 'One person fewer' }).click();
     await page.getByRole('button', { name: 'One person fewer' }).click();
-    await page.getByRole('heading', { name: /^Person 2/ }).waitFor({ state: 'detached' });
+    await page.getByRole('heading', { name: /^Hand 2/ }).waitFor({ state: 'detached' });
     expect(await needed()).not.toBe(withThree);
     await page.getByRole('button', { name: 'One person fewer' }).click();
     await page.getByText('There is nobody on stage: set the size of the crew.').waitFor();
@@ -80,7 +80,7 @@ describe('a changeover', () => {
     await foldbook.press('v');
     await foldbook.page.getByRole('heading', { name: /^Box A/ }).waitFor();
     await foldbook.press('v');
-    await foldbook.page.getByRole('heading', { name: /^Person 1/ }).waitFor();
+    await foldbook.page.getByRole('heading', { name: /^Hand 1/ }).waitFor();
   });
 });
 

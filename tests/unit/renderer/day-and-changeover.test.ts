@@ -90,7 +90,7 @@ describe('a changeover', () => {
   test('has every task at the desk or with a person, and the same tasks by place', () => {
     const found = changeover(show);
     const byPerson = groupsByPerson(found);
-    expect(byPerson.map((group) => group.head)).toEqual(['Desk', 'Person 1', 'Person 2', 'Person 3']);
+    expect(byPerson.map((group) => group.head)).toEqual(['Desk', 'Hand 1', 'Hand 2', 'Hand 3']);
     const told = new Set(byPerson.flatMap((group) => group.tasks));
     expect(told.size).toBe(found.tasks.length);
     const byPlace = groupsByPlace(found, sheetOf(show, 'pale')).flatMap((group) => group.tasks);
@@ -112,7 +112,7 @@ describe('a changeover', () => {
       put: [put('days', Day.parse({ ...day, crewSize: 1 }))],
       remove: [],
     });
-    expect(groupsByPerson(changeover(alone)).map((group) => group.head)).toEqual(['Desk', 'Person 1']);
+    expect(groupsByPerson(changeover(alone)).map((group) => group.head)).toEqual(['Desk', 'Hand 1']);
     expect(changeover(alone).secondsNeeded).toBeGreaterThan(changeover(show).secondsNeeded ?? Infinity);
   });
 
