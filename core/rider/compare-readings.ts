@@ -1,5 +1,5 @@
 import type { ActSheet } from '../show/act-sheet.ts';
-import { type Change, type Put, put } from '../show/change.ts';
+import type { Change, Put } from '../show/change.ts';
 import type { Id } from '../show/rig.ts';
 import type { TableName } from '../show/show.ts';
 import { alignReading } from './align-reading.ts';
@@ -31,8 +31,6 @@ export type LineChange = { before: string | null; after: string | null };
 export type Comparison = {
   lines: LineChange[];
   consequences: Consequence[];
-  /** Ids of the sources of the later version in its order, those not yet in the act among them. */
-  sourceOrder: readonly Id[];
 };
 
 type Row = { id: Id } & Readonly<Record<string, unknown>>;
@@ -61,7 +59,6 @@ export function compareReadings(
   return {
     lines: lineChanges(before, aligned),
     consequences: [...joinPairs(parents), ...childChanges(merge, wholes, removed, rows, asRead)],
-    sourceOrder: sourceOrderOf(sheet, before, aligned, merge.put),
   };
 }
 
@@ -113,7 +110,9 @@ class Rows {
 
 function addition({ table, row }: Put, wholes: readonly Put[], rows: Rows): Consequence {
   const children =
-    table === 'mixes' ? wholes.filter((it) => 'mixId' in it.row && it.row.mixId === row.id && isChild(it.table)) : [];
+    table === 'mixes'
+      ? wholes.filter((it) => 'mixId' in it.row && it.row.mixId === row.id && isChild(it.table))
+      : [];
   return {
     key: `${table} ${row.id}`,
     of: ofTable(table),
@@ -123,9 +122,10 @@ function addition({ table, row }: Put, wholes: readonly Put[], rows: Rows): Cons
     now: '',
     next: summaryOf(row as unknown as Row),
     overwrites: false,
-    puts: [{ table, row: row as unknown as Row }, ...children.map((it) => ({ table: it.table, row: it.row as unknown as Row }))].map(
-      (it) => ({ ...it, fields: null }),
-    ),
+    puts: [
+      { table, row: row as unknown as Row },
+      ...children.map((it) => ({ table: it.table, row: it.row as unknown as Row })),
+    ].map((it) => ({ ...it, fields: null })),
     removes: [],
   };
 }
@@ -198,7 +198,11 @@ function joinPairs(all: readonly Consequence[]): Consequence[] {
     if (joined.has(it)) return [];
     const touched = new Set(it.puts.flatMap(({ row }) => [row.id, row.pairSourceId]));
     const others = pairs.filter(
-      (other) => !joined.has(other) && other.puts.some(({ row }) => touched.has(row.id) || touched.has(row.pairSourceId) && row.pairSourceId !== null),
+      (other) =>
+        !joined.has(other) &&
+        other.puts.some(
+          ({ row }) => touched.has(row.id) || (touched.has(row.pairSourceId) && row.pairSourceId !== null),
+        ),
     );
     for (const other of others) joined.add(other);
     return [
@@ -220,13 +224,16 @@ function childChanges(
   asRead: ReadonlyMap<Id, Row>,
 ): Consequence[] {
   const goes = (row: Row) =>
-    ['mixId', 'sourceId', 'sameAsMixId', 'performerId'].some((field) => removed.has(String(row[field])));
+    ['mixId', 'sourceId', 'sameAsMixId'].some((field) => removed.has(String(row[field])));
   const replaced = new Set<Id>();
   const added = wholes
     .filter((it) => isChild(it.table) && 'mixId' in it.row && rows.isThere(it.row.mixId))
     .map((it): Consequence => {
       const row = it.row as unknown as Row;
-      const there = it.table === 'wishes' ? rows.all().find((other) => !replaced.has(other.id) && isSameWish(other, row)) : undefined;
+      const there =
+        it.table === 'wishes'
+          ? rows.all().find((other) => !replaced.has(other.id) && isSameWish(other, row))
+          : undefined;
       if (there) replaced.add(there.id);
       return {
         ...addition(it, [], rows),
@@ -234,7 +241,10 @@ function childChanges(
           kind: 'changed',
           field: 'amount',
           now: summaryOf(there),
-          overwrites: there.confirmed === true || asRead.get(there.id)?.amount !== there.amount || asRead.get(there.id)?.levelDb !== there.levelDb,
+          overwrites:
+            there.confirmed === true ||
+            asRead.get(there.id)?.amount !== there.amount ||
+            asRead.get(there.id)?.levelDb !== there.levelDb,
           puts: [{ table: it.table, row: { ...row, id: there.id, order: there.order }, fields: null }],
         }),
       };
@@ -274,11 +284,16 @@ function lineChanges(before: Reading, aligned: Reading): LineChange[] {
   const used = new Set<Reading['lines'][number]>();
   const changed = gone.map((line): LineChange => {
     const keys = new Set([...line.inputKeys, ...line.mixKeys]);
-    const other = fresh.find((it) => !used.has(it) && [...it.inputKeys, ...it.mixKeys].some((key) => keys.has(key)));
+    const other = fresh.find(
+      (it) => !used.has(it) && [...it.inputKeys, ...it.mixKeys].some((key) => keys.has(key)),
+    );
     if (other) used.add(other);
     return { before: line.text, after: other?.text ?? null };
   });
-  return [...changed, ...fresh.filter((it) => !used.has(it)).map(({ text }) => ({ before: null, after: text }))];
+  return [
+    ...changed,
+    ...fresh.filter((it) => !used.has(it)).map(({ text }) => ({ before: null, after: text })),
+  ];
 }
 
 function onlyIn(lines: Reading['lines'], others: Reading['lines']): Reading['lines'] {
@@ -288,22 +303,5 @@ function onlyIn(lines: Reading['lines'], others: Reading['lines']): Reading['lin
     const count = left.get(squash(text)) ?? 0;
     left.set(squash(text), count - 1);
     return count <= 0;
-  });
-}
-
-function sourceOrderOf(sheet: ActSheet, before: Reading, aligned: Reading, puts: readonly Put[]): Id[] {
-  const fresh = puts.flatMap((it) =>
-    it.table === 'sources' && !sheet.sources.some(({ id }) => id === it.row.id) ? [it.row.id] : [],
-  );
-  const idOfKey = new Map<string, Id>();
-  const read = rowsAsRead(sheet, before);
-  for (const input of before.inputs) {
-    const source = sheet.sources.find(({ id }) => read.get(id)?.riderLine === input.channel && read.get(id)?.name === (input.name.trim() || input.kind));
-    if (source) idOfKey.set(input.key, source.id);
-  }
-  const known = new Set(before.inputs.map(({ key }) => key));
-  return aligned.inputs.flatMap(({ key }) => {
-    const id = known.has(key) ? idOfKey.get(key) : fresh.shift();
-    return id === undefined ? [] : [id];
   });
 }

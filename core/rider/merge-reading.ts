@@ -47,7 +47,9 @@ export function mergeReading(
 export function rowsAsRead(sheet: ActSheet, reading: Reading): ReadonlyMap<Id, Row> {
   const read = namedRows(reading, sheet.act.id);
   const now = rowsOfSheet(sheet, read);
-  const ids = new Map(tables.flatMap((table) => [...now[table]].map(([name, row]) => [name, row.id] as const)));
+  const ids = new Map(
+    tables.flatMap((table) => [...now[table]].map(([name, row]) => [name, row.id] as const)),
+  );
   return new Map(
     tables.flatMap((table) =>
       [...now[table]].flatMap(([name, { id }]) => {

@@ -14,6 +14,8 @@ export const RiderRecord = z.strictObject({
   writtenOn: calendarDay.default(''),
   validUntil: calendarDay.default(''),
   grid: Grid,
+  /** A later version took its place: it is kept to be looked at, and asks nothing more. */
+  replaced: z.boolean().default(false),
 });
 export type RiderRecord = z.infer<typeof RiderRecord>;
 

@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import type { Question } from '../../core/rider/reading.ts';
 import { words } from '../wording/words.ts';
+import type { AnsweredQuestion } from './earlier-answers.ts';
 import type { Linked, Pointed } from './links.ts';
 import { type Remember, RememberWord } from './remember-word.tsx';
 import './questions.css';
-
-export type AnsweredQuestion = { question: Question; value: string };
 
 type Props = {
   /** The most urgent first. */
@@ -68,12 +67,15 @@ export function Questions({ open, answered, linked, current, remember, ...on }: 
       </ol>
       {answered.length > 0 && (
         <details className="questions-answered">
-          <summary>{text.answered(answered.length)}</summary>
+          <summary>{text.answered(answered.length, answered.filter((it) => it.asBefore).length)}</summary>
           <ul>
-            {answered.map(({ question, value }) => (
+            {answered.map(({ question, value, asBefore }) => (
               <li key={question.key}>
                 <span>{question.ask}</span>
-                <strong>{labelOf(question, value)}</strong>
+                <strong>
+                  {labelOf(question, value)}
+                  {asBefore && <span className="quiet"> {text.asBefore}</span>}
+                </strong>
                 <button
                   type="button"
                   aria-label={`${text.askAgain}: ${question.ask}`}

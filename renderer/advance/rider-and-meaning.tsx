@@ -1,7 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
-import type { Answers, Question, Reading } from '../../core/rider/reading.ts';
-import type { OwnWord } from '../../core/show/own-word.ts';
+import type { Question, Reading } from '../../core/rider/reading.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import { isTyping } from '../keys/use-keys.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -9,8 +8,9 @@ import { useHere } from '../state/here.tsx';
 import { answersOfRider, readingOf } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import { ActTables } from './act-tables.tsx';
+import { answeredQuestions } from './earlier-answers.ts';
 import { linkedTo, openLineCount, type Pointed } from './links.ts';
-import { type AnsweredQuestion, Questions } from './questions.tsx';
+import { Questions } from './questions.tsx';
 import { nextScope, type Scope } from './remember-word.tsx';
 import { ReplyButton } from './reply-button.tsx';
 import { answerChange } from './rider-changes.ts';
@@ -28,7 +28,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   const [chosen, setChosen] = useState<Pointed>(null);
   const [scope, setScope] = useState<Scope | null>(null);
   const { questions } = reading;
-  const answered = useMemo(() => answeredQuestions(rider, answers, taught), [rider, answers, taught]);
+  const answered = useMemo(() => answeredQuestions(show, rider), [show, rider]);
   const current = questionOf(questions, chosen) ?? questions[0] ?? null;
   const focus = pointed ?? chosen ?? (current && { of: 'question', key: current.key });
   const linked = useMemo(() => linkedTo(reading, focus), [reading, focus]);
@@ -123,19 +123,6 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
       </div>
     </section>
   );
-}
-
-/** The questions that were answered, each as it was asked: an answered one is gone from the reading. */
-function answeredQuestions(
-  { grid }: RiderRecord,
-  answers: Answers,
-  taught: readonly OwnWord[],
-): AnsweredQuestion[] {
-  return Object.entries(answers).flatMap(([key, value]) => {
-    const { [key]: _, ...others } = answers;
-    const question = readingOf(grid, others, taught).questions.find((it) => it.key === key);
-    return question ? [{ question, value }] : [];
-  });
 }
 
 const questionOf = (questions: readonly Question[], chosen: Pointed) =>

@@ -1,17 +1,19 @@
 import type { Grid } from '../../core/rider/grid.ts';
 import { mergeReading } from '../../core/rider/merge-reading.ts';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
-import type { Question } from '../../core/rider/reading.ts';
+import type { Answers, Question } from '../../core/rider/reading.ts';
+import { answersAsBefore } from '../../core/rider/remembered-answers.ts';
 import { Act } from '../../core/show/act.ts';
 import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
-import { type Change, put } from '../../core/show/change.ts';
+import { type Change, type Put, put } from '../../core/show/change.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 import { newId } from '../state/new-id.ts';
 import { answersOfRider, readingOf, ridersOfAct } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
+import { earlierAnswers, readerOf } from './earlier-answers.ts';
 
 const longestName = 200;
 
@@ -45,7 +47,9 @@ export function riderChange(
       : null;
   const actId = 'dayId' in into ? (added?.id ?? '') : into.actId;
   const withAct = added ? applyChange(show, { label: 'x', put: [put('acts', added)], remove: [] }) : show;
-  const reading = readingOf(grid, {}, ownWordsOfAct(withAct, actId));
+  const read = readerOf(withAct, { grid, actId });
+  const answers = answersAsBefore(read, earlierAnswers(withAct, actId, null));
+  const reading = read(answers);
   const sheet = actSheet(withAct, actId);
   const rows = sheet ? mergeReading(sheet, null, reading, newId) : { put: [], remove: [] };
   const rider: RiderRecord = {
@@ -57,17 +61,24 @@ export function riderChange(
     writtenOn: '',
     validUntil: '',
     grid,
+    replaced: false,
   };
   const acts = added ? [put('acts', added)] : [];
   return {
     change: {
       label: words.advance.imported(rider.fileName).slice(0, longestName),
-      put: [...acts, put('riders', rider), ...rows.put],
+      put: [...acts, put('riders', rider), ...answerRows(rider.id, answers), ...rows.put],
       remove: rows.remove,
     },
     actId,
     riderId: rider.id,
   };
+}
+
+function answerRows(riderId: Id, answers: Answers): Put[] {
+  return Object.entries(answers).map(([questionKey, value]) =>
+    put('answers', { id: newId(), riderId, questionKey, value }),
+  );
 }
 
 const withoutEnding = (name: string) => name.replace(/\.[a-z0-9]{1,5}$/i, '') || name;

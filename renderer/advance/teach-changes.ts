@@ -47,7 +47,7 @@ function withReadings(show: Show, word: OwnWord, wording: Change): Change {
   let now = show;
   for (const rider of show.riders.values()) {
     const act = show.acts.get(rider.actId);
-    const sheet = act && holdsFor(word, act) ? actSheet(now, act.id) : null;
+    const sheet = act && !rider.replaced && holdsFor(word, act) ? actSheet(now, act.id) : null;
     if (!sheet) continue;
     const before = readingOfRider(show, rider);
     const read = readingOfRider(after, rider);

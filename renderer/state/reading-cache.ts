@@ -32,7 +32,7 @@ export function useReader(): boolean {
   );
 }
 
-const mostKept = 16;
+const mostKept = 64;
 const known = new WeakMap<Grid, Map<string, Reading>>();
 
 /**
@@ -74,6 +74,7 @@ export function readingOfRider(show: Show, rider: RiderRecord): Reading {
 /** How many questions the riders of an act still leave open. Only after `loadReader`. */
 export function openQuestionCount(show: Show, actId: Id): number {
   return ridersOfAct(show, actId)
+    .filter((rider) => !rider.replaced)
     .map((rider) => readingOfRider(show, rider).questions.length)
     .reduce((sum, count) => sum + count, 0);
 }

@@ -274,7 +274,9 @@ export const english = {
     questions: 'Open questions',
     noQuestions: 'The rider left no question.',
     allAnswered: 'All questions are answered.',
-    answered: (n: number) => `${n} answered`,
+    answered: (n: number, asBefore: number) =>
+      asBefore === 0 ? `${n} answered` : `${n} answered, ${asBefore} as before`,
+    asBefore: '(answered as before)',
     askAgain: 'Ask again',
     asRead: '(as read)',
     ownAnswer: 'Answer in your own words',

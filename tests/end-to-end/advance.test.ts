@@ -155,6 +155,26 @@ describe('a word that is taught', () => {
   });
 });
 
+test('what was answered for a band is answered as before on its next rider, and can be asked again', async () => {
+  const { foldbook, advance } = await bringIn();
+  await advance.questions().focus();
+  await foldbook.press('2');
+  await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+  await advance.bringInNewAct({
+    name: 'lantern-row.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from('Ch,Source,Mic\n1,Kick,mic\n2,Tin can,own mic\n'),
+  });
+  await expect.poll(() => advance.questions().innerText()).toMatch(/1 answered, 1 as before/);
+  await advance.questions().getByText('1 answered').click();
+  expect(await advance.questions().innerText()).toMatch(/lead vocal\s+\(answered as before\)/);
+  await advance
+    .questions()
+    .getByRole('button', { name: /Ask again/ })
+    .click();
+  await expect.poll(() => advance.questions().innerText()).toContain('What is "Tin can"?');
+});
+
 describe('other ways in', () => {
   test('a pasted text becomes an act', async () => {
     const { advance } = await start();

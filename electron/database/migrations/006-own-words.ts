@@ -1,4 +1,4 @@
-/** Words of riders that the engineer taught, for one band or for all. */
+/** Words of riders that the engineer taught, for one band or for all; riders that a later version replaced. */
 export const ownWords = `
 CREATE TABLE "ownWords" (
   "putOrder" INTEGER PRIMARY KEY,
@@ -10,4 +10,5 @@ CREATE TABLE "ownWords" (
     REFERENCES "acts" ("id") ON DELETE SET NULL DEFERRABLE INITIALLY DEFERRED
 ) STRICT;
 CREATE INDEX "ownWords by actId" ON "ownWords" ("actId");
+ALTER TABLE "riders" ADD COLUMN "replaced" INTEGER NOT NULL DEFAULT 0 CHECK ("replaced" IN (0, 1));
 `;

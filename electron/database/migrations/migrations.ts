@@ -15,5 +15,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'printed sheets', statements: printedSheets },
   { name: 'ticks', statements: ticks },
   { name: 'states and writings', statements: statesAndWritings },
-  { name: 'own words', statements: ownWords },
+  { name: 'own words and replaced riders', statements: ownWords },
 ];

@@ -181,6 +181,7 @@ test('the reply to the band asks what the rider leaves open, and no more once it
     receivedAt: '',
     writtenOn: '',
     validUntil: '',
+    replaced: false,
     grid,
   };
   const questions = (answers: ShowDocument['answers']) => {
