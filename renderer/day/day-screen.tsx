@@ -92,7 +92,13 @@ function DayParts({ day }: { day: Day }) {
         {part === 'patch' && <PatchLegend />}
       </nav>
       {part === 'order' ? (
-        <RunningOrderPart day={day} changeovers={changeovers} doubts={doubts} notes={work.notes} />
+        <RunningOrderPart
+          day={day}
+          changeovers={changeovers}
+          doubts={doubts}
+          broken={work.brokenNow}
+          notes={work.notes}
+        />
       ) : (
         <>
           <PlanPanel

@@ -26,6 +26,9 @@ export function PlanCosts({ work, planned, proof, isTaken, hidesHabits }: Props)
       <tbody>
         <Cost label={text.now} patch={work.now} most={most} isMain>
           {isTaken ? proof : null}
+          {work.brokenNow.length > 0 && (
+            <span className="plan-costs-missing"> {text.broken(work.brokenNow.length)}</span>
+          )}
         </Cost>
         {planned && !isTaken && (
           <Cost label={text.planned} patch={planned} most={most} isMain>

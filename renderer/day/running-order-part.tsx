@@ -16,16 +16,18 @@ type Props = {
   day: Day;
   changeovers: readonly (Changeover | null)[];
   doubts: readonly DayDoubt[];
+  /** Rules that the day breaks as it stands, and what had to be read in its own way. */
+  broken: readonly string[];
   notes: readonly string[];
 };
 
 /** Order and times of the acts, what is true of the whole day, and what does not fit. */
-export function RunningOrderPart({ day, changeovers, doubts, notes }: Props) {
+export function RunningOrderPart({ day, changeovers, doubts, broken, notes }: Props) {
   const [dropping, setDropping] = useState<Act | null>(null);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
     <section className="order-part" aria-label={words.day.parts.order} tabIndex={0}>
-      <Doubts doubts={doubts} notes={notes} />
+      <Doubts doubts={doubts} broken={broken} notes={notes} />
       <OrderTable day={day} changeovers={changeovers} onDrop={setDropping} />
       <div className="order-part-below">
         <DaySettings day={day} />
@@ -36,9 +38,9 @@ export function RunningOrderPart({ day, changeovers, doubts, notes }: Props) {
   );
 }
 
-function Doubts({ doubts, notes }: Pick<Props, 'doubts' | 'notes'>) {
+function Doubts({ doubts, broken, notes }: Pick<Props, 'doubts' | 'broken' | 'notes'>) {
   const text = words.day;
-  if (doubts.length + notes.length === 0) return null;
+  if (doubts.length + broken.length + notes.length === 0) return null;
   return (
     <ul className="order-doubts" aria-label={text.doubts}>
       {doubts.map(({ stops, what, todo }) => (
@@ -47,6 +49,12 @@ function Doubts({ doubts, notes }: Pick<Props, 'doubts' | 'notes'>) {
           <span>
             <strong>{what}</strong> {todo}
           </span>
+        </li>
+      ))}
+      {broken.map((what) => (
+        <li key={what}>
+          <SeverityMark severity="look again" />
+          <span>{what}</span>
         </li>
       ))}
       {notes.map((note) => (

@@ -1,9 +1,14 @@
 import { useDeferredValue, useMemo } from 'react';
-import { type DayPatch, patchAsItStands, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
+import {
+  assignmentOfPatch,
+  type DayPatch,
+  patchAsItStands,
+  patchOfAssignment,
+} from '../../core/plan/day/day-patch.ts';
 import { buildDay, type LayerName } from '../../core/plan/day/day-plan.ts';
 import { evaluate } from '../../core/plan/day/evaluate.ts';
 import { type Habit, habits, patchByHabit } from '../../core/plan/day/habits.ts';
-import type { Layer } from '../../core/plan/day/problem.ts';
+import type { Assignment, Layer } from '../../core/plan/day/problem.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -12,6 +17,8 @@ import type { ActOnScreen } from '../state/derive-cache.ts';
 export type DayWork = {
   layers: Record<LayerName, Layer>;
   now: DayPatch;
+  /** Rules that the day breaks as it stands, one sentence each. */
+  brokenNow: string[];
   /** `broken`: how many rules the habit breaks on this day. */
   habits: { habit: Habit; patch: DayPatch; broken: number }[];
   /** What had to be read in its own way; one sentence each. */
@@ -21,13 +28,19 @@ export type DayWork = {
 export function dayWork(show: Show, dayId: Id, acts: readonly ActOnScreen[]): DayWork {
   const { layers, notes } = buildDay(show, dayId);
   const sides = acts.map(({ sheet, derived }) => ({ sheet, plan: derived.plan }));
+  const now = patchAsItStands(layers.sockets, sides);
   return {
     layers,
-    now: patchAsItStands(layers.sockets, sides),
+    now,
+    brokenNow: brokenBy(layers.sockets, assignmentOfPatch(layers.sockets, now)),
     habits: habitsOf(layers.sockets),
     notes,
   };
 }
+
+/** Rules that a patch breaks; a line without a socket is counted elsewhere. */
+const brokenBy = (layer: Layer, assignment: Assignment) =>
+  evaluate(layer, assignment).broken.flatMap(({ rule, what }) => (rule === 'no slot' ? [] : [what]));
 
 let lastHabits: { lines: string; habits: DayWork['habits'] } | null = null;
 
@@ -37,7 +50,7 @@ function habitsOf(layer: Layer): DayWork['habits'] {
   if (lastHabits?.lines === lines) return lastHabits.habits;
   const found = habits.map((habit) => {
     const assignment = patchByHabit(layer, habit);
-    const broken = evaluate(layer, assignment).broken.filter((it) => it.rule !== 'no slot').length;
+    const broken = brokenBy(layer, assignment).length;
     return { habit, patch: patchOfAssignment(layer, assignment), broken };
   });
   lastHabits = { lines, habits: found };

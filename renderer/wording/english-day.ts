@@ -95,8 +95,8 @@ export const englishDay = {
   difference: 'What the plan changes',
   replugsSpoken: (from: number, to: number) =>
     from === to
-      ? `${to} lines to plug in the changeovers, as now`
-      : `${to} lines to plug in the changeovers instead of ${from}`,
+      ? `${count(to, 'line')} to plug in the changeovers, as now`
+      : `${count(to, 'line')} to plug in the changeovers instead of ${from}`,
   saves: (units: number) =>
     units === 0
       ? 'the same work'

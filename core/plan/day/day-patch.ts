@@ -47,6 +47,15 @@ export function patchOfAssignment(layer: Layer, assignment: Assignment): DayPatc
   return patchOf(layer, socketOf, entryOf);
 }
 
+/** A patch as the planner would write it; -1 for what has no socket, or for a pair that stands apart. */
+export function assignmentOfPatch(layer: Layer, { socketOf }: DayPatch): Assignment {
+  const slotOf = new Map(layer.slots.map((slot, index) => [slot.id, index]));
+  return layer.items.map((item) => {
+    const [first = -1, second = -1] = item.ids.map((id) => slotOf.get(socketOf.get(id) ?? null) ?? -1);
+    return item.ids.length === 1 || layer.slots[first]?.pairedWith === second ? first : -1;
+  });
+}
+
 function patchOf(layer: Layer, socketOf: Map<Id, Id>, entryOf: Map<Id, Entry>): DayPatch {
   const groupOf = new Map(layer.slots.map((slot) => [slot.id, slot.group]));
   const beforeAct = layer.acts.map(() => ({ kept: 0, cold: 0, hot: 0 }));

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { changeFromDayPlan } from '../../../core/plan/day/change-from-day-plan.ts';
-import { patchAsItStands, patchOfAssignment, replugs } from '../../../core/plan/day/day-patch.ts';
+import {
+  assignmentOfPatch,
+  patchAsItStands,
+  patchOfAssignment,
+  replugs,
+} from '../../../core/plan/day/day-patch.ts';
 import { buildDay, type DayPlan, layerNames } from '../../../core/plan/day/day-plan.ts';
 import { differenceOfDay } from '../../../core/plan/day/difference.ts';
 import { evaluate } from '../../../core/plan/day/evaluate.ts';
@@ -75,6 +80,7 @@ describe('the work of a day', () => {
     const after = taken(show, plan);
     const stands = patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after));
     expect(stands).toEqual(planned);
+    expect(assignmentOfPatch(layer, stands)).toEqual(plan.layers.sockets.plan.assignment);
   });
 
   test('counts a line that has no socket, and no work for it', () => {
