@@ -22,6 +22,10 @@ export function entriesOfDay(acts: readonly { sheet: ActSheet; plan: Plan }[]): 
     });
     for (const { source, socketId } of patched)
       entries.set(source.id, entryOf(source, lastIn.get(socketId), act, isOnBefore(socketId)));
+    // A line that plays elsewhere now was pulled out of where it was.
+    const playing = new Set(patched.map(({ source }) => lineOf(source)));
+    for (const [socketId, last] of lastIn)
+      if (playing.has(last.line)) lastIn.set(socketId, { ...last, line: '' });
     for (const { source, socketId } of patched) lastIn.set(socketId, { act, line: lineOf(source) });
   });
   return entries;

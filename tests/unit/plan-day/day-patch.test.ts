@@ -10,7 +10,7 @@ import { buildDay, type DayPlan, layerNames } from '../../../core/plan/day/day-p
 import { differenceOfDay } from '../../../core/plan/day/difference.ts';
 import { evaluate } from '../../../core/plan/day/evaluate.ts';
 import { dayPlanOf, FoundDay, foundDay } from '../../../core/plan/day/found-day.ts';
-import { patchByHabit } from '../../../core/plan/day/habits.ts';
+import { type Habit, patchByHabit } from '../../../core/plan/day/habits.ts';
 import type { Layer } from '../../../core/plan/day/problem.ts';
 import { planAct } from '../../../core/plan/plan-act.ts';
 import { actSheet, actsOfDay } from '../../../core/show/act-sheet.ts';
@@ -31,11 +31,11 @@ function sidesOf(show: Show) {
   });
 }
 
-/** A plan without a solver: what a skilled crew does. Only its arithmetic matters here. */
-function planByHabit(show: Show): DayPlan {
+/** A plan without a solver: what a crew does by habit. Only its arithmetic matters here. */
+function planByHabit(show: Show, habit: Habit = 'keep and fill'): DayPlan {
   const { layers, notes } = buildDay(show, 'day');
   const planned = (layer: Layer) => {
-    const assignment = patchByHabit(layer, 'keep and fill');
+    const assignment = patchByHabit(layer, habit);
     const evaluation = evaluate(layer, assignment);
     const plan = { assignment, cost: evaluation.cost, bound: 0, isProven: false, isClean: true };
     return {
@@ -81,6 +81,27 @@ describe('the work of a day', () => {
     const stands = patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after));
     expect(stands).toEqual(planned);
     expect(assignmentOfPatch(layer, stands)).toEqual(plan.layers.sockets.plan.assignment);
+  });
+
+  test('of a shared line that went elsewhere in between is that of plugging it again', () => {
+    const show = familyDay({ ...twelveActs, acts: 3, fewestLines: 12, mostLines: 24, bankSize: 1 }, 2);
+    const plan = planByHabit(show);
+    const { layer } = plan.layers.sockets;
+    const last = layer.items.findIndex((item) => item.act === 2 && item.previous >= 0 && item.width === 1);
+    const before = layer.items[last]?.previous ?? -1;
+    const first = layer.items[before]?.previous ?? -1;
+    const assignment = [...plan.layers.sockets.plan.assignment];
+    const free = layer.slots.findIndex((_, slot) =>
+      layer.items.every((__, index) => ![slot, slot - 1].includes(assignment[index] ?? -1)),
+    );
+    assignment[before] = free;
+    assignment[last] = assignment[first] ?? -1;
+    expect(first).toBeGreaterThanOrEqual(0);
+    const { cost, entries } = evaluate(layer, assignment);
+    expect(entries[last]).not.toBe('kept');
+    plan.layers.sockets.plan.assignment = assignment;
+    const after = taken(show, plan);
+    expect(patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after)).work).toBe(cost);
   });
 
   test('counts a line that has no socket, and no work for it', () => {
