@@ -7,8 +7,10 @@ import { ridersOfAct } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import { ActFields } from './act-fields.tsx';
 import { ActTables } from './act-tables.tsx';
+import { AddOrReplace } from './add-or-replace.tsx';
 import { BringIn } from './bring-in.tsx';
 import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
+import { CompareVersions } from './compare-versions.tsx';
 import { OwnWords } from './own-words.tsx';
 import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
@@ -81,24 +83,33 @@ function NewAct({ dayId }: { dayId: string }) {
   );
 }
 
+/** A rider that was read and not yet taken. */
+type Came = { grid: Grid; receivedAt: string; isNewer: boolean };
+
 function AdvanceOfAct({ open }: { open: ActOnScreen }) {
   const { show, change } = useHere();
   const { act } = open.sheet;
   const riders = ridersOfAct(show, act.id);
   const [riderId, setRiderId] = useState<string | null>(null);
   const [isBringing, setBringing] = useState(false);
-  const bring = useBringIn((grid) => {
-    const { change: made, riderId: added } = riderChange(
-      show,
-      { actId: act.id },
-      grid,
-      new Date().toISOString(),
-    );
-    change(made);
-    setRiderId(added);
-    setBringing(false);
-  });
+  const [came, setCame] = useState<Came | null>(null);
   const rider = riders.find((it) => it.id === riderId) ?? riders.at(-1);
+  const current = rider?.replaced ? riders.findLast((it) => !it.replaced) : rider;
+  const add = ({ grid, receivedAt }: Came) => {
+    const { change: made, riderId: added } = riderChange(show, { actId: act.id }, grid, receivedAt);
+    change(made);
+    done(added);
+  };
+  const done = (shown: string | null) => {
+    if (shown !== null) setRiderId(shown);
+    setCame(null);
+    setBringing(false);
+  };
+  const bring = useBringIn((grid) => {
+    const next: Came = { grid, receivedAt: new Date().toISOString(), isNewer: false };
+    if (current) setCame(next);
+    else add(next);
+  });
   const text = words.advance;
 
   return (
@@ -120,7 +131,7 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
             <select id="which-rider" value={rider?.id} onChange={({ target }) => setRiderId(target.value)}>
               {riders.map((it) => (
                 <option key={it.id} value={it.id}>
-                  {it.fileName}
+                  {it.replaced ? text.replacedRider(it.fileName) : it.fileName}
                 </option>
               ))}
             </select>
@@ -134,7 +145,19 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
         <OwnWords />
         <RemoveAct act={act} />
       </div>
-      {isBringing || !rider ? (
+      {came && current ? (
+        came.isNewer ? (
+          <CompareVersions old={current} {...came} onDone={done} />
+        ) : (
+          <AddOrReplace
+            newName={came.grid.name}
+            oldName={current.fileName}
+            onReplace={() => setCame({ ...came, isNewer: true })}
+            onAdd={() => add(came)}
+            onCancel={() => done(null)}
+          />
+        )
+      ) : isBringing || !rider ? (
         <div className="advance-two">
           <BringIn title={rider ? text.bringInAnother : text.bringIn} {...bring} />
           <ActTables open={open} />

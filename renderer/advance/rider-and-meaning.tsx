@@ -27,7 +27,8 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
   const [pointed, setPointed] = useState<Pointed>(null);
   const [chosen, setChosen] = useState<Pointed>(null);
   const [scope, setScope] = useState<Scope | null>(null);
-  const { questions } = reading;
+  // A replaced rider asks nothing more.
+  const questions = rider.replaced ? noQuestions : reading.questions;
   const answered = useMemo(() => answeredQuestions(show, rider), [show, rider]);
   const current = questionOf(questions, chosen) ?? questions[0] ?? null;
   const focus = pointed ?? chosen ?? (current && { of: 'question', key: current.key });
@@ -124,6 +125,8 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
     </section>
   );
 }
+
+const noQuestions: readonly Question[] = [];
 
 const questionOf = (questions: readonly Question[], chosen: Pointed) =>
   chosen?.of === 'question' ? questions.find((question) => question.key === chosen.key) : undefined;

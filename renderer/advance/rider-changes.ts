@@ -52,17 +52,7 @@ export function riderChange(
   const reading = read(answers);
   const sheet = actSheet(withAct, actId);
   const rows = sheet ? mergeReading(sheet, null, reading, newId) : { put: [], remove: [] };
-  const rider: RiderRecord = {
-    id: newId(),
-    actId,
-    order: (ridersOfAct(show, actId).at(-1)?.order ?? -1) + 1,
-    fileName: grid.name.slice(-longestName),
-    receivedAt,
-    writtenOn: '',
-    validUntil: '',
-    grid,
-    replaced: false,
-  };
+  const rider = newRider(show, actId, grid, receivedAt);
   const acts = added ? [put('acts', added)] : [];
   return {
     change: {
@@ -75,7 +65,22 @@ export function riderChange(
   };
 }
 
-function answerRows(riderId: Id, answers: Answers): Put[] {
+/** A rider as it came, the last of its act. */
+export function newRider(show: Show, actId: Id, grid: Grid, receivedAt: string): RiderRecord {
+  return {
+    id: newId(),
+    actId,
+    order: (ridersOfAct(show, actId).at(-1)?.order ?? -1) + 1,
+    fileName: grid.name.slice(-longestName),
+    receivedAt,
+    writtenOn: '',
+    validUntil: '',
+    grid,
+    replaced: false,
+  };
+}
+
+export function answerRows(riderId: Id, answers: Answers): Put[] {
   return Object.entries(answers).map(([questionKey, value]) =>
     put('answers', { id: newId(), riderId, questionKey, value }),
   );

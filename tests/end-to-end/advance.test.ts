@@ -1,5 +1,7 @@
 import { randomBytes } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { smallFestival } from '../fixtures/small-festival.ts';
 import { chromiumForFile } from '../helpers/chromium.ts';
@@ -9,6 +11,8 @@ import { MixesPage } from './pages/mixes-page.ts';
 
 const browser = chromiumForFile();
 const lanternRow = join(import.meta.dirname, '..', 'fixtures', 'lantern-row.csv');
+
+const csv = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
 
 async function start() {
   const foldbook = await Foldbook.start(browser(), smallFestival());
@@ -227,15 +231,66 @@ test('an act is taken off the day after a question, and one undo brings all of i
 
 test('a second rider is merged into the act and both can be read', async () => {
   const { foldbook, advance } = await bringIn();
-  await foldbook.page.getByRole('button', { name: 'Bring in another rider' }).click();
-  await foldbook.page.getByLabel(/Choose a file/).setInputFiles({
-    name: 'changes.csv',
-    mimeType: 'text/csv',
-    buffer: Buffer.from('Ch,Source,Mic\n8,Accordion,DI\n'),
-  });
+  await advance.bringInAnother(csv('changes.csv', 'Ch,Source,Mic\n8,Accordion,DI\n'), 'addition');
   await expect.poll(() => advance.source('Accordion')).toContain('accordion');
   expect(await advance.source('Kick in')).toContain('kick in');
   expect(await foldbook.page.getByLabel('Rider', { exact: true }).innerText()).toMatch(
     /lantern-row.csv\s+changes.csv/,
   );
+});
+
+describe('a later version of a rider', () => {
+  const later = readFileSync(lanternRow, 'utf8')
+    .replace('2,Snare top', '2,Accordion,DI,,,Nell\n3,Snare top')
+    .replace('3,OH L', '4,OH L')
+    .replace('4,OH R', '5,OH R')
+    .replace('5,Bass,DI', '6,Bass,dynamic mic')
+    .replace('6,Tin can', '7,Tin can')
+    .replace('7,Lead vocal', '8,Lead vocal')
+    .replace('bass some', 'bass lots');
+
+  /** The engineer says line by hand what the bass is; then the later version comes. */
+  async function compared() {
+    const all = await bringIn();
+    const { foldbook, advance } = all;
+    await advance.sourceRow('Bass').getByRole('gridcell', { name: 'di', exact: true }).click();
+    await foldbook.page.keyboard.type('line');
+    await foldbook.press('Enter');
+    await expect.poll(() => advance.source('Bass')).toContain('line');
+    await advance.bringInAnother(csv('lantern-row-2.csv', later), 'later version');
+    await expect.poll(async () => (await advance.consequences()).length).toBeGreaterThan(3);
+    return all;
+  }
+
+  test('is compared in words, and what it would overwrite is left unless it is taken', async () => {
+    const { foldbook, advance } = await compared();
+    const [first, ...others] = await advance.consequences();
+    expect(first).toEqual(['Source Bass: pick-up from line to mic', false]);
+    expect(others).toContainEqual(['New: Source Accordion (accordion, di)', true]);
+    expect(others).toContainEqual([
+      expect.stringMatching(/^Wish Mix 1: bass: amount from some to lots/),
+      true,
+    ]);
+    expect(await advance.lineChanges()).toMatch(/New\s+2 \| Accordion/);
+    expect((await new AxeBuilder({ page: foldbook.page }).analyze()).violations).toEqual([]);
+    await advance.replaceRider();
+    await expect.poll(() => advance.source('Accordion')).toContain('accordion');
+    expect(await advance.source('Bass')).toContain('line');
+    expect(await foldbook.page.getByLabel('Rider', { exact: true }).innerText()).toMatch(
+      /lantern-row.csv \(replaced\)/,
+    );
+    await foldbook.saved();
+    await foldbook.press('Control+z');
+    await expect.poll(() => advance.sourceRow('Accordion').count()).toBe(0);
+  });
+
+  test('is taken and left by keys', async () => {
+    const { foldbook, advance } = await compared();
+    await foldbook.press('Space', 'ArrowDown', 'Space');
+    const [first, second] = await advance.consequences();
+    expect(first?.[1]).toBe(true);
+    expect(second?.[1]).toBe(false);
+    await advance.replaceRider();
+    await expect.poll(() => advance.source('Bass')).toContain('mic');
+  });
 });

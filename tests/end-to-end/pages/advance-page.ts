@@ -15,6 +15,42 @@ export class AdvancePage {
     await this.#page.getByLabel(/Choose a file/).setInputFiles(file);
   }
 
+  /** Brings a file in to the open act, which has a rider already, and says what it is to that one. */
+  async bringInAnother(
+    file: { name: string; mimeType: string; buffer: Buffer },
+    as: 'later version' | 'addition',
+  ): Promise<void> {
+    await this.#page.getByRole('button', { name: 'Bring in another rider' }).click();
+    await this.#page.getByLabel(/Choose a file/).setInputFiles(file);
+    const name = as === 'addition' ? /^No: add/ : /^Yes: compare/;
+    await this.#page.getByRole('button', { name }).click();
+  }
+
+  /** What a later version would do to the act: each sentence, and whether it is taken. */
+  async consequences(): Promise<[sentence: string, isTaken: boolean][]> {
+    const boxes = await this.#comparison().getByRole('checkbox').all();
+    return Promise.all(
+      boxes.map(async (box) => [
+        await box.evaluate((it) => it.parentElement?.innerText.trim() ?? ''),
+        await box.isChecked(),
+      ]),
+    );
+  }
+
+  lineChanges(): Promise<string> {
+    return this.#page.getByRole('region', { name: 'In the rider' }).innerText();
+  }
+
+  #comparison(): Locator {
+    return this.#page.getByRole('region', { name: /^What .* changes against/ });
+  }
+
+  async replaceRider(): Promise<void> {
+    await this.#comparison()
+      .getByRole('button', { name: /^Replace the rider/ })
+      .click();
+  }
+
   async pasteForNewAct(text: string): Promise<void> {
     await this.#page.getByRole('button', { name: 'New act' }).click();
     await this.#page.getByLabel(/Or paste the text/).fill(text);
