@@ -61,7 +61,8 @@ function patchOf(layer: Layer, socketOf: Map<Id, Id>, entryOf: Map<Id, Entry>): 
   const beforeAct = layer.acts.map(() => ({ kept: 0, cold: 0, hot: 0 }));
   let work = 0;
   let withoutSocket = 0;
-  for (const item of layer.items)
+  for (const item of layer.items) {
+    joinPair(item, entryOf);
     for (const sourceId of item.ids) {
       const entry = entryOf.get(sourceId);
       const count = beforeAct[item.act];
@@ -72,7 +73,15 @@ function patchOf(layer: Layer, socketOf: Map<Id, Id>, entryOf: Map<Id, Entry>): 
       count[entry] += 1;
       work += workOfLine(item, groupOf.get(socketOf.get(sourceId) ?? null) ?? 0, entry);
     }
+  }
   return { socketOf, entryOf, work: Math.round(work), beforeAct, withoutSocket };
+}
+
+/** A pair is one job, as the planner sees it: where one side waits for the changeover, both do. */
+function joinPair(item: Item, entryOf: Map<Id, Entry>): void {
+  const sides = item.ids.flatMap((id) => entryOf.get(id) ?? []);
+  const slowest = (['hot', 'cold'] as const).find((entry) => sides.includes(entry));
+  if (sides.length === 2 && slowest) for (const id of item.ids) entryOf.set(id, slowest);
 }
 
 /** One side of a pair is half of its work. */

@@ -16,6 +16,7 @@ import { planAct } from '../../../core/plan/plan-act.ts';
 import { actSheet, actsOfDay } from '../../../core/show/act-sheet.ts';
 import { applyChange } from '../../../core/show/apply-change.ts';
 import { put } from '../../../core/show/change.ts';
+import { moveAct } from '../../../core/show/running-order.ts';
 import type { Show } from '../../../core/show/show.ts';
 import { familyDay, twelveActs } from '../../bench/day-family.ts';
 
@@ -82,6 +83,18 @@ describe('the work of a day', () => {
     expect(stands).toEqual(planned);
     expect(assignmentOfPatch(layer, stands)).toEqual(plan.layers.sockets.plan.assignment);
   });
+
+  test.each([2, 3, 5, 6, 7, 8, 9, 10])(
+    'is what the referee counts after the acts were put in another order (day %i)',
+    (seed) => {
+      const show = familyDay({ ...twelveActs, acts: 4, fewestLines: 12, mostLines: 24, bankSize: 1 }, seed);
+      const after = taken(show, planByHabit(show));
+      const reordered = applyChange(after, moveAct(actsOfDay(after, 'day'), 3, 1));
+      const { sockets } = buildDay(reordered, 'day').layers;
+      const stands = patchAsItStands(sockets, sidesOf(reordered));
+      expect(stands.work).toBe(evaluate(sockets, assignmentOfPatch(sockets, stands)).cost);
+    },
+  );
 
   test('of a shared line that went elsewhere in between is that of plugging it again', () => {
     const show = familyDay({ ...twelveActs, acts: 3, fewestLines: 12, mostLines: 24, bankSize: 1 }, 2);
