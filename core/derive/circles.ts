@@ -1,6 +1,7 @@
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Cue, Feed, Subject } from './derived.ts';
-import type { SheetIndex } from './sheet-index.ts';
+import type { SheetIndex } from '../show/sheet-index.ts';
+import type { Cue, Subject } from './derived.ts';
+import { flows, type Sends } from './sends.ts';
 
 /**
  * Circles in which a signal comes back to where it was: an effect that feeds itself, a mix that returns into
@@ -10,7 +11,7 @@ import type { SheetIndex } from './sheet-index.ts';
 export function findCircles(
   sheet: ActSheet,
   index: SheetIndex,
-  feeds: readonly (readonly Feed[])[],
+  sends: Sends,
   cues: readonly Cue[],
 ): Subject[][] {
   const graph = new SignalGraph();
@@ -24,10 +25,10 @@ export function findCircles(
       graph.link({ of: 'cueOutput', id: source.returnsCueOutputId }, here);
   }
   if (graph.isEmpty()) return [];
-  for (const row of feeds)
-    for (const feed of row)
-      if (feed.levelDb !== null)
-        graph.link({ of: 'source', id: feed.sourceId }, { of: 'mix', id: feed.mixId });
+  for (const [sourceAt, source] of sheet.sources.entries())
+    for (const [mixAt, mix] of sheet.mixes.entries())
+      if (flows(sends, sourceAt, mixAt))
+        graph.link({ of: 'source', id: source.id }, { of: 'mix', id: mix.id });
   for (const { mixId, cueOutputId } of cues)
     if (cueOutputId !== null) graph.link({ of: 'mix', id: mixId }, { of: 'cueOutput', id: cueOutputId });
   return graph.circles();

@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import type { SheetIndex } from '../show/sheet-index.ts';
 import type { DeviceKind, Purpose } from '../show/words.ts';
-import type { SheetIndex } from './sheet-index.ts';
 
 /** The channels of one source by purpose; null: no such copy, or none that got a channel. */
 export type CopiesOfSource = Record<Purpose, number | null>;

@@ -2,15 +2,18 @@ import { indexDecisions } from '../plan/decided.ts';
 import { planAct } from '../plan/plan-act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { deriveCues } from './cue.ts';
-import type { Derived } from './derived.ts';
-import { type ActFacts, byId, mixesWithPlans } from './facts.ts';
-import { deriveFeeds } from './feeds.ts';
+import type { Derived, Feed } from './derived.ts';
+import { type ActFacts, mixesWithPlans } from './facts.ts';
+import { copiesOfSources } from './copies-of-source.ts';
+import { indexCellDecisions } from './feed-decisions.ts';
+import { deriveSecondFeeds, feedsOf } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
 import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
 import { deriveOwnLatencies } from './latency.ts';
 import { deriveLevels } from './levels.ts';
-import { indexSheet } from './sheet-index.ts';
+import { indexSheet } from '../show/sheet-index.ts';
+import { deriveSends } from './sends.ts';
 import { deriveSplits } from './splits.ts';
 import { deriveTalk } from './talkback.ts';
 import { resolveWishes } from './wishes.ts';
@@ -22,9 +25,26 @@ import { resolveWishes } from './wishes.ts';
  */
 export function deriveAct(sheet: ActSheet): Derived {
   const facts = factsOfAct(sheet);
-  const { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies } = facts;
+  const { plan, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies } = facts;
   const findings = findFaults(facts);
-  return { plan, feeds, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies, findings };
+  let made: Feed[][] | null = null;
+  return {
+    plan,
+    // What flows is settled; the rows that tell it are many, and made when somebody first looks at them.
+    get feeds() {
+      made ??= feedsOf(facts);
+      return made;
+    },
+    secondFeeds,
+    levels,
+    cues,
+    inputs,
+    gains,
+    talk,
+    splits,
+    ownLatencies,
+    findings,
+  };
 }
 
 /** All that is derived short of the findings, with the indexes that findings and paths are read with. */
@@ -33,7 +53,10 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
   const decided = indexDecisions(sheet);
   const plan = planAct(sheet);
   const wishes = resolveWishes(sheet, index);
-  const { feeds, secondFeeds, copies, cells } = deriveFeeds(sheet, index, plan, wishes);
+  const copies = copiesOfSources(sheet, index, plan);
+  const cells = indexCellDecisions(sheet, index);
+  const sends = deriveSends(sheet, copies, cells, wishes);
+  const secondFeeds = deriveSecondFeeds({ sheet, sends, wishes, copies, cells });
   const facts = {
     sheet,
     index,
@@ -43,17 +66,17 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     wishes,
     cells,
     copies,
-    feeds,
+    sends,
     secondFeeds,
-    levels: deriveLevels(sheet, feeds, secondFeeds),
+    levels: deriveLevels(sheet, sends, secondFeeds),
     cues: deriveCues(sheet, plan, decided.cueOfMix),
     inputs: deriveInputs(sheet, plan),
     gains: deriveGains(sheet, plan),
-    talk: deriveTalk(sheet, feeds),
+    talk: deriveTalk(sheet, sends),
     splits: deriveSplits(sheet, wishes),
-    deviceById: byId(sheet.devices),
-    outputById: byId(sheet.outputs),
-    socketById: byId(sheet.sockets),
+    deviceById: index.deviceById,
+    outputById: index.outputById,
+    socketById: index.socketById,
   };
   return { ...facts, ownLatencies: deriveOwnLatencies(facts) };
 }

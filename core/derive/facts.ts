@@ -3,36 +3,37 @@ import type { Plan, PlannedMix } from '../plan/plan.ts';
 import type { Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id, Output, Socket } from '../show/rig.ts';
+import type { SheetIndex } from '../show/sheet-index.ts';
 import type { CopiesOfSource } from './copies-of-source.ts';
-import type { Derived, Feed } from './derived.ts';
+import type { Derived } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
-import type { SheetIndex } from './sheet-index.ts';
+import type { Sends } from './sends.ts';
 import type { ResolvedWishes } from './wishes.ts';
 
 /** Everything that is known of an act once it is planned and derived: what findings and paths are read from. */
-export type ActFacts = Omit<Derived, 'findings'> & {
+export type ActFacts = Omit<Derived, 'feeds' | 'findings'> & {
   sheet: ActSheet;
   index: SheetIndex;
   decided: DecisionIndex;
   mixes: MixWithPlan[];
   wishes: ResolvedWishes;
   cells: CellDecisions;
+  /** What the feeds are told from with `feedOf`. */
+  sends: Sends;
   copies: readonly CopiesOfSource[];
   deviceById: ReadonlyMap<Id, Device>;
   outputById: ReadonlyMap<Id, Output>;
   socketById: ReadonlyMap<Id, Socket>;
 };
 
-export function byId<T extends { id: Id }>(rows: readonly T[]): Map<Id, T> {
-  return new Map(rows.map((row) => [row.id, row]));
-}
-
 export function sourceOf(facts: Pick<ActFacts, 'sheet' | 'index'>, id: Id): Source | undefined {
-  return facts.sheet.sources[facts.index.sourceAt.get(id) ?? -1];
+  const at = facts.index.sourceAt.get(id);
+  return at === undefined ? undefined : facts.sheet.sources[at];
 }
 
 export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
-  return facts.sheet.mixes[facts.index.mixAt.get(id) ?? -1];
+  const at = facts.index.mixAt.get(id);
+  return at === undefined ? undefined : facts.sheet.mixes[at];
 }
 
 /** A mix with its plan. */
@@ -55,16 +56,6 @@ export function pairsOf(facts: ActFacts): Pair[] {
     const other = otherAt === undefined || otherAt <= oneAt ? undefined : facts.sheet.sources[otherAt];
     return other && otherAt !== undefined ? [{ one, oneAt, other, otherAt }] : [];
   });
-}
-
-/** What a mix hears: the feeds that flow, in source order. */
-export function feedsOfMix(facts: Pick<ActFacts, 'feeds'>, mixAt: number): Feed[] {
-  const flowing: Feed[] = [];
-  for (const row of facts.feeds) {
-    const feed = row[mixAt];
-    if (feed && feed.levelDb !== null) flowing.push(feed);
-  }
-  return flowing;
 }
 
 /** Whether anything but in-ears carries a mix. A device that nobody has named yet counts as a wedge. */

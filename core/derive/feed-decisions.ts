@@ -1,7 +1,7 @@
 import type { Decision } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import type { SheetIndex } from '../show/sheet-index.ts';
 import type { Purpose, Tap } from '../show/words.ts';
-import type { SheetIndex } from './sheet-index.ts';
 
 type SecondFeed = Extract<Decision, { about: 'second feed' }>;
 

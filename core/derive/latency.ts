@@ -5,7 +5,9 @@ import { addToList } from '../show/add-to-list.ts';
 import type { Id } from '../show/rig.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import type { Feed, OwnLatency } from './derived.ts';
-import { type ActFacts, feedsOfMix, sourceOf } from './facts.ts';
+import type { ActFacts } from './facts.ts';
+import { feedOf } from './feeds.ts';
+import { flows } from './sends.ts';
 
 /**
  * How late performers hear their own sources, where the desk's own latency is known; else empty. Only one's own
@@ -16,11 +18,11 @@ export function deriveOwnLatencies(facts: Omit<ActFacts, 'ownLatencies'>): OwnLa
   const listeners = new Map<Id, Id[]>();
   for (const { mixId, performerId } of facts.sheet.listeners) addToList(listeners, mixId, performerId);
   return facts.sheet.mixes.flatMap((mix, mixAt) =>
-    feedsOfMix(facts, mixAt).flatMap((feed) => {
-      const source = sourceOf(facts, feed.sourceId);
-      const performerId = source?.performerId ?? null;
-      if (!source || performerId === null || !listeners.get(mix.id)?.includes(performerId)) return [];
-      return [ownLatency(facts, mix, source, performerId, feed)];
+    facts.sheet.sources.flatMap((source, sourceAt) => {
+      const { performerId } = source;
+      if (performerId === null || !flows(facts.sends, sourceAt, mixAt)) return [];
+      if (!listeners.get(mix.id)?.includes(performerId)) return [];
+      return [ownLatency(facts, mix, source, performerId, feedOf(facts, sourceAt, mixAt))];
     }),
   );
 }

@@ -2,6 +2,8 @@ import { dbOfPower, powerOfDb } from '../acoustics/decibel.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Rig } from '../show/rig.ts';
 import type { Feed, MixLevel } from './derived.ts';
+import { firstFlowing } from './outcomes.ts';
+import type { Sends } from './sends.ts';
 
 /**
  * What every mix is expected to add up to at its start, and how much lower it starts as a whole so that the rig's
@@ -10,16 +12,18 @@ import type { Feed, MixLevel } from './derived.ts';
  */
 export function deriveLevels(
   sheet: ActSheet,
-  feeds: readonly (readonly Feed[])[],
+  sends: Sends,
   secondFeeds: readonly Feed[],
 ): MixLevel[] {
   const power = new Float64Array(sheet.mixes.length);
   const powerOf = rememberedPowers();
-  for (const row of feeds)
-    for (let mixAt = 0; mixAt < row.length; mixAt++) {
-      const levelDb = row[mixAt]?.levelDb ?? null;
-      if (levelDb !== null) power[mixAt] = (power[mixAt] ?? 0) + powerOf(levelDb);
-    }
+  const { sourceCount, outcome, levelDb: levelsDb } = sends;
+  for (let mixAt = 0, cell = 0; mixAt < power.length; mixAt++) {
+    let sum = 0;
+    for (let sourceAt = 0; sourceAt < sourceCount; sourceAt++, cell++)
+      if ((outcome[cell] ?? 0) >= firstFlowing) sum += powerOf(levelsDb[cell] ?? 0);
+    power[mixAt] = sum;
+  }
   const copiesInMix = new Map<string, number>();
   for (const { mixId, sourceId, levelDb } of secondFeeds) {
     const mixAt = sheet.mixes.findIndex((mix) => mix.id === mixId);
@@ -37,14 +41,19 @@ export function deriveLevels(
   });
 }
 
+const handful = 8;
+
 /** A matrix of thousands of sends holds a handful of levels, so each is turned into power once. */
 function rememberedPowers(): (levelDb: number) => number {
-  const known = new Map<number, number>();
+  const levelsDb = new Float64Array(handful);
+  const powers = new Float64Array(handful);
+  let known = 0;
   return (levelDb) => {
-    const found = known.get(levelDb);
-    if (found !== undefined) return found;
+    for (let at = 0; at < known; at++) if (levelsDb[at] === levelDb) return powers[at] ?? 0;
     const power = powerOfDb(levelDb);
-    known.set(levelDb, power);
+    if (known === handful) known = 0;
+    levelsDb[known] = levelDb;
+    powers[known++] = power;
     return power;
   };
 }

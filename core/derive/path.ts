@@ -2,8 +2,8 @@ import type { PlannedMix } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id } from '../show/rig.ts';
+import { byId } from '../show/sheet-index.ts';
 import type { Cue, Derived, Subject } from './derived.ts';
-import { byId } from './facts.ts';
 import { copyName } from './findings/say.ts';
 
 /** Where on its way a signal is, from left to right. */

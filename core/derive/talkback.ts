@@ -1,15 +1,16 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Feed, TalkToMix } from './derived.ts';
+import type { TalkToMix } from './derived.ts';
+import { flows, type Sends } from './sends.ts';
 
 /** Whether the engineer's talk microphone reaches the listener of each mix while that mix is being checked. */
-export function deriveTalk(sheet: ActSheet, feeds: readonly (readonly Feed[])[]): TalkToMix[] {
+export function deriveTalk(sheet: ActSheet, sends: Sends): TalkToMix[] {
   const talkSources = sheet.sources
     .map((source, sourceAt) => ({ source, sourceAt }))
     .filter(({ source }) => source.kind === 'talkback');
   return sheet.mixes.map((mix, mixAt) => {
     const talkSourceIds = talkSources
-      .filter(({ sourceAt }) => (feeds[sourceAt]?.[mixAt]?.levelDb ?? null) !== null)
+      .filter(({ sourceAt }) => flows(sends, sourceAt, mixAt))
       .map(({ source }) => source.id);
     return { mixId: mix.id, ...engineerReaches(sheet, mix), talkSourceIds };
   });

@@ -1,10 +1,11 @@
 import type { Source, Wish } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { addToList } from '../show/add-to-list.ts';
 import type { Rig } from '../show/rig.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
-import type { Amount } from '../show/words.ts';
-import { cyclicSameAs, orderOfMixes } from './same-as.ts';
-import type { SheetIndex } from './sheet-index.ts';
+import type { SheetIndex } from '../show/sheet-index.ts';
+import { type Amount, amounts } from '../show/words.ts';
+import { cyclicSameAs, namedMixes, orderOfMixes } from './same-as.ts';
 
 /** What a mix is asked to hold of a source, one number for each cell. */
 export const cellState = {
@@ -30,7 +31,12 @@ export type ResolvedWishes = {
   wishAt: Int32Array;
   /** Start level asked for in dB, before anything is held at unity; only of use where the state is `wanted`. */
   levelDb: Float64Array;
-  amount: (Amount | null)[];
+  /** The amount asked for, to be read with `amountOfCell`. */
+  amountCode: Uint8Array;
+  /** Whether any wish at all asks for more than 0 dB. */
+  someAboveUnity: boolean;
+  /** Places of the wishes for everything. */
+  forEverything: number[];
   /** Places of wishes that name another mix in a circle; they ask for nothing. */
   circular: number[];
   /** Places of wishes for a group of which the act has no source. */
@@ -39,33 +45,86 @@ export type ResolvedWishes = {
   lost: number[];
 };
 
+/** An amount as a number: its place in the list of words and one more; 0 where a level in dB says it. */
+const codeOfAmount = new Map<Amount | null, number>([
+  [null, 0],
+  ...amounts.map((amount, at): [Amount, number] => [amount, at + 1]),
+]);
+
+/** The amount asked for in a cell; null where no wish leads there, or one that says a level in dB. */
+export function amountOfCell(wishes: ResolvedWishes, cell: number): Amount | null {
+  return amounts[(wishes.amountCode[cell] ?? 0) - 1] ?? null;
+}
+
 /**
  * Resolves the wishes of an act. A wish on a source goes before one on its group, a group before everything, and
  * everything before another mix; of two equals the later one holds. `only` switches off whatever no `only` of
  * the same mix names.
  */
 export function resolveWishes(sheet: ActSheet, index: SheetIndex): ResolvedWishes {
+  const wishes = noWishes(sheet);
+  const layers = new WishLayers(sheet, index, wishes);
+  // Whatever a mix says itself goes before what another mix says, so other mixes can wait for the end.
+  const naming: number[] = [];
+  const { length } = sheet.wishes;
+  for (let at = 0; at < length; at++) {
+    const wish = sheet.wishes[at];
+    if (!wish) continue;
+    if (wish.sameAsMixId === null) layers.take(at, wish);
+    else naming.push(at);
+  }
+  if (naming.length === 0) layers.closeAll();
+  else takeOtherMixes(sheet, index, layers, wishes, naming);
+  sortByMix(wishes.emptyGroups, sheet, index);
+  sortByMix(wishes.lost, sheet, index);
+  return wishes;
+}
+
+/** Puts places of wishes into the order of their mixes; those of mixes that are not there come first. */
+function sortByMix(places: number[], sheet: ActSheet, index: SheetIndex): void {
+  const mixAt = (wishAt: number) => index.mixAt.get(sheet.wishes[wishAt]?.mixId ?? '') ?? -1;
+  if (places.length > 1) places.sort((a, b) => mixAt(a) - mixAt(b) || a - b);
+}
+
+function noWishes(sheet: ActSheet): ResolvedWishes {
   const cells = sheet.mixes.length * sheet.sources.length;
-  const wishes: ResolvedWishes = {
+  return {
     sourceCount: sheet.sources.length,
     state: new Uint8Array(cells),
     wishAt: new Int32Array(cells).fill(-1),
     levelDb: new Float64Array(cells),
-    amount: new Array<Amount | null>(cells).fill(null),
+    amountCode: new Uint8Array(cells),
+    someAboveUnity: false,
+    forEverything: [],
     circular: [],
     emptyGroups: [],
     lost: [],
   };
-  const ofMixes = wishesOfMixes(sheet, index, wishes.lost);
-  const circular = cyclicSameAs(sheet, index);
+}
+
+/** Lays the wishes that name another mix under all others, each mix after those it names. */
+function takeOtherMixes(
+  sheet: ActSheet,
+  index: SheetIndex,
+  layers: WishLayers,
+  wishes: ResolvedWishes,
+  naming: readonly number[],
+): void {
+  const named = namedMixes(sheet, index, naming);
+  const circular = cyclicSameAs(named);
   wishes.circular = [...circular];
-  const targets = groupTargets(sheet.sources);
-  for (const mixAt of orderOfMixes(sheet, index, circular)) {
-    const own = new MixWishes(sheet, index, wishes, mixAt, targets);
-    for (const wishAt of ofMixes[mixAt] ?? []) if (!circular.has(wishAt)) own.take(wishAt);
-    own.close();
+  for (const wishAt of naming) {
+    const wish = sheet.wishes[wishAt];
+    if (wish && !(index.mixAt.has(wish.mixId) && index.mixAt.has(wish.sameAsMixId ?? '')))
+      wishes.lost.push(wishAt);
   }
-  return wishes;
+  for (const mixAt of orderOfMixes(named, circular)) {
+    for (const { wishAt, otherAt } of named[mixAt] ?? []) {
+      const wish = sheet.wishes[wishAt];
+      if (wish && !circular.has(wishAt)) layers.takeOtherMix(wishAt, wish, mixAt, otherAt);
+    }
+    layers.close(mixAt);
+  }
 }
 
 /** Start level of an amount in dB. `only` is as loud as `lots`; `none` has no level. */
@@ -80,23 +139,9 @@ type Targets = ReadonlyMap<string, readonly number[]>;
 function groupTargets(sources: readonly Source[]): Targets {
   const targets = new Map<string, number[]>([['everything', sources.map((_, at) => at)]]);
   sources.forEach((source, at) => {
-    const { group } = factsOfKind(source.kind);
-    const ofGroup = targets.get(group);
-    if (ofGroup) ofGroup.push(at);
-    else targets.set(group, [at]);
+    addToList(targets, factsOfKind(source.kind).group, at);
   });
   return targets;
-}
-
-/** Places of the wishes of each mix, in their order. */
-function wishesOfMixes(sheet: ActSheet, index: SheetIndex, lost: number[]): number[][] {
-  const ofMixes: number[][] = sheet.mixes.map(() => []);
-  sheet.wishes.forEach((wish, at) => {
-    const mixAt = index.mixAt.get(wish.mixId);
-    if (mixAt === undefined) lost.push(at);
-    else ofMixes[mixAt]?.push(at);
-  });
-  return ofMixes;
 }
 
 const rankOfMix = 1;
@@ -104,106 +149,126 @@ const rankOfEverything = 2;
 const rankOfGroup = 3;
 const rankOfSource = 4;
 
-/** The wishes of one mix being laid over each other. */
-class MixWishes {
+/** The wishes of all mixes being laid over each other. */
+class WishLayers {
   readonly #sheet: ActSheet;
   readonly #index: SheetIndex;
   readonly #wishes: ResolvedWishes;
-  readonly #targets: Targets;
-  readonly #first: number;
-  /** Rank of the wish that holds for each source so far; 0 where there is none. */
+  /** Rank of the wish that holds for each cell so far; 0 where there is none. */
   readonly #rank: Uint8Array;
-  /** Per target of an `only` wish its places; a later wish on the same target replaces it. */
-  readonly #alone = new Map<string, readonly number[]>();
+  /** By mix, per target of an `only` wish its places; a later wish on the same target replaces it. */
+  readonly #alone = new Map<number, Map<string, readonly number[]>>();
+  #targets: Targets | null = null;
+  /** Wishes of one mix usually follow each other. */
+  #lastMixId = '';
+  #lastMixAt: number | undefined;
 
-  constructor(sheet: ActSheet, index: SheetIndex, wishes: ResolvedWishes, mixAt: number, targets: Targets) {
+  constructor(sheet: ActSheet, index: SheetIndex, wishes: ResolvedWishes) {
     this.#sheet = sheet;
     this.#index = index;
     this.#wishes = wishes;
-    this.#targets = targets;
-    this.#first = mixAt * wishes.sourceCount;
-    this.#rank = new Uint8Array(wishes.sourceCount);
+    this.#rank = new Uint8Array(wishes.state.length);
+    this.#lastMixAt = index.mixAt.get('');
   }
 
-  take(wishAt: number): void {
-    const wish = this.#sheet.wishes[wishAt];
-    if (!wish) return;
-    if (wish.sameAsMixId !== null) this.#takeOtherMix(wishAt, wish, wish.sameAsMixId);
+  /** A wish on a source or a group. */
+  take(wishAt: number, wish: Wish): void {
+    const mixAt = this.#placeOfMix(wish.mixId);
+    if (mixAt === undefined) this.#wishes.lost.push(wishAt);
     else if (wish.sourceId !== null) {
       const sourceAt = this.#index.sourceAt.get(wish.sourceId);
       if (sourceAt === undefined) this.#wishes.lost.push(wishAt);
-      else this.#takeSource(wishAt, wish, wish.sourceId, sourceAt);
-    } else if (wish.group !== null) {
-      const rank = wish.group === 'everything' ? rankOfEverything : rankOfGroup;
-      const places = this.#targets.get(wish.group) ?? [];
-      if (places.length === 0) this.#wishes.emptyGroups.push(wishAt);
-      this.#takeGroup(wishAt, wish, `group ${wish.group}`, places, rank);
-    }
+      else this.#takeSource(wishAt, wish, wish.sourceId, mixAt, sourceAt);
+    } else if (wish.group !== null) this.#takeGroup(wishAt, wish, wish.group, mixAt);
   }
 
-  /** Switches off what an `only` leaves out. To be called once, after the last wish. */
-  close(): void {
-    if (this.#alone.size === 0) return;
-    const kept = new Uint8Array(this.#wishes.sourceCount);
-    for (const places of this.#alone.values()) for (const at of places) kept[at] = 1;
-    for (let at = 0; at < this.#wishes.sourceCount; at++)
-      if (!kept[at] && this.#wishes.state[this.#first + at] === cellState.wanted)
-        this.#wishes.state[this.#first + at] = cellState.switchedOff;
-  }
-
-  #takeSource(wishAt: number, wish: Wish, sourceId: string, at: number): void {
-    if (wish.amount === 'only') this.#alone.set(sourceId, [at]);
-    else if (this.#alone.size > 0) this.#alone.delete(sourceId);
-    // Nothing goes before a wish on a source but a later one on it.
-    this.#rank[at] = rankOfSource;
-    this.#set(at, wishAt, wish.amount, this.#levelDb(wish), cellState.wanted);
-  }
-
-  #takeGroup(wishAt: number, wish: Wish, target: string, places: readonly number[], rank: number): void {
-    if (wish.amount === 'only') this.#alone.set(target, places);
-    else this.#alone.delete(target);
-    const levelDb = this.#levelDb(wish);
-    for (const at of places) {
-      if ((this.#rank[at] ?? 0) > rank) continue;
-      this.#rank[at] = rank;
-      const forHallOnly = this.#sheet.sources[at]?.audience === 'front of house only';
-      this.#set(at, wishAt, wish.amount, levelDb, forHallOnly ? cellState.fohOnly : cellState.wanted);
-    }
-  }
-
-  #takeOtherMix(wishAt: number, wish: Wish, otherMixId: string): void {
-    const otherAt = this.#index.mixAt.get(otherMixId);
-    if (otherAt === undefined) {
-      this.#wishes.lost.push(wishAt);
-      return;
-    }
-    const { state, amount, levelDb, sourceCount } = this.#wishes;
+  /** A wish for what another mix holds, which must have been closed. */
+  takeOtherMix(wishAt: number, wish: Wish, mixAt: number, otherAt: number): void {
+    const { state, amountCode, levelDb, sourceCount } = this.#wishes;
     const asItIs = (wish.amount === null && wish.levelDb === null) || wish.amount === 'only';
     const heard: number[] = [];
     for (let at = 0; at < sourceCount; at++) {
-      const cell = otherAt * sourceCount + at;
-      const stateThere = state[cell] ?? cellState.noWish;
+      const there = otherAt * sourceCount + at;
+      const here = mixAt * sourceCount + at;
+      const stateThere = state[there] ?? cellState.noWish;
       if (stateThere === cellState.wanted) heard.push(at);
-      if (stateThere === cellState.noWish || (this.#rank[at] ?? 0) > rankOfMix) continue;
-      this.#rank[at] = rankOfMix;
+      if (stateThere === cellState.noWish || (this.#rank[here] ?? 0) > rankOfMix) continue;
+      this.#rank[here] = rankOfMix;
       if (asItIs || stateThere !== cellState.wanted)
-        this.#set(at, wishAt, amount[cell] ?? null, levelDb[cell] ?? 0, stateThere);
-      else this.#set(at, wishAt, wish.amount, this.#levelDb(wish), cellState.wanted);
+        this.#set(here, wishAt, amountCode[there] ?? 0, levelDb[there] ?? 0, stateThere);
+      else this.#setAsWished(here, wishAt, wish, cellState.wanted);
     }
-    if (wish.amount === 'only') this.#alone.set(`mix ${otherMixId}`, heard);
-    else this.#alone.delete(`mix ${otherMixId}`);
+    this.#remember(mixAt, `mix ${wish.sameAsMixId}`, wish, heard);
   }
 
-  #levelDb(wish: Wish): number {
-    if (wish.amount === null || wish.amount === 'none') return wish.levelDb ?? 0;
-    return levelOfAmountDb(wish.amount, this.#sheet.rig);
+  /** Switches off what an `only` of a mix leaves out. To be called once, after the last wish of the mix. */
+  close(mixAt: number): void {
+    const alone = this.#alone.get(mixAt);
+    if (!alone || alone.size === 0) return;
+    const { sourceCount, state } = this.#wishes;
+    const kept = new Uint8Array(sourceCount);
+    for (const places of alone.values()) for (const at of places) kept[at] = 1;
+    for (let at = 0, cell = mixAt * sourceCount; at < sourceCount; at++, cell++)
+      if (!kept[at] && state[cell] === cellState.wanted) state[cell] = cellState.switchedOff;
   }
 
-  #set(at: number, wishAt: number, amount: Amount | null, levelDb: number, state: number): void {
-    const cell = this.#first + at;
+  closeAll(): void {
+    for (const mixAt of this.#alone.keys()) this.close(mixAt);
+  }
+
+  #placeOfMix(mixId: string): number | undefined {
+    if (mixId !== this.#lastMixId) {
+      this.#lastMixId = mixId;
+      this.#lastMixAt = this.#index.mixAt.get(mixId);
+    }
+    return this.#lastMixAt;
+  }
+
+  #takeSource(wishAt: number, wish: Wish, sourceId: string, mixAt: number, sourceAt: number): void {
+    if (wish.amount === 'only' || this.#alone.size > 0) this.#remember(mixAt, sourceId, wish, [sourceAt]);
+    const cell = mixAt * this.#wishes.sourceCount + sourceAt;
+    // Nothing goes before a wish on a source but a later one on it.
+    this.#rank[cell] = rankOfSource;
+    this.#setAsWished(cell, wishAt, wish, cellState.wanted);
+  }
+
+  #takeGroup(wishAt: number, wish: Wish, group: string, mixAt: number): void {
+    this.#targets ??= groupTargets(this.#sheet.sources);
+    const places = this.#targets.get(group) ?? [];
+    if (places.length === 0) this.#wishes.emptyGroups.push(wishAt);
+    if (group === 'everything') this.#wishes.forEverything.push(wishAt);
+    const rank = group === 'everything' ? rankOfEverything : rankOfGroup;
+    this.#remember(mixAt, `group ${group}`, wish, places);
+    for (const at of places) {
+      const cell = mixAt * this.#wishes.sourceCount + at;
+      if ((this.#rank[cell] ?? 0) > rank) continue;
+      this.#rank[cell] = rank;
+      const forHallOnly = this.#sheet.sources[at]?.audience === 'front of house only';
+      this.#setAsWished(cell, wishAt, wish, forHallOnly ? cellState.fohOnly : cellState.wanted);
+    }
+  }
+
+  /** Notes whether the last wish on a target wants it alone. */
+  #remember(mixAt: number, target: string, wish: Wish, places: readonly number[]): void {
+    const ofMix = this.#alone.get(mixAt);
+    if (wish.amount !== 'only') ofMix?.delete(target);
+    else if (ofMix) ofMix.set(target, places);
+    else this.#alone.set(mixAt, new Map([[target, places]]));
+  }
+
+  #setAsWished(cell: number, wishAt: number, wish: Wish, state: number): void {
+    const code = codeOfAmount.get(wish.amount) ?? 0;
+    if (wish.amount === 'none')
+      this.#set(cell, wishAt, code, wish.levelDb ?? 0, state === cellState.wanted ? cellState.none : state);
+    else if (wish.amount === null) this.#set(cell, wishAt, code, wish.levelDb ?? 0, state);
+    else this.#set(cell, wishAt, code, levelOfAmountDb(wish.amount, this.#sheet.rig), state);
+  }
+
+  #set(cell: number, wishAt: number, amountCode: number, levelDb: number, state: number): void {
     this.#wishes.wishAt[cell] = wishAt;
-    this.#wishes.amount[cell] = amount;
+    this.#wishes.amountCode[cell] = amountCode;
     this.#wishes.levelDb[cell] = levelDb;
-    this.#wishes.state[cell] = amount === 'none' && state === cellState.wanted ? cellState.none : state;
+    this.#wishes.state[cell] = state;
+    if (levelDb > 0) this.#wishes.someAboveUnity = true;
   }
 }

@@ -5,9 +5,14 @@ import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { type Purpose, purposes } from '../../show/words.ts';
+import type { CopiesOfSource } from '../copies-of-source.ts';
 import type { Feed } from '../derived.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { feedOf, feedsOfSource } from '../feeds.ts';
+import { outcomesFrom } from '../outcomes.ts';
+import { hasOutcomeSomewhere } from '../sends.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { hasRepeats } from './shared.ts';
 import { aboutSource, casesOfSources, copyName, decibels, listed, number, quoted } from './say.ts';
 
 /** Faults of channels and copies. */
@@ -40,11 +45,7 @@ export const copyFindings: readonly FindingRule[] = [
       '{mix} takes {source} from the FOH channel although there is a copy for the stage, so every FOH setting is heard there.',
     remedy: 'Let the rule choose the copy, or keep the FOH channel if {mix} wants the sound of the hall.',
     find: (facts) =>
-      facts.feeds.flatMap((row, sourceAt) => {
-        const copies = facts.copies[sourceAt];
-        if (copies?.monitors == null) return [];
-        return row.filter((feed) => feed.purpose === 'foh').map((feed) => caseOfFeed(facts, feed));
-      }),
+      casesOfFeedsFrom(facts, 'foh', (copies) => copies?.monitors != null),
   },
   {
     code: 'parallel-copy-in-mix',
@@ -53,11 +54,7 @@ export const copyFindings: readonly FindingRule[] = [
     cause: '{mix} takes {source} from the parallel channel, which the FOH engineer shapes for effect.',
     remedy: 'Check that {mix} is meant to hear the parallel sound.',
     find: (facts) =>
-      facts.feeds.flatMap((row, sourceAt) =>
-        facts.copies[sourceAt]?.parallel == null
-          ? []
-          : row.filter((feed) => feed.purpose === 'parallel').map((feed) => caseOfFeed(facts, feed)),
-      ),
+      casesOfFeedsFrom(facts, 'parallel', (copies) => copies?.parallel != null),
   },
   {
     code: 'chosen-copy-missing',
@@ -83,20 +80,16 @@ export const copyFindings: readonly FindingRule[] = [
     cause: '{source} has no channel for {copy}: the act needs {needed} channels, the desk has {there}.',
     remedy: 'Drop a source or a copy, or mark what is not to be heard here.',
     find: (facts) =>
-      facts.plan.copies
-        .filter((copy) => copy.channel === null)
-        .flatMap((copy) => {
-          const source = sourceOf(facts, copy.sourceId);
-          const needed = facts.plan.copies.length;
-          const there = facts.sheet.rig.channelCount;
-          if (!source) return [];
-          return [
-            {
-              say: { source: quoted(source), copy: copyName(copy.purpose), needed, there },
-              about: [aboutSource(source)],
-            },
-          ];
-        }),
+      casesOf(facts.plan.copies, (copy) => {
+        const source = copy.channel === null ? sourceOf(facts, copy.sourceId) : undefined;
+        if (!source) return null;
+        const needed = facts.plan.copies.length;
+        const there = facts.sheet.rig.channelCount;
+        return {
+          say: { source: quoted(source), copy: copyName(copy.purpose), needed, there },
+          about: [aboutSource(source)],
+        };
+      }),
   },
   {
     code: 'channel-used-twice',
@@ -105,7 +98,7 @@ export const copyFindings: readonly FindingRule[] = [
     cause: 'Channel {channel} is given to {sources}: only one of them can be on it.',
     remedy: 'Give one of them another channel.',
     find: (facts) =>
-      [...sourcesByChannel(facts)]
+      [...sharedChannels(facts)]
         .filter(([, users]) => users.length > 1)
         .map(([channel, users]) => ({
           say: { channel, sources: listed(users) },
@@ -119,16 +112,14 @@ export const copyFindings: readonly FindingRule[] = [
     cause: '{source} is on channel {channel}, but the desk ends at {there}.',
     remedy: 'Give it a channel that the desk has.',
     find: (facts) =>
-      facts.plan.copies.flatMap(({ sourceId, channel }) => {
-        const source = sourceOf(facts, sourceId);
+      casesOf(facts.plan.copies, ({ sourceId, channel }) => {
         const there = facts.sheet.rig.channelCount;
-        if (!source || channel === null || channel <= there) return [];
-        return [
-          {
-            say: { source: quoted(source), channel, there },
-            about: [{ of: 'channel', channel }, aboutSource(source)],
-          },
-        ];
+        const source = channel === null || channel <= there ? undefined : sourceOf(facts, sourceId);
+        if (!source || channel === null) return null;
+        return {
+          say: { source: quoted(source), channel, there },
+          about: [{ of: 'channel', channel }, aboutSource(source)],
+        };
       }),
   },
   {
@@ -179,17 +170,16 @@ export const copyFindings: readonly FindingRule[] = [
     cause: '{copy} of {source} takes channel {channel}, but no mix is fed from it.',
     remedy: 'Give the channel back, or choose this copy for a mix.',
     find: (facts) =>
-      facts.plan.copies.flatMap((copy) => {
-        if (copy.channel === null || (copy.purpose !== 'wedges' && copy.purpose !== 'in-ears')) return [];
-        const source = sourceOf(facts, copy.sourceId);
-        const row = facts.feeds[facts.index.sourceAt.get(copy.sourceId) ?? -1];
-        if (!source || row?.some((feed) => feed.purpose === copy.purpose)) return [];
-        return [
-          {
-            say: { source: quoted(source), copy: copyName(copy.purpose), channel: copy.channel },
-            about: [aboutSource(source), { of: 'channel', channel: copy.channel }],
-          },
-        ];
+      casesOf(facts.plan.copies, (copy) => {
+        if (copy.channel === null || (copy.purpose !== 'wedges' && copy.purpose !== 'in-ears')) return null;
+        const sourceAt = facts.index.sourceAt.get(copy.sourceId);
+        const source = sourceAt === undefined ? undefined : facts.sheet.sources[sourceAt];
+        if (sourceAt === undefined || !source) return null;
+        if (hasOutcomeSomewhere(facts.sends, sourceAt, outcomesFrom[copy.purpose])) return null;
+        return {
+          say: { source: quoted(source), copy: copyName(copy.purpose), channel: copy.channel },
+          about: [aboutSource(source), { of: 'channel', channel: copy.channel }],
+        };
       }),
   },
 ];
@@ -199,7 +189,26 @@ function isForStage(purpose: Purpose): boolean {
 }
 
 function feedAt(facts: ActFacts, mixId: Id, sourceId: Id): Feed | undefined {
-  return facts.feeds[facts.index.sourceAt.get(sourceId) ?? -1]?.[facts.index.mixAt.get(mixId) ?? -1];
+  const sourceAt = facts.index.sourceAt.get(sourceId);
+  const mixAt = facts.index.mixAt.get(mixId);
+  return sourceAt === undefined || mixAt === undefined ? undefined : feedOf(facts, sourceAt, mixAt);
+}
+
+/** A case for every feed from copies for a purpose, of those sources whose copies stand so. */
+function casesOfFeedsFrom(
+  facts: ActFacts,
+  purpose: Purpose,
+  isSo: (copies: CopiesOfSource | undefined) => boolean,
+): readonly Case[] {
+  const outcomes = outcomesFrom[purpose];
+  if ((facts.sends.outcomesOfAll & outcomes) === 0) return [];
+  return facts.sheet.sources.flatMap((_, sourceAt) =>
+    isSo(facts.copies[sourceAt]) && hasOutcomeSomewhere(facts.sends, sourceAt, outcomes)
+      ? feedsOfSource(facts, sourceAt)
+          .filter((feed) => feed.purpose === purpose)
+          .map((feed) => caseOfFeed(facts, feed))
+      : [],
+  );
 }
 
 function caseOfFeed(facts: ActFacts, { mixId, sourceId }: Feed): Case {
@@ -215,8 +224,10 @@ function caseOfCopy(facts: ActFacts, copy: Copy): Case[] {
   return [{ say: { source: quoted(source), copy: copyName(copy.purpose) }, about: [aboutSource(source)] }];
 }
 
-function sourcesByChannel(facts: ActFacts): Map<number, Source[]> {
+/** The sources on every channel, or nothing where no channel has two. */
+function sharedChannels(facts: ActFacts): Map<number, Source[]> {
   const users = new Map<number, Source[]>();
+  if (!hasRepeats(facts.plan.copies, (copy) => copy.channel)) return users;
   for (const { sourceId, channel } of facts.plan.copies) {
     const source = sourceOf(facts, sourceId);
     if (channel === null || !source) continue;

@@ -1,9 +1,9 @@
 import { usesHouseDevice } from '../../plan/plan-devices.ts';
 import type { Device } from '../../show/rig.ts';
 import type { ActFacts } from '../facts.ts';
-import { mixesUsing } from './mixes.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfSources, listed, number, quoted } from './say.ts';
+import { mixesSharing } from './shared.ts';
 
 /** Faults of wedges, fills and packs, and of what is on the air. */
 export const deviceFindings: readonly FindingRule[] = [
@@ -34,9 +34,7 @@ export const deviceFindings: readonly FindingRule[] = [
     cause: '{device} is given to {mixes}, but can play one mix only.',
     remedy: 'Give one of them another device.',
     find: (facts) =>
-      [...mixesUsing(facts.mixes, ({ planned }) => planned.deviceIds)]
-        .filter(([, mixes]) => mixes.length > 1)
-        .map(([id, mixes]) => ({
+      mixesSharing(facts.mixes, ({ planned }) => planned.deviceIds).map(([id, mixes]) => ({
           say: { device: quoted(facts.deviceById.get(id)), mixes: listed(mixes) },
           about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
         })),
@@ -120,15 +118,13 @@ function deviceCases(
   sayOf: (device: Device, kind: Device['kind'] | null) => NonNullable<Case['say']>,
 ): Case[] {
   return facts.mixes.flatMap(({ mix, planned }) =>
-    planned.deviceIds.flatMap((id) => {
+    casesOf(planned.deviceIds, (id) => {
       const device = facts.deviceById.get(id);
-      if (!device || !isSo(device, mix.deviceKind)) return [];
-      return [
-        {
-          say: { mix: quoted(mix), device: quoted(device), ...sayOf(device, mix.deviceKind) },
-          about: [aboutMix(mix), { of: 'device' as const, id }],
-        },
-      ];
+      if (!device || !isSo(device, mix.deviceKind)) return null;
+      return {
+        say: { mix: quoted(mix), device: quoted(device), ...sayOf(device, mix.deviceKind) },
+        about: [aboutMix(mix), { of: 'device', id }],
+      };
     }),
   );
 }

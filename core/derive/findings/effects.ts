@@ -2,7 +2,8 @@ import type { Decision, Source } from '../../show/act.ts';
 import { findCircles } from '../circles.ts';
 import type { Subject } from '../derived.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
-import type { FindingRule } from './rule.ts';
+import { flows } from '../sends.ts';
+import { casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, caseOfEachSource, copyName, listed, quoted } from './say.ts';
 
 /** Faults of effects and of whatever else comes back to the desk. */
@@ -14,7 +15,7 @@ export const effectFindings: readonly FindingRule[] = [
     cause: '{names} feed each other in a circle: the signal comes back to itself and howls.',
     remedy: 'Take one of them out of the next.',
     find: (facts) =>
-      findCircles(facts.sheet, facts.index, facts.feeds, facts.cues).map((about) => ({
+      findCircles(facts.sheet, facts.index, facts.sends, facts.cues).map((about) => ({
         say: { names: listed(about.flatMap((subject) => rowOf(facts, subject) ?? [])) },
         about,
       })),
@@ -37,15 +38,16 @@ export const effectFindings: readonly FindingRule[] = [
     cause: '{source} is in {mixes}, but is an effect fed from FOH channels: it moves with every FOH fader.',
     remedy: 'Feed an effect for the stage from the copies for monitors.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) => {
+      casesOf(facts.sheet.sources, (source, at) => {
+        if (!isEffectReturn(source)) return null;
         const fohSends = sendsTo(facts, source).filter((send) => send.purpose === 'foh');
-        if (fohSends.length === 0) return [];
+        if (fohSends.length === 0) return null;
         const mixes = facts.sheet.mixes.filter(
-          (_, mixAt) => (facts.feeds[at]?.[mixAt]?.levelDb ?? null) !== null,
+          (_, mixAt) => flows(facts.sends, at, mixAt),
         );
         const doubled = fohSends.filter((send) => has(facts, send, 'monitors'));
-        if (doubled.length === 0 || mixes.length === 0) return [];
-        return [{ say: { source: quoted(source), mixes: listed(mixes) }, about: [aboutSource(source)] }];
+        if (doubled.length === 0 || mixes.length === 0) return null;
+        return { say: { source: quoted(source), mixes: listed(mixes) }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -56,13 +58,14 @@ export const effectFindings: readonly FindingRule[] = [
       '{source} is fed from copies for the stage, but has a channel for front of house: what the performer asks for reaches the audience.',
     remedy: 'Let it be heard in the monitors only.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) => {
+      casesOf(facts.sheet.sources, (source, at) => {
+        if (!isEffectReturn(source)) return null;
         const fromStage = sendsTo(facts, source).some(
           (send) => send.purpose !== 'foh' && send.purpose !== 'parallel',
         );
         return fromStage && facts.copies[at]?.foh != null
-          ? [{ say: { source: quoted(source) }, about: [aboutSource(source)] }]
-          : [];
+          ? { say: { source: quoted(source) }, about: [aboutSource(source)] }
+          : null;
       }),
   },
   {
@@ -72,7 +75,7 @@ export const effectFindings: readonly FindingRule[] = [
     cause: '{effect} is to be fed from {copy} of {source}, which has no such channel.',
     remedy: 'Feed it from a copy that is there.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((effect) =>
+      facts.sheet.sources.filter(isEffectReturn).flatMap((effect) =>
         sendsTo(facts, effect).flatMap((send) => {
           const source = sourceOf(facts, send.sourceId);
           if (!source || has(facts, send, send.purpose)) return [];
@@ -87,15 +90,17 @@ export const effectFindings: readonly FindingRule[] = [
   },
 ];
 
+const isEffectReturn = (source: Source) => source.kind === 'effect return';
+
 type EffectSend = Extract<Decision, { about: 'effect send' }>;
 
 /** An effect that comes back inside the desk; one that is plugged in from outside is fed outside. */
 function isHouseEffect(source: Source): boolean {
-  return source.kind === 'effect return' && source.pickUp === null && source.audience !== 'not here';
+  return isEffectReturn(source) && source.pickUp === null && source.audience !== 'not here';
 }
 
 function sendsTo(facts: ActFacts, effect: Source): EffectSend[] {
-  if (effect.kind !== 'effect return') return [];
+  if (!isEffectReturn(effect)) return [];
   return facts.sheet.decisions.filter(
     (decision): decision is EffectSend =>
       decision.about === 'effect send' && decision.returnSourceId === effect.id,

@@ -1,5 +1,7 @@
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
-import type { FindingRule } from './rule.ts';
+import { outcomesThat } from '../outcomes.ts';
+import { hasOutcomeSomewhere } from '../sends.ts';
+import { casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, casesOfSources, listed, quoted } from './say.ts';
 
 /** Faults of mixes from another desk, of guests' files, and of talking to each other. */
@@ -74,12 +76,10 @@ export const elsewhereFindings: readonly FindingRule[] = [
     cause: '{source} is a talk microphone, but it is in no mix: nobody hears what is said.',
     remedy: 'Put it into the mixes of those who are to hear it.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) => {
-        if (source.kind !== 'talkback' || source.audience === 'not here') return [];
-        const heard = facts.feeds[at]?.some(
-          (feed) => feed.levelDb !== null || feed.step === 'mixed elsewhere',
-        );
-        return heard ? [] : [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+      casesOf(facts.sheet.sources, (source, at) => {
+        if (source.kind !== 'talkback' || source.audience === 'not here') return null;
+        if (hasOutcomeSomewhere(facts.sends, at, outcomesThat.flow | outcomesThat.areElsewhere)) return null;
+        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -90,10 +90,10 @@ export const elsewhereFindings: readonly FindingRule[] = [
       '{source} is a talk microphone with a channel for front of house: the audience would hear what is said on stage.',
     remedy: 'Mark it as heard in the monitors only.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, at) =>
+      casesOf(facts.sheet.sources, (source, at) =>
         source.kind === 'talkback' && facts.copies[at]?.foh != null
-          ? [{ say: { source: quoted(source) }, about: [aboutSource(source)] }]
-          : [],
+          ? { say: { source: quoted(source) }, about: [aboutSource(source)] }
+          : null,
       ),
   },
   {

@@ -1,9 +1,11 @@
 import type { Mix, Source } from '../../show/act.ts';
-import type { Feed } from '../derived.ts';
-import { type ActFacts, feedsOfMix, isLoudspeakerMix, mixOf, pairsOf, sourceOf } from '../facts.ts';
+import { type ActFacts, isLoudspeakerMix, mixOf, pairsOf, sourceOf } from '../facts.ts';
+import { feedOf, feedsOfSource } from '../feeds.ts';
+import { outcomesThat } from '../outcomes.ts';
+import { flows, hasOutcome, hasOutcomeSomewhere } from '../sends.ts';
 import { cellState } from '../wishes.ts';
-import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, decibels, listed, quoted } from './say.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { aboutMix, aboutSource, casesOfMixes, decibels, listed, quoted, unsigned } from './say.ts';
 
 /** Faults of what mixes take of sources. */
 export const feedFindings: readonly FindingRule[] = [
@@ -16,7 +18,7 @@ export const feedFindings: readonly FindingRule[] = [
     find: (facts) =>
       bySource(
         facts,
-        (feed) => feed.step === 'not through this desk',
+        outcomesThat.haveNoChannel,
         (source, mixes) => ({
           say: { source: quoted(source), mixes: listed(mixes) },
           about: [aboutSource(source), ...feedSubjects(source, mixes)],
@@ -30,12 +32,12 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{source} is in no mix and not at front of house: nobody hears it.',
     remedy: 'Put it into a mix, or mark it as not to be heard here.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, sourceAt) => {
-        if (source.audience === 'not here' || facts.copies[sourceAt]?.foh != null) return [];
-        if (source.kind === 'talkback' || facts.feeds[sourceAt]?.some(flowsOrIsAsked)) return [];
+      casesOf(facts.sheet.sources, (source, sourceAt) => {
+        if (source.audience === 'not here' || facts.copies[sourceAt]?.foh != null) return null;
+        if (source.kind === 'talkback' || flowsOrIsAsked(facts, sourceAt)) return null;
         if (facts.sheet.decisions.some((it) => it.about === 'effect send' && it.sourceId === source.id))
-          return [];
-        return [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+          return null;
+        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -47,8 +49,8 @@ export const feedFindings: readonly FindingRule[] = [
     remedy: 'Set the send to pre-fader, or feed {mix} from a copy for monitors.',
     find: (facts) => {
       if (!hasDecidedTap(facts)) return [];
-      return facts.feeds.flatMap((row) =>
-        row
+      return facts.sheet.sources.flatMap((_, sourceAt) =>
+        feedsOfSource(facts, sourceAt)
           .filter(
             (feed) => feed.tap === 'post-fader' && (feed.purpose === 'foh' || feed.purpose === 'parallel'),
           )
@@ -69,7 +71,9 @@ export const feedFindings: readonly FindingRule[] = [
     find: (facts) => {
       if (!hasDecidedTap(facts)) return [];
       return facts.sheet.mixes.flatMap((mix, mixAt) => {
-        const feeds = feedsOfMix(facts, mixAt).filter((feed) => feed.purpose !== 'foh');
+        const feeds = facts.sheet.sources
+          .map((_, sourceAt) => feedOf(facts, sourceAt, mixAt))
+          .filter((feed) => feed.purpose !== null && feed.purpose !== 'foh');
         const post = feeds.filter((feed) => feed.tap === 'post-fader');
         if (post.length === 0 || post.length === feeds.length) return [];
         const sources = post.flatMap((feed) => sourceOf(facts, feed.sourceId) ?? []);
@@ -87,7 +91,7 @@ export const feedFindings: readonly FindingRule[] = [
     find: (facts) =>
       bySource(
         facts,
-        (feed) => feed.levelDb !== null,
+        outcomesThat.flow,
         (source, mixes) => ({
           say: { source: quoted(source), mixes: listed(mixes) },
           about: [aboutSource(source), ...feedSubjects(source, mixes)],
@@ -110,12 +114,13 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{mix} asks for some sources only, which switches off what it asks for besides: {others}.',
     remedy: 'Ask which is meant, and drop the "only" or the other wishes.',
     find: (facts) =>
-      facts.sheet.mixes.flatMap((mix, mixAt) => {
-        const others = switchedOffByName(facts, mixAt);
-        return others.length === 0
-          ? []
-          : [{ say: { mix: quoted(mix), others: listed(others) }, about: [aboutMix(mix)] }];
-      }),
+      (facts.sends.outcomesOfAll & outcomesThat.areSwitchedOff) === 0
+        ? []
+        : casesOf(facts.sheet.mixes, (mix, mixAt) => {
+            const others = switchedOffByName(facts, mixAt);
+            if (others.length === 0) return null;
+            return { say: { mix: quoted(mix), others: listed(others) }, about: [aboutMix(mix)] };
+          }),
   },
   {
     code: 'wishes-in-a-circle',
@@ -158,7 +163,8 @@ export const feedFindings: readonly FindingRule[] = [
       const open = new Set<Mix>();
       let count = 0;
       for (const wish of facts.sheet.wishes) {
-        const mix = wish.confirmed || wish.words === '' ? undefined : mixOf(facts, wish.mixId);
+        if (wish.confirmed || wish.words === '') continue;
+        const mix = mixOf(facts, wish.mixId);
         if (!mix) continue;
         open.add(mix);
         count++;
@@ -183,11 +189,11 @@ export const feedFindings: readonly FindingRule[] = [
       '{mix} asks for everything, and it comes out of a loudspeaker on stage: that is mud and little gain before feedback.',
     remedy: 'Ask the performer for the two or three sources that matter.',
     find: (facts) =>
-      facts.sheet.wishes.flatMap((wish) => {
-        if (wish.group !== 'everything' || wish.amount === 'none') return [];
-        const mix = mixOf(facts, wish.mixId);
-        if (!mix || mix.deviceKind === null || !isLoudspeakerMix(mix)) return [];
-        return [{ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }];
+      casesOf(facts.wishes.forEverything, (wishAt) => {
+        const wish = facts.sheet.wishes[wishAt];
+        const mix = wish && mixOf(facts, wish.mixId);
+        if (!mix || wish.amount === 'none' || mix.deviceKind === null || !isLoudspeakerMix(mix)) return null;
+        return { say: { mix: quoted(mix) }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -197,11 +203,12 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{mix} would add up to {sum} above one source; it starts {lowered} so that the headroom stays.',
     remedy: 'Ask for less in this mix: what is turned down makes room for the rest.',
     find: (facts) =>
-      facts.levels.flatMap((level) => {
+      casesOf(facts.levels, (level) => {
+        if (level.sumDb === null || level.loweredByDb > -tellableDb) return null;
         const mix = mixOf(facts, level.mixId);
-        if (!mix || level.sumDb === null || level.loweredByDb > -tellableDb) return [];
-        const lowered = `${decibels(-level.loweredByDb).replace('+', '')} lower`;
-        return [{ say: { mix: quoted(mix), sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] }];
+        if (!mix) return null;
+        const lowered = `${unsigned(-level.loweredByDb)} lower`;
+        return { say: { mix: quoted(mix), sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -211,10 +218,10 @@ export const feedFindings: readonly FindingRule[] = [
     cause: 'Nothing is in {mix} yet.',
     remedy: 'Ask what {mix} is to hold, or copy the wishes of a similar one.',
     find: (facts) =>
-      facts.levels.flatMap((level) => {
-        const mix = mixOf(facts, level.mixId);
-        if (!mix || mix.mixedAt === 'elsewhere' || level.sumDb !== null) return [];
-        return [{ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }];
+      casesOf(facts.levels, (level) => {
+        const mix = level.sumDb === null ? mixOf(facts, level.mixId) : undefined;
+        if (!mix || mix.mixedAt === 'elsewhere') return null;
+        return { say: { mix: quoted(mix) }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -223,7 +230,7 @@ export const feedFindings: readonly FindingRule[] = [
     needs: 'stereo pairs, and all feeds',
     cause: '{mix} takes {one} but not {other}, the other side of its pair.',
     remedy: 'Put both sides in, or say that one side is meant.',
-    find: (facts) => pairCases(facts, (one, other) => (one.levelDb === null) !== (other.levelDb === null)),
+    find: (facts) => pairCases(facts, (oneDb, otherDb) => (oneDb === null) !== (otherDb === null)),
   },
   {
     code: 'pair-levels-differ',
@@ -234,7 +241,7 @@ export const feedFindings: readonly FindingRule[] = [
     find: (facts) =>
       pairCases(
         facts,
-        (one, other) => one.levelDb !== null && other.levelDb !== null && one.levelDb !== other.levelDb,
+        (oneDb, otherDb) => oneDb !== null && otherDb !== null && oneDb !== otherDb,
       ),
   },
 ];
@@ -242,28 +249,26 @@ export const feedFindings: readonly FindingRule[] = [
 /** A mix that starts this much lower is worth a word; less would be written as 0 dB. */
 const tellableDb = 0.05;
 
-const flowsOrIsAsked = (feed: Feed) => feed.levelDb !== null || feed.step === 'mixed elsewhere';
-
-/** One case for each source of which some feed is so; with the mixes of those feeds. */
+/** One case for each source that has one of these outcomes; with the mixes where it has. */
 function bySource(
   facts: ActFacts,
-  isSo: (feed: Feed) => boolean,
+  outcomes: number,
   caseOf: (source: Source, mixes: Mix[]) => Case,
   concerns: (source: Source) => boolean = () => true,
-): Case[] {
-  const cases: Case[] = [];
-  facts.sheet.sources.forEach((source, sourceAt) => {
-    if (!concerns(source)) return;
-    const row = facts.feeds[sourceAt] ?? [];
-    if (!row.some(isSo)) return;
-    cases.push(
-      caseOf(
-        source,
-        facts.sheet.mixes.filter((_, mixAt) => row[mixAt] && isSo(row[mixAt])),
-      ),
+): readonly Case[] {
+  if ((facts.sends.outcomesOfAll & outcomes) === 0) return [];
+  return casesOf(facts.sheet.sources, (source, sourceAt) => {
+    if (!concerns(source) || !hasOutcomeSomewhere(facts.sends, sourceAt, outcomes)) return null;
+    return caseOf(
+      source,
+      facts.sheet.mixes.filter((_, mixAt) => hasOutcome(facts.sends, sourceAt, mixAt, outcomes)),
     );
   });
-  return cases;
+}
+
+/** Whether a source flows into some mix, or is asked for in one that is made elsewhere. */
+function flowsOrIsAsked(facts: ActFacts, sourceAt: number): boolean {
+  return hasOutcomeSomewhere(facts.sends, sourceAt, outcomesThat.flow | outcomesThat.areElsewhere);
 }
 
 function feedSubjects(source: Source, mixes: readonly Mix[]) {
@@ -278,6 +283,7 @@ function hasDecidedTap(facts: ActFacts): boolean {
 function levelsAboveUnity(facts: ActFacts): Case[] {
   const { wishes, cells, sheet } = facts;
   const asked = new Set<number>();
+  if (!wishes.someAboveUnity && cells.byCell.size === 0) return [];
   for (let cell = 0; cell < wishes.levelDb.length; cell++)
     if ((wishes.levelDb[cell] ?? 0) > 0) asked.add(cell);
   for (const [cell, { levelDb }] of cells.byCell) if (levelDb !== undefined) asked.add(cell);
@@ -309,6 +315,7 @@ function switchedOffByName(facts: ActFacts, mixAt: number): Source[] {
 
 function decisionsWithoutWish(facts: ActFacts): Case[] {
   const { cells, wishes, sheet } = facts;
+  if (cells.byCell.size === 0 && cells.second.length === 0) return [];
   const decided = new Set(cells.byCell.keys());
   for (const { mixAt, sourceAt } of cells.second) decided.add(mixAt * wishes.sourceCount + sourceAt);
   return [...decided].flatMap((cell) => {
@@ -319,14 +326,19 @@ function decisionsWithoutWish(facts: ActFacts): Case[] {
   });
 }
 
-/** A case for every mix and stereo pair of which the two feeds stand so to each other; each pair once. */
-function pairCases(facts: ActFacts, isSo: (one: Feed, other: Feed) => boolean): Case[] {
+/** A case for every mix and stereo pair whose two start levels (null: off) stand so to each other; each pair once. */
+function pairCases(
+  facts: ActFacts,
+  isSo: (oneDb: number | null, otherDb: number | null) => boolean,
+): Case[] {
+  const { sends } = facts;
+  const levelDb = (sourceAt: number, mixAt: number) =>
+    flows(sends, sourceAt, mixAt) ? (sends.levelDb[mixAt * sends.sourceCount + sourceAt] ?? 0) : null;
   return pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) =>
     facts.sheet.mixes.flatMap((mix, mixAt) => {
-      const feed = facts.feeds[oneAt]?.[mixAt];
-      const otherFeed = facts.feeds[otherAt]?.[mixAt];
-      if (!feed || !otherFeed || mix.mixedAt === 'elsewhere' || !isSo(feed, otherFeed)) return [];
-      const [first, second] = feed.levelDb === null ? [other, one] : [one, other];
+      const oneDb = levelDb(oneAt, mixAt);
+      if (mix.mixedAt === 'elsewhere' || !isSo(oneDb, levelDb(otherAt, mixAt))) return [];
+      const [first, second] = oneDb === null ? [other, one] : [one, other];
       return [
         {
           say: { mix: quoted(mix), one: quoted(first), other: quoted(second) },

@@ -1,6 +1,6 @@
 import type { CopyTrim } from '../derived.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, casesOfSources, copyName, decibels, quoted } from './say.ts';
 
 /** Faults of the shared preamp and of trims. */
@@ -27,26 +27,25 @@ export const gainFindings: readonly FindingRule[] = [
       '{source} needs about {needed} of gain to reach the target, and the desk gives {lowest} to {highest}.',
     remedy: '{remedy}',
     find: (facts) =>
-      facts.gains.flatMap(({ sourceId, neededDb }) => {
-        const source = sourceOf(facts, sourceId);
+      casesOf(facts.gains, ({ sourceId, neededDb }) => {
         const { gainMinDb, gainMaxDb } = facts.sheet.rig;
-        if (!source || neededDb === null || (neededDb >= gainMinDb && neededDb <= gainMaxDb)) return [];
+        if (neededDb === null || (neededDb >= gainMinDb && neededDb <= gainMaxDb)) return null;
+        const source = sourceOf(facts, sourceId);
+        if (!source) return null;
         const remedy =
           neededDb > gainMaxDb
             ? 'Use a more sensitive microphone, or bring it nearer.'
             : 'Use a pad, or a less sensitive microphone.';
-        return [
-          {
-            say: {
-              source: quoted(source),
-              needed: decibels(neededDb),
-              lowest: decibels(gainMinDb),
-              highest: decibels(gainMaxDb),
-              remedy,
-            },
-            about: [aboutSource(source)],
+        return {
+          say: {
+            source: quoted(source),
+            needed: decibels(neededDb),
+            lowest: decibels(gainMinDb),
+            highest: decibels(gainMaxDb),
+            remedy,
           },
-        ];
+          about: [aboutSource(source)],
+        };
       }),
   },
   {
@@ -57,16 +56,14 @@ export const gainFindings: readonly FindingRule[] = [
       'The gain of {source} stands at {gain}, and about {needed} was expected: something may be other than the plan says.',
     remedy: 'Check the microphone, its pad and the level before you trust either figure.',
     find: (facts) =>
-      facts.gains.flatMap(({ sourceId, gainDb, neededDb }) => {
+      casesOf(facts.gains, ({ sourceId, gainDb, neededDb }) => {
+        if (gainDb === null || neededDb === null || Math.abs(gainDb - neededDb) <= surprisingDb) return null;
         const source = sourceOf(facts, sourceId);
-        if (!source || gainDb === null || neededDb === null || Math.abs(gainDb - neededDb) <= surprisingDb)
-          return [];
-        return [
-          {
-            say: { source: quoted(source), gain: decibels(gainDb), needed: decibels(neededDb) },
-            about: [aboutSource(source)],
-          },
-        ];
+        if (!source) return null;
+        return {
+          say: { source: quoted(source), gain: decibels(gainDb), needed: decibels(neededDb) },
+          about: [aboutSource(source)],
+        };
       }),
   },
   {
@@ -77,22 +74,21 @@ export const gainFindings: readonly FindingRule[] = [
       'The gain of {source} moved by {moved} since the trims were set: {copies} would be that much {louder}.',
     remedy: 'Set the trim of {trims}.',
     find: (facts) =>
-      facts.gains.flatMap(({ sourceId, movedDb, trims }) => {
+      casesOf(facts.gains, ({ sourceId, movedDb, trims }) => {
+        if (movedDb === 0) return null;
         const source = sourceOf(facts, sourceId);
         const moving = trims.filter((trim) => trim.neededDb !== trim.trimDb);
-        if (!source || movedDb === 0 || moving.length === 0) return [];
-        return [
-          {
-            say: {
-              source: quoted(source),
-              moved: decibels(movedDb),
-              copies: moving.map((trim) => copyName(trim.purpose)).join(' and '),
-              louder: movedDb > 0 ? 'louder' : 'quieter',
-              trims: moving.map((trim) => `${copyName(trim.purpose)} to ${decibels(trim.setDb)}`).join(', '),
-            },
-            about: [aboutSource(source)],
+        if (!source || moving.length === 0) return null;
+        return {
+          say: {
+            source: quoted(source),
+            moved: decibels(movedDb),
+            copies: moving.map((trim) => copyName(trim.purpose)).join(' and '),
+            louder: movedDb > 0 ? 'louder' : 'quieter',
+            trims: moving.map((trim) => `${copyName(trim.purpose)} to ${decibels(trim.setDb)}`).join(', '),
           },
-        ];
+          about: [aboutSource(source)],
+        };
       }),
   },
   {
@@ -103,9 +99,11 @@ export const gainFindings: readonly FindingRule[] = [
       '{copy} of {source} needs {needed} of trim, and the desk ends at {set}: it stays {short} too {loud}.',
     remedy: 'Move the gain back by {short}, or change the sends of the mixes it feeds.',
     find: (facts) =>
-      facts.gains.flatMap(({ sourceId, trims }) =>
-        trims.filter((trim) => trim.shortDb !== 0).flatMap((trim) => caseOfTrim(facts, sourceId, trim)),
-      ),
+      facts.gains
+        .filter(({ trims }) => trims.some((trim) => trim.shortDb !== 0))
+        .flatMap(({ sourceId, trims }) =>
+          trims.filter((trim) => trim.shortDb !== 0).flatMap((trim) => caseOfTrim(facts, sourceId, trim)),
+        ),
   },
 ];
 

@@ -1,8 +1,8 @@
 import { leavesRig } from '../../plan/plan-outputs.ts';
 import type { Output } from '../../show/rig.ts';
-import { mixesUsing } from './mixes.ts';
-import type { FindingRule } from './rule.ts';
+import { casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, listed, quoted } from './say.ts';
+import { mixesSharing } from './shared.ts';
 
 /** Faults of where mixes leave the rig. */
 export const outputFindings: readonly FindingRule[] = [
@@ -15,6 +15,7 @@ export const outputFindings: readonly FindingRule[] = [
     find: (facts) => {
       const planned = facts.mixes.filter(({ mix }) => leavesRig(mix));
       const widthOf = (format: string) => (format === 'stereo' ? 2 : 1);
+      if (planned.every(({ planned: { format, outputIds } }) => outputIds.length >= widthOf(format))) return [];
       const needed = planned.reduce((sum, { planned: { format } }) => sum + widthOf(format), 0);
       const free = new Set(facts.sheet.outputs.filter(isForMixes).map((output) => output.id));
       for (const cue of facts.sheet.cueOutputs)
@@ -35,9 +36,7 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{output} carries {mixes}: one of them reaches the wrong ears.',
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
-      [...mixesUsing(facts.mixes, ({ planned }) => planned.outputIds)]
-        .filter(([, mixes]) => mixes.length > 1)
-        .map(([id, mixes]) => ({
+      mixesSharing(facts.mixes, ({ planned }) => planned.outputIds).map(([id, mixes]) => ({
           say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
           about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
         })),
@@ -76,22 +75,20 @@ export const outputFindings: readonly FindingRule[] = [
     remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
     find: (facts) =>
       facts.mixes.flatMap(({ mix, planned }) =>
-        planned.deviceIds.flatMap((id) => {
+        casesOf(planned.deviceIds, (id) => {
           const device = facts.deviceById.get(id);
           const first = planned.outputIds[0];
-          if (!device || device.outputId === null || first === undefined) return [];
-          if (planned.outputIds.includes(device.outputId)) return [];
-          return [
-            {
-              say: {
-                mix: quoted(mix),
-                device: quoted(device),
-                wired: quoted(facts.outputById.get(device.outputId)),
-                output: quoted(facts.outputById.get(first)),
-              },
-              about: [aboutMix(mix), { of: 'device', id } as const, { of: 'output', id: first } as const],
+          if (!device || device.outputId === null || first === undefined) return null;
+          if (planned.outputIds.includes(device.outputId)) return null;
+          return {
+            say: {
+              mix: quoted(mix),
+              device: quoted(device),
+              wired: quoted(facts.outputById.get(device.outputId)),
+              output: quoted(facts.outputById.get(first)),
             },
-          ];
+            about: [aboutMix(mix), { of: 'device', id }, { of: 'output', id: first }],
+          };
         }),
       ),
   },
@@ -102,12 +99,12 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{output} carries {mix} and the cue: whatever the engineer listens to reaches {mix}.',
     remedy: 'Give the mix or the cue another output.',
     find: (facts) => {
-      const cueOutputIds = new Set(
+      const ofCues = new Set(
         facts.sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]),
       );
       return outputCases(
         facts,
-        (output) => cueOutputIds.has(output.id),
+        (output) => ofCues.has(output.id),
         () => ({}),
       );
     },
@@ -136,15 +133,13 @@ function outputCases(
   sayOf: (output: Output) => Said,
 ) {
   return facts.mixes.flatMap(({ mix, planned }) =>
-    planned.outputIds.flatMap((id) => {
+    casesOf(planned.outputIds, (id) => {
       const output = facts.outputById.get(id);
-      if (!output || !isSo(output)) return [];
-      return [
-        {
-          say: { mix: quoted(mix), output: quoted(output), ...sayOf(output) },
-          about: [{ of: 'output', id } as const, aboutMix(mix)],
-        },
-      ];
+      if (!output || !isSo(output)) return null;
+      return {
+        say: { mix: quoted(mix), output: quoted(output), ...sayOf(output) },
+        about: [{ of: 'output', id }, aboutMix(mix)],
+      };
     }),
   );
 }

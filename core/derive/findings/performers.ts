@@ -2,10 +2,12 @@ import type { Mix, Performer, Source } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
-import { factsOfKind } from '../../show/source-kinds.ts';
-import { type ActFacts, feedsOfMix, isLoudspeakerMix, sourceOf } from '../facts.ts';
+import { factsOfKind, type SourceGroup } from '../../show/source-kinds.ts';
+import { type ActFacts, isLoudspeakerMix } from '../facts.ts';
+import { outcomesThat } from '../outcomes.ts';
+import { flows, hasOutcomeSomewhere } from '../sends.ts';
 import { cellState } from '../wishes.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, listed, quoted } from './say.ts';
 
 /** Faults of what people on stage hear, and of what must never come out of a loudspeaker there. */
@@ -47,8 +49,7 @@ export const performerFindings: readonly FindingRule[] = [
     find: (facts) =>
       ownNotHeard(
         facts,
-        (source) =>
-          !['vocals', 'speech', 'ambience', 'click', 'effects'].includes(factsOfKind(source.kind).group),
+        (source) => !notPlayed.has(factsOfKind(source.kind).group),
         (mix) => mix.deviceKind === 'in-ear',
       ),
   },
@@ -59,19 +60,18 @@ export const performerFindings: readonly FindingRule[] = [
     cause: '{performer} plays to a click, but gets none in {mixes}.',
     remedy: 'Put the click into the mix of {performer}.',
     find: (facts) =>
-      listening(facts).flatMap(({ performer, mixes, mixAts }) => {
+      casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
         if (!performer.needsClick || mixes.length === 0 || mixes.some((mix) => mix.mixedAt === 'elsewhere'))
-          return [];
-        const heard = mixAts.some((mixAt) =>
-          feedsOfMix(facts, mixAt).some((feed) => sourceOf(facts, feed.sourceId)?.kind === 'click'),
+          return null;
+        const heard = facts.sheet.sources.some(
+          (source, at) =>
+            source.kind === 'click' && mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
         );
-        if (heard) return [];
-        return [
-          {
-            say: { performer: quoted(performer), mixes: listed(mixes) },
-            about: [aboutPerformer(performer), ...mixes.map(aboutMix)],
-          },
-        ];
+        if (heard) return null;
+        return {
+          say: { performer: quoted(performer), mixes: listed(mixes) },
+          about: [aboutPerformer(performer), ...mixes.map(aboutMix)],
+        };
       }),
   },
   {
@@ -111,10 +111,10 @@ export const performerFindings: readonly FindingRule[] = [
     cause: '{source} has a channel for front of house: one wrong fader and the audience hears it.',
     remedy: 'Mark it as heard in the monitors only, unless FOH needs it.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source, sourceAt) => {
+      casesOf(facts.sheet.sources, (source, sourceAt) => {
         const machine = factsOfKind(source.kind).group === 'click';
-        if (!machine || facts.copies[sourceAt]?.foh == null) return [];
-        return [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+        if (!machine || facts.copies[sourceAt]?.foh == null) return null;
+        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -144,6 +144,9 @@ export const performerFindings: readonly FindingRule[] = [
   },
 ];
 
+/** Groups of sources that are no instrument somebody plays. */
+const notPlayed: ReadonlySet<SourceGroup> = new Set(['vocals', 'speech', 'ambience', 'click', 'effects']);
+
 const aboutPerformer = (performer: Performer) => ({ of: 'performer' as const, id: performer.id });
 
 type Listening = { performer: Performer; mixes: Mix[]; mixAts: number[] };
@@ -169,31 +172,29 @@ function ownNotHeard(
   facts: ActFacts,
   isOwn: (source: Source) => boolean,
   concerns: (mix: Mix) => boolean,
-): Case[] {
+): readonly Case[] {
   const own = new Map<Id, { source: Source; sourceAt: number }[]>();
   facts.sheet.sources.forEach((source, sourceAt) => {
     if (source.performerId === null || source.audience === 'not here' || !isOwn(source)) return;
     addToList(own, source.performerId, { source, sourceAt });
   });
-  return listening(facts).flatMap(({ performer, mixes, mixAts }) => {
-    const sources = own.get(performer.id) ?? [];
+  return casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
+    const sources = own.get(performer.id);
+    if (!sources || mixes.length === 0) return null;
     // What a band's own desk holds is the band's to know.
-    const isOurs = mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix));
-    if (sources.length === 0 || mixes.length === 0 || !isOurs) return [];
+    if (!mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix))) return null;
     const heardOrRefused = sources.some(({ sourceAt }) =>
       mixAts.some((mixAt) => {
         const state = facts.wishes.state[mixAt * facts.wishes.sourceCount + sourceAt];
         return state === cellState.wanted || state === cellState.none;
       }),
     );
-    if (heardOrRefused) return [];
+    if (heardOrRefused) return null;
     const rows = sources.map(({ source }) => source);
-    return [
-      {
-        say: { performer: quoted(performer), sources: listed(rows), mixes: listed(mixes) },
-        about: [aboutPerformer(performer), ...rows.map(aboutSource), ...mixes.map(aboutMix)],
-      },
-    ];
+    return {
+      say: { performer: quoted(performer), sources: listed(rows), mixes: listed(mixes) },
+      about: [aboutPerformer(performer), ...rows.map(aboutSource), ...mixes.map(aboutMix)],
+    };
   });
 }
 
@@ -203,15 +204,17 @@ function feedCases(
   isSuchSource: (source: Source) => boolean,
   isSuchMix: (mix: Mix) => boolean,
 ): Case[] {
-  return facts.sheet.sources.flatMap((source, sourceAt) => {
-    if (!isSuchSource(source)) return [];
-    return facts.sheet.mixes
-      .filter((mix, mixAt) => (facts.feeds[sourceAt]?.[mixAt]?.levelDb ?? null) !== null && isSuchMix(mix))
-      .map((mix) => ({
-        say: { mix: quoted(mix), source: quoted(source) },
-        about: [{ of: 'feed' as const, mixId: mix.id, sourceId: source.id }],
-      }));
-  });
+  const cases: Case[] = [];
+  for (const [sourceAt, source] of facts.sheet.sources.entries()) {
+    if (!isSuchSource(source) || !hasOutcomeSomewhere(facts.sends, sourceAt, outcomesThat.flow)) continue;
+    for (const [mixAt, mix] of facts.sheet.mixes.entries())
+      if (flows(facts.sends, sourceAt, mixAt) && isSuchMix(mix))
+        cases.push({
+          say: { mix: quoted(mix), source: quoted(source) },
+          about: [{ of: 'feed', mixId: mix.id, sourceId: source.id }],
+        });
+  }
+  return cases;
 }
 
 function onLoudspeakers(facts: ActFacts, isSo: (source: Source) => boolean): Case[] {
@@ -219,10 +222,10 @@ function onLoudspeakers(facts: ActFacts, isSo: (source: Source) => boolean): Cas
 }
 
 function earMixesWithout(facts: ActFacts, isSo: (source: Source) => boolean): Mix[] {
+  const such: number[] = [];
+  for (const [at, source] of facts.sheet.sources.entries()) if (isSo(source)) such.push(at);
   return facts.sheet.mixes.filter((mix, mixAt) => {
     if (mix.deviceKind !== 'in-ear' || mix.mixedAt === 'elsewhere') return false;
-    return !facts.sheet.sources.some(
-      (source, sourceAt) => isSo(source) && (facts.feeds[sourceAt]?.[mixAt]?.levelDb ?? null) !== null,
-    );
+    return !such.some((sourceAt) => flows(facts.sends, sourceAt, mixAt));
   });
 }

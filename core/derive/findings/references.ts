@@ -1,6 +1,6 @@
 import { references } from '../../show/references.ts';
-import type { ActFacts } from '../facts.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { type ActFacts, sourceOf } from '../facts.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, quoted } from './say.ts';
 
 /** Rows that name something which is not there. The show's own rules keep this out; a foreign file may not. */
@@ -20,11 +20,9 @@ export const referenceFindings: readonly FindingRule[] = [
     cause: '{source} names {other} as the other side of its pair, which names {back}.',
     remedy: 'Make them name each other, or end the pair.',
     find: (facts) =>
-      facts.sheet.sources.flatMap((source) => {
-        const otherAt =
-          source.pairSourceId === null ? undefined : facts.index.sourceAt.get(source.pairSourceId);
-        const other = facts.sheet.sources[otherAt ?? -1];
-        if (!other || (other.pairSourceId === source.id && other !== source)) return [];
+      casesOf(facts.sheet.sources, (source) => {
+        const other = source.pairSourceId === null ? undefined : sourceOf(facts, source.pairSourceId);
+        if (!other || (other.pairSourceId === source.id && other !== source)) return null;
         const backAt = facts.index.sourceAt.get(other.pairSourceId ?? '');
         const back =
           other === source
@@ -32,9 +30,7 @@ export const referenceFindings: readonly FindingRule[] = [
             : backAt === undefined
               ? 'nothing'
               : quoted(facts.sheet.sources[backAt]);
-        return [
-          { say: { source: quoted(source), other: quoted(other), back }, about: [aboutSource(source)] },
-        ];
+        return { say: { source: quoted(source), other: quoted(other), back }, about: [aboutSource(source)] };
       }),
   },
 ];
@@ -61,7 +57,14 @@ type SheetTable = keyof typeof rowNames;
 const isSheetTable = (table: string): table is SheetTable => table in rowNames;
 
 function lostReferences(facts: ActFacts): Case[] {
-  const ids = new Map<SheetTable, Set<string>>();
+  const { index } = facts;
+  const ids = new Map<SheetTable, { has: (id: string) => boolean }>([
+    ['sources', index.sourceAt],
+    ['mixes', index.mixAt],
+    ['sockets', index.socketById],
+    ['outputs', index.outputById],
+    ['devices', index.deviceById],
+  ]);
   const idsOf = (table: SheetTable) => {
     const known = ids.get(table) ?? new Set(facts.sheet[table].map((row) => row.id));
     ids.set(table, known);
@@ -71,8 +74,10 @@ function lostReferences(facts: ActFacts): Case[] {
   for (const { table, field, to } of references) {
     // Wishes are many, and whoever resolved them has looked already.
     if (!isSheetTable(table) || !isSheetTable(to) || table === 'wishes') continue;
+    const rows = facts.sheet[table] as readonly Record<string, unknown>[];
+    if (rows.length === 0) continue;
     const there = idsOf(to);
-    for (const row of facts.sheet[table] as readonly Record<string, unknown>[]) {
+    for (const row of rows) {
       const missing = row[field];
       if (typeof missing !== 'string' || there.has(missing)) continue;
       cases.push({

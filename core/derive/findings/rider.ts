@@ -1,9 +1,13 @@
 import { daysBetween } from '../calendar.ts';
 import type { FindingRule } from './rule.ts';
+import { hasRepeats } from './shared.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
 
 /** A rider written longer before the day than this is likely to be of an old line-up. Common practice. */
 const oldRiderDays = 365;
+
+/** A name as it is said aloud. */
+const nameSaid = (source: { name: string }) => source.name.trim().toLowerCase();
 
 /** Faults of papers, names and times. */
 export const riderFindings: readonly FindingRule[] = [
@@ -42,13 +46,15 @@ export const riderFindings: readonly FindingRule[] = [
     needs: 'the numbers of the rider',
     cause: 'The rider gives line {line} to {sources}.',
     remedy: 'Ask the band which it is; the plan keeps both as lines of their own.',
-    find: ({ sheet }) =>
-      [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
+    find: ({ sheet }) => {
+      if (!hasRepeats(sheet.sources, (source) => source.riderLine)) return [];
+      return [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
         .filter(([line, sources]) => line !== null && sources.length > 1)
         .map(([line, sources]) => ({
           say: { line: line ?? 0, sources: listed(sources) },
           about: sources.map(aboutSource),
-        })),
+        }));
+    },
   },
   {
     code: 'same-name-twice',
@@ -56,13 +62,15 @@ export const riderFindings: readonly FindingRule[] = [
     needs: 'the names of sources',
     cause: '{count} sources are called {name}: on stage nobody knows which one is meant.',
     remedy: 'Give each a name of its own.',
-    find: ({ sheet }) =>
-      [...Map.groupBy(sheet.sources, (source) => source.name.trim().toLowerCase())]
+    find: ({ sheet }) => {
+      if (!hasRepeats(sheet.sources, nameSaid)) return [];
+      return [...Map.groupBy(sheet.sources, nameSaid)]
         .filter(([, sources]) => sources.length > 1)
         .map(([, sources]) => ({
           say: { count: sources.length, name: quoted(sources[0]) },
           about: sources.map(aboutSource),
-        })),
+        }));
+    },
   },
   {
     code: 'act-ends-before-it-starts',

@@ -19,6 +19,24 @@ export type FindingRule = {
   find: (facts: ActFacts) => readonly Case[];
 };
 
+const noCases: readonly Case[] = [];
+
+/** A case for each row that gives one. Most rules find nothing in most acts, and then nothing is made. */
+export function casesOf<T>(
+  rows: readonly T[],
+  caseOf: (row: T, at: number) => Case | null,
+): readonly Case[] {
+  let cases: Case[] | null = null;
+  const { length } = rows;
+  for (let at = 0; at < length; at++) {
+    const found = caseOf(rows[at] as T, at);
+    if (found === null) continue;
+    if (cases === null) cases = [found];
+    else cases.push(found);
+  }
+  return cases ?? noCases;
+}
+
 export function findingOf(rule: Omit<FindingRule, 'find'>, { say, about }: Case): Finding {
   return {
     code: rule.code,

@@ -31,8 +31,19 @@ export function copyName(purpose: Purpose): string {
 /** Levels as the trade says them: one digit, a sign, a true minus never. */
 export function decibels(levelDb: number): string {
   if (levelDb === -Infinity) return 'nothing';
-  const rounded = Math.round(levelDb * 10) / 10;
-  return `${rounded > 0 ? '+' : ''}${Object.is(rounded, -0) ? 0 : rounded} dB`;
+  const rounded = inTenths(levelDb);
+  return rounded > 0 ? `+${rounded} dB` : `${rounded} dB`;
+}
+
+/** A level without the sign above 0, as where the words beside it say which way it goes. */
+export function unsigned(levelDb: number): string {
+  if (levelDb === -Infinity) return 'nothing';
+  return `${inTenths(levelDb)} dB`;
+}
+
+/** Adding 0 makes a minus zero plain. */
+function inTenths(levelDb: number): number {
+  return Math.round(levelDb * 10) / 10 + 0;
 }
 
 export function number(value: number, digits = 1): string {

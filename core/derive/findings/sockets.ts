@@ -5,8 +5,10 @@ import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
-import type { FindingRule } from './rule.ts';
+import { flows } from '../sends.ts';
+import { casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
+import { hasRepeats } from './shared.ts';
 
 /** Faults of where sources are plugged. */
 export const socketFindings: readonly FindingRule[] = [
@@ -16,19 +18,18 @@ export const socketFindings: readonly FindingRule[] = [
     needs: 'the sockets of the rig, their 48 V switches, and those the act needs',
     cause: '{source} has no socket: {reason}.',
     remedy: 'Drop a source, mark what is not to be heard here, or bring a box.',
-    find: (facts) => {
-      const needed = facts.sheet.sources.filter(needsSocket).length;
-      const there = facts.sheet.sockets.filter((socket) => socket.reservedFor === null).length;
-      return facts.plan.patches.flatMap(({ sourceId, socketId, why }) => {
-        const source = sourceOf(facts, sourceId);
-        if (!source || socketId !== null || !needsSocket(source)) return [];
+    find: (facts) =>
+      casesOf(facts.plan.patches, ({ sourceId, socketId, why }) => {
+        const source = socketId === null ? sourceOf(facts, sourceId) : undefined;
+        if (!source || !needsSocket(source)) return null;
+        const needed = facts.sheet.sources.filter(needsSocket).length;
+        const there = facts.sheet.sockets.filter((socket) => socket.reservedFor === null).length;
         const reason =
           needed > there
             ? `needed ${needed}, free to use ${there}`
             : why.replace(/^No/, 'no').replace(/\.$/, '');
-        return [{ say: { source: quoted(source), reason }, about: [aboutSource(source)] }];
-      });
-    },
+        return { say: { source: quoted(source), reason }, about: [aboutSource(source)] };
+      }),
   },
   {
     code: 'socket-used-twice',
@@ -36,13 +37,15 @@ export const socketFindings: readonly FindingRule[] = [
     needs: 'the sockets of all sources',
     cause: 'Socket {socket} is given to {sources}: only one of them can be plugged there.',
     remedy: 'Plug one of them elsewhere.',
-    find: (facts) =>
-      [...sourcesBySocket(facts)]
+    find: (facts) => {
+      if (!hasRepeats(facts.plan.patches, (patch) => patch.socketId)) return [];
+      return [...sourcesBySocket(facts)]
         .filter(([, sources]) => sources.length > 1)
         .map(([id, sources]) => ({
           say: { socket: socketName(facts, id), sources: listed(sources) },
           about: [{ of: 'socket', id } as const, ...sources.map(aboutSource)],
-        })),
+        }));
+    },
   },
   {
     code: 'socket-is-reserved',
@@ -50,15 +53,18 @@ export const socketFindings: readonly FindingRule[] = [
     needs: 'the sockets of all sources, and what the rig reserves',
     cause: '{source} is plugged at {socket}, which is kept for {use}.',
     remedy: 'Plug it elsewhere, or free the socket.',
-    find: (facts) =>
-      [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
-        const use = facts.socketById.get(id)?.reservedFor ?? null;
+    find: (facts) => {
+      const useOf = (id: Id) => facts.socketById.get(id)?.reservedFor ?? null;
+      if (facts.sheet.sockets.every((socket) => socket.reservedFor === null)) return [];
+      return [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
+        const use = useOf(id);
         if (use === null) return [];
         return sources.map((source) => ({
           say: { source: quoted(source), socket: socketName(facts, id), use },
           about: [{ of: 'socket', id } as const, aboutSource(source)],
         }));
-      }),
+      });
+    },
   },
   {
     code: 'cable-does-not-reach',
@@ -67,26 +73,25 @@ export const socketFindings: readonly FindingRule[] = [
     cause: '{source} stands {apart} m from box {box}, and its cables reach {reach} m.',
     remedy: 'Plug it into a nearer box, move the box, or lay a longer cable.',
     find: (facts) =>
-      facts.plan.patches.flatMap(({ sourceId, socketId }) => {
-        const source = sourceOf(facts, sourceId);
+      casesOf(facts.plan.patches, ({ sourceId, socketId }) => {
         const socket = socketId === null ? undefined : facts.socketById.get(socketId);
-        const box = socket && facts.sheet.boxes.find((it) => it.id === socket.boxId);
-        const from = source && placeOf(source);
+        const box = socket && facts.index.boxById.get(socket.boxId);
         const to = box && placeOf(box);
-        if (!source || !socket || !from || !to || box.reachM === null) return [];
+        if (!socket || !to || box.reachM === null) return null;
+        const source = sourceOf(facts, sourceId);
+        const from = source && placeOf(source);
+        if (!from) return null;
         const apartM = distanceM(from, to);
-        if (apartM <= box.reachM) return [];
-        return [
-          {
-            say: {
-              source: quoted(source),
-              box: quoted(box),
-              apart: number(apartM),
-              reach: number(box.reachM),
-            },
-            about: [aboutSource(source), { of: 'socket', id: socket.id } as const],
+        if (apartM <= box.reachM) return null;
+        return {
+          say: {
+            source: quoted(source),
+            box: quoted(box),
+            apart: number(apartM),
+            reach: number(box.reachM),
           },
-        ];
+          about: [aboutSource(source), { of: 'socket', id: socket.id }],
+        };
       }),
   },
   {
@@ -141,7 +146,7 @@ export const socketFindings: readonly FindingRule[] = [
 /** A socket as it is written on the box: A1. */
 export function socketName(facts: ActFacts, id: Id): string {
   const socket = facts.socketById.get(id);
-  const box = socket && facts.sheet.boxes.find((it) => it.id === socket.boxId);
+  const box = socket && facts.index.boxById.get(socket.boxId);
   return socket && box ? `${box.name}${socket.number}` : 'that is not in the rig';
 }
 
@@ -160,8 +165,7 @@ function lackOfSpare(facts: ActFacts, leadAt: number, spareAt: number): string |
   const spare = facts.copies[spareAt];
   if (lead?.monitors != null && spare?.monitors == null) return 'a copy for monitors';
   const missing = facts.sheet.mixes.filter((_, mixAt) => {
-    const feedOf = (at: number) => facts.feeds[at]?.[mixAt]?.levelDb ?? null;
-    return feedOf(leadAt) !== null && feedOf(spareAt) === null;
+    return flows(facts.sends, leadAt, mixAt) && !flows(facts.sends, spareAt, mixAt);
   });
   return missing.length === 0 ? null : `a place in ${listed(missing)}`;
 }

@@ -4,9 +4,11 @@ import { pickupOf } from '../../acoustics/rejection.ts';
 import type { Mix, Source } from '../../show/act.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
+import type { Subject } from '../derived.ts';
 import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
-import type { Case, FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, decibels, number, quoted } from './say.ts';
+import { flows } from '../sends.ts';
+import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { aboutMix, aboutSource, casesOfMixes, number, quoted, unsigned } from './say.ts';
 
 /** A wedge is heard by microphones about this near; further off its level is low. Common practice. */
 const nearM = 3;
@@ -35,19 +37,18 @@ export const stageFindings: readonly FindingRule[] = [
       '{mix} holds {count} open microphones in a loudspeaker: that costs {cost} of gain before feedback against one.',
     remedy: 'Take out what {mix} does not need. Ring out on the day and open outputs from silence.',
     find: (facts) => {
-      const openMicrophones = facts.feeds.filter((_, sourceAt) =>
-        isOpenMicrophone(facts.sheet.sources[sourceAt]),
-      );
-      return facts.sheet.mixes.flatMap((mix, mixAt) => {
-        if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return [];
-        const count = openMicrophones.filter((row) => (row[mixAt]?.levelDb ?? null) !== null).length;
-        if (count < manyMicrophones) return [];
-        return [
-          {
-            say: { mix: quoted(mix), count, cost: decibels(openMicrophonesDb(count)).replace('+', '') },
-            about: [aboutMix(mix)],
-          },
-        ];
+      const openMicrophones: number[] = [];
+      for (const [at, source] of facts.sheet.sources.entries())
+        if (isOpenMicrophone(source)) openMicrophones.push(at);
+      return casesOf(facts.sheet.mixes, (mix, mixAt) => {
+        if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return null;
+        let count = 0;
+        for (const at of openMicrophones) if (flows(facts.sends, at, mixAt)) count++;
+        if (count < manyMicrophones) return null;
+        return {
+          say: { mix: quoted(mix), count, cost: unsigned(openMicrophonesDb(count)) },
+          about: [aboutMix(mix)],
+        };
       });
     },
   },
@@ -83,20 +84,28 @@ export const stageFindings: readonly FindingRule[] = [
     remedy: 'Ask the band from where their plot is seen.',
     find: ({ sheet }) =>
       [
-        ...sheet.performers.map((row) => ({ row, about: { of: 'performer' as const, id: row.id } })),
-        ...sheet.sources.map((row) => ({ row, about: aboutSource(row) })),
-        ...sheet.mixes.map((row) => ({ row, about: aboutMix(row) })),
-      ].flatMap(({ row, about }) => {
-        const said = sideInWords(row.place);
-        if (said === null || row.xM === null || Math.abs(row.xM) < 0.5) return [];
-        const drawn = row.xM > 0 ? 'left' : 'right';
-        return said === drawn ? [] : [{ say: { name: quoted(row), said, drawn }, about: [about] }];
-      }),
+        ...sidesThatDisagree(sheet.performers, ({ id }) => ({ of: 'performer', id })),
+        ...sidesThatDisagree(sheet.sources, aboutSource),
+        ...sidesThatDisagree(sheet.mixes, aboutMix),
+      ],
   },
 ];
 
-function isOpenMicrophone(source: Source | undefined): boolean {
-  return source !== undefined && (source.pickUp === 'mic' || factsOfKind(source.kind).group === 'vocals');
+function sidesThatDisagree<T extends { name: string; place: string; xM: number | null }>(
+  rows: readonly T[],
+  aboutRow: (row: T) => Subject,
+): readonly Case[] {
+  return casesOf(rows, (row) => {
+    if (row.xM === null || Math.abs(row.xM) < 0.5) return null;
+    const said = sideInWords(row.place);
+    const drawn = row.xM > 0 ? 'left' : 'right';
+    if (said === null || said === drawn) return null;
+    return { say: { name: quoted(row), said, drawn }, about: [aboutRow(row)] };
+  });
+}
+
+function isOpenMicrophone(source: Source): boolean {
+  return source.pickUp === 'mic' || factsOfKind(source.kind).group === 'vocals';
 }
 
 /** Stage sides as the trade writes them: SR, DSR, USR, stage right, and the same for left. */
@@ -137,7 +146,7 @@ function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
       mix: quoted(mix),
       source: quoted(source),
       angle: number(pickup.offAxisDegrees, 0),
-      rejection: decibels(Math.max(0, -pickup.responseDb)).replace('+', ''),
+      rejection: unsigned(Math.max(0, -pickup.responseDb)),
       pattern: source.pattern,
       null: number(nullDegrees, 0),
     },
