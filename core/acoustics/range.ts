@@ -17,8 +17,10 @@ const smallest = 1e-18;
 type Named = Record<string, number>;
 
 function requireEach(named: Named, holds: (value: number) => boolean, wanted: string): void {
-  for (const [name, value] of Object.entries(named))
+  for (const name in named) {
+    const value = named[name] ?? Number.NaN;
     if (!holds(value)) throw new RangeError(`${name} must be ${wanted}, but is ${value}.`);
+  }
 }
 
 export function requirePositive(named: Named): void {

@@ -6,6 +6,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { CueOutput, Device, Id, Rig } from '../show/rig.ts';
+import { byId, indexSheet } from '../show/sheet-index.ts';
 import type { DeviceKind } from '../show/words.ts';
 import type { Cue } from './derived.ts';
 
@@ -15,10 +16,12 @@ import type { Cue } from './derived.ts';
  * performer.
  */
 export function deriveCues(sheet: ActSheet, plan: Plan, decided: ReadonlyMap<Id, Decided<Id>>): Cue[] {
-  const deviceById = new Map(sheet.devices.map((device) => [device.id, device]));
+  const { deviceById } = indexSheet(sheet);
+  const cueById = byId(sheet.cueOutputs);
+  const levelOfCueDb = new Map(sheet.cueOutputs.map((cue) => [cue, cueLevelDb(cue, deviceById)]));
   return sheet.mixes.map((mix, mixAt) => {
     const decision = decided.get(mix.id);
-    const decidedCue = decision && sheet.cueOutputs.find((cue) => cue.id === decision.value);
+    const decidedCue = decision && cueById.get(decision.value);
     const wanted = cueKindOf(mix.deviceKind);
     const right = sheet.cueOutputs.find((cue) => cue.kind === wanted);
     const cue = decidedCue ?? right ?? sheet.cueOutputs[0] ?? null;
@@ -28,7 +31,7 @@ export function deriveCues(sheet: ActSheet, plan: Plan, decided: ReadonlyMap<Id,
       mixId: mix.id,
       cueOutputId: cue?.id ?? null,
       format: planned?.format === 'stereo' && cue?.format === 'stereo' ? 'stereo' : 'mono',
-      offsetDb: cue && offsetDb(devices, cue, deviceById),
+      offsetDb: cue && offsetDb(devices, levelOfCueDb.get(cue) ?? null),
       delayMs: cue && cueDelayMs(cue, sheet.rig),
       decided: decidedCue !== undefined && decision?.by === 'engineer',
       why: whyCue(mix, cue, decidedCue !== undefined),
@@ -67,12 +70,17 @@ function deviceLevelDbSpl(device: Device): number | null {
   return loudspeakerLevelDbSpl({ sensitivityDbSpl, powerW, distanceM: listeningDistanceM });
 }
 
+/** Level of the engineer's own device on a cue output; null where it is not known. */
+function cueLevelDb(cue: CueOutput, deviceById: ReadonlyMap<Id, Device>): number | null {
+  const device = cue.deviceId === null ? undefined : deviceById.get(cue.deviceId);
+  return device ? deviceLevelDbSpl(device) : null;
+}
+
 /** Several loudspeakers of one mix stand apart, so their powers add; several packs have one listener each. */
-function offsetDb(devices: readonly Device[], cue: CueOutput, byId: ReadonlyMap<Id, Device>): number | null {
-  const cueDevice = cue.deviceId === null ? undefined : byId.get(cue.deviceId);
-  const cueDb = cueDevice ? deviceLevelDbSpl(cueDevice) : null;
+function offsetDb(devices: readonly Device[], cueDb: number | null): number | null {
+  if (cueDb === null) return null;
   const levelsDb = devices.map(deviceLevelDbSpl).filter((levelDb) => levelDb !== null);
-  if (cueDb === null || levelsDb.length === 0 || levelsDb.length < devices.length) return null;
+  if (levelsDb.length === 0 || levelsDb.length < devices.length) return null;
   const inEars = devices.every((device) => device.kind === 'in-ear');
   return (inEars ? Math.max(...levelsDb) : incoherentSumDb(levelsDb)) - cueDb;
 }

@@ -1,7 +1,8 @@
 import { gainNeededDb, microphoneOutputDbu } from '../acoustics/microphone-level.ts';
 import type { Plan } from '../plan/plan.ts';
-import type { Copy, Source } from '../show/act.ts';
+import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { rowsOfCopies } from '../plan/plan-copies.ts';
 import { addToList } from '../show/add-to-list.ts';
 import type { Id, Rig } from '../show/rig.ts';
 import type { GainOwner, Purpose } from '../show/words.ts';
@@ -13,7 +14,7 @@ import type { CopyTrim, SourceGain } from './derived.ts';
  * where it was.
  */
 export function deriveGains(sheet: ActSheet, plan: Plan): SourceGain[] {
-  const rows = new Map<string, Copy>(sheet.copies.map((copy) => [`${copy.sourceId} ${copy.purpose}`, copy]));
+  const rows = rowsOfCopies(sheet);
   const purposesOf = new Map<Id, Purpose[]>();
   for (const { sourceId, purpose, channel } of plan.copies) {
     if (channel !== null) addToList(purposesOf, sourceId, purpose);
@@ -36,7 +37,7 @@ export function deriveGains(sheet: ActSheet, plan: Plan): SourceGain[] {
       gainDb: source.gainDb,
       movedDb,
       trims: (purposesOf.get(source.id) ?? []).map((purpose) =>
-        trimOf(purpose, rows.get(`${source.id} ${purpose}`)?.trimDb ?? 0, owner, movedDb, sheet.rig),
+        trimOf(purpose, rows.get(source.id)?.[purpose]?.trimDb ?? 0, owner, movedDb, sheet.rig),
       ),
     };
   });

@@ -1,4 +1,5 @@
 import type { ActSheet } from '../show/act-sheet.ts';
+import { remembered } from '../show/remember.ts';
 import type { Id } from '../show/rig.ts';
 import type { DecidedBy } from './plan.ts';
 
@@ -17,7 +18,7 @@ export type DecisionIndex = {
 };
 
 /** Sorts the sheet's decisions by what they are about. Those on single feeds are read where feeds are made. */
-export function indexDecisions(sheet: ActSheet): DecisionIndex {
+export const indexDecisions = remembered((sheet: ActSheet): DecisionIndex => {
   const socketOfSource = new Map<Id, Decided<Id>>();
   const phantomOfSource = new Map<Id, Decided<boolean>>();
   const busesOfMix = new Map<Id, Decided<Id[]>>();
@@ -34,7 +35,7 @@ export function indexDecisions(sheet: ActSheet): DecisionIndex {
     else if (decision.about === 'cue') cueOfMix.set(decision.mixId, { value: decision.cueOutputId, by });
   }
   return { socketOfSource, phantomOfSource, busesOfMix, outputsOfMix, devicesOfMix, cueOfMix };
-}
+});
 
 function add(map: Map<Id, Decided<Id[]>>, key: Id, id: Id, by: DecidedBy): void {
   const found = map.get(key);

@@ -2,7 +2,7 @@ import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { remembered } from '../show/remember.ts';
 import type { Id } from '../show/rig.ts';
-import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
+import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
 
 /**
@@ -38,44 +38,51 @@ const phaseFamilies: readonly (readonly SourceKind[])[] = [
   ['bass di', 'bass amp', 'bass'],
 ];
 
+const familyOfKind: ReadonlyMap<SourceKind, number> = new Map(
+  phaseFamilies.flatMap((kinds, family) => kinds.map((kind): [SourceKind, number] => [kind, family])),
+);
+
 /** Sources that get copies together or not at all, and why this is their place in the order. */
 export type DoublingUnit = { sources: Source[]; why: string };
 
 /** Everything that a copy may be proposed for, in the order of gain; phase and stereo pairs are one unit. */
 export function doublingUnits(sheet: ActSheet): DoublingUnit[] {
   const unitOf = unitsOfSources(sheet.sources);
-  const ranked = sheet.sources
-    .map((source, order) => ({
-      source,
-      order,
-      rank: rankOf(source),
-      nearM: source.kind === 'lead vocal' ? 0 : nearestLoudspeakerM(sheet, source),
-    }))
-    .filter(({ rank }) => rank !== null)
-    .sort((a, b) => (a.rank ?? 0) - (b.rank ?? 0) || a.nearM - b.nearM || a.order - b.order);
+  const ranked: { source: Source; order: number; rank: number; nearM: number }[] = [];
+  for (const [order, source] of sheet.sources.entries()) {
+    const rank = rankOfKind.get(source.kind);
+    if (rank === undefined) continue;
+    const nearM = source.kind === 'lead vocal' ? 0 : nearestLoudspeakerM(sheet, source);
+    ranked.push({ source, order, rank, nearM });
+  }
+  ranked.sort((a, b) => a.rank - b.rank || a.nearM - b.nearM || a.order - b.order);
   const seen = new Set<Source[]>();
   const units: DoublingUnit[] = [];
   for (const { source, rank } of ranked) {
     const sources = unitOf.get(source.id) ?? [source];
     if (seen.has(sources)) continue;
     seen.add(sources);
-    units.push({ sources, why: doublingOrder[rank ?? 0]?.why ?? '' });
+    units.push({ sources, why: doublingOrder[rank]?.why ?? '' });
   }
   return units;
 }
 
-function rankOf(source: Source): number | null {
-  const { group } = factsOfKind(source.kind);
-  const rank = doublingOrder.findIndex((row) => row.kinds?.includes(source.kind) || row.group === group);
-  return rank < 0 ? null : rank;
-}
+/** Place of each kind in the doubling order: the first row that names it or its group. */
+const rankOfKind: ReadonlyMap<SourceKind, number> = new Map(
+  sourceKinds.flatMap((kind): [SourceKind, number][] => {
+    const { group } = factsOfKind(kind);
+    const rank = doublingOrder.findIndex((row) => row.kinds?.includes(kind) || row.group === group);
+    return rank < 0 ? [] : [[kind, rank]];
+  }),
+);
 
 /** Distance to the nearest mix that comes out of a loudspeaker; far away where a place is not known. */
 function nearestLoudspeakerM(sheet: ActSheet, source: Source): number {
   const place = placeOf(source);
   let nearest = Number.MAX_VALUE;
+  if (!place) return nearest;
   for (const mix of sheet.mixes) {
-    if (!place || mix.deviceKind === null || mix.deviceKind === 'in-ear') continue;
+    if (mix.deviceKind === null || mix.deviceKind === 'in-ear') continue;
     const there = placeOf(mix);
     if (there) nearest = Math.min(nearest, distanceM(place, there));
   }
@@ -109,8 +116,8 @@ export const unitsOfSources = remembered((sources: readonly Source[]): Map<Id, S
 
 /** A key that microphones of one instrument share, or null where a source has no such relatives. */
 function familyOf(source: Source): string | null {
-  const family = phaseFamilies.findIndex((kinds) => kinds.includes(source.kind));
-  if (family >= 0) return `${family} ${source.performerId}`;
+  const family = familyOfKind.get(source.kind);
+  if (family !== undefined) return `${family} ${source.performerId}`;
   const known = source.performerId !== null && (source.pickUp === 'mic' || source.pickUp === 'di');
   return known ? `${source.kind} ${source.performerId}` : null;
 }

@@ -1,6 +1,7 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Bus, Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import type { Format } from '../show/words.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
@@ -46,7 +47,7 @@ function assign(
   const free = new Map<number, Bus>();
   for (const bus of sheet.buses)
     if (bus.reservedFor === null && !cueBusIds.has(bus.id)) free.set(bus.number, bus);
-  const byId = new Map(sheet.buses.map((bus) => [bus.id, bus]));
+  const byId = indexSheet(sheet).busById;
   const result = new Map<Id, BusesOfMix>();
   for (const mix of mixes) {
     const decision = decided.get(mix.id);

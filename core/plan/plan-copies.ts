@@ -1,6 +1,7 @@
 import type { Copy, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import { type Purpose, purposes } from '../show/words.ts';
 import { doublingUnits } from './doubling-order.ts';
 import { NumbersInUse } from './numbers-in-use.ts';
@@ -15,26 +16,29 @@ type RowsOfSource = Partial<Record<Purpose, Copy>>;
  */
 export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver: PassedOver[] } {
   const desk = new NumbersInUse(sheet.rig.channelCount);
-  const rows = copyRows(sheet);
+  const rows = rowsOfCopies(sheet);
   const copies = new Map<Id, PlannedCopy[]>();
   for (const source of sheet.sources) {
     const needed = neededCopies(source, rows.get(source.id) ?? {});
     for (const { channel } of needed) if (channel !== null) desk.take(channel);
     copies.set(source.id, needed);
   }
-  giveChannels(sheet.sources, desk, (source) => mainCopy(copies.get(source.id)));
+  // The FOH channel where there is one, for it comes first.
+  giveChannels(sheet, desk, (source) => copies.get(source.id)?.[0]);
   for (const purpose of new Set(sheet.copies.map((row) => row.purpose)))
-    giveChannels(sheet.sources, desk, (source) => copyFor(copies.get(source.id), purpose));
+    giveChannels(sheet, desk, (source) => copyFor(copies.get(source.id), purpose));
   const passedOver = proposeMonitorCopies(sheet, rows, copies, desk);
-  giveChannels(sheet.sources, desk, (source) => copyFor(copies.get(source.id), 'monitors'));
+  giveChannels(sheet, desk, (source) => copyFor(copies.get(source.id), 'monitors'));
   return { copies: sheet.sources.flatMap((source) => copies.get(source.id) ?? []), passedOver };
 }
 
 function copyFor(copies: readonly PlannedCopy[] | undefined, purpose: Purpose): PlannedCopy | undefined {
-  return copies?.find((copy) => copy.purpose === purpose);
+  if (copies) for (const copy of copies) if (copy.purpose === purpose) return copy;
+  return undefined;
 }
 
-function copyRows(sheet: ActSheet): Map<Id, RowsOfSource> {
+/** What was decided about copies, by source and purpose. Of two rows about one copy the later holds. */
+export function rowsOfCopies(sheet: ActSheet): Map<Id, RowsOfSource> {
   const rows = new Map<Id, RowsOfSource>();
   for (const row of sheet.copies) {
     const ofSource = rows.get(row.sourceId) ?? {};
@@ -71,22 +75,18 @@ function needOf(source: Source, purpose: Purpose): string | null {
   return null;
 }
 
-function mainCopy(copies: readonly PlannedCopy[] | undefined): PlannedCopy | undefined {
-  return copyFor(copies, 'foh') ?? copies?.[0];
-}
-
 /** Channels in source order for one copy of each source; a pair gets two side by side where there are any. */
 function giveChannels(
-  sources: readonly Source[],
+  sheet: ActSheet,
   desk: NumbersInUse,
   copyOf: (source: Source) => PlannedCopy | undefined,
 ): void {
-  const waiting = sources.filter((source) => copyOf(source)?.channel === null);
-  const byId = waiting.length === 0 ? null : new Map(sources.map((source) => [source.id, source]));
-  for (const source of waiting) {
+  const { sourceAt } = indexSheet(sheet);
+  for (const source of sheet.sources) {
     const copy = copyOf(source);
     if (!copy || copy.channel !== null) continue;
-    const pair = source.pairSourceId === null ? undefined : byId?.get(source.pairSourceId);
+    const pair =
+      source.pairSourceId === null ? undefined : sheet.sources[sourceAt.get(source.pairSourceId) ?? -1];
     const other = pair && pair !== source ? copyOf(pair) : undefined;
     if (other && other.channel === null) {
       const channels = desk.takeLowestPair();

@@ -1,7 +1,7 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id } from '../show/rig.ts';
-import type { DeviceKind, Format } from '../show/words.ts';
+import type { Format } from '../show/words.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 
@@ -17,7 +17,6 @@ export function planDevices(
   formats: ReadonlyMap<Id, Format>,
   decided: ReadonlyMap<Id, Decided<Id[]>>,
 ): Map<Id, DevicesOfMix> {
-  const stock = Map.groupBy(sheet.devices.filter(isForPerformers), (device) => device.kind);
   const taken = new Set<Id>();
   const result = new Map<Id, DevicesOfMix>();
   for (const mix of sheet.mixes) {
@@ -26,11 +25,14 @@ export function planDevices(
     for (const id of decision.value) taken.add(id);
     result.set(mix.id, { deviceIds: decision.value, by: decision.by });
   }
+  const free = Map.groupBy(
+    sheet.devices.filter((device) => isForPerformers(device) && !taken.has(device.id)),
+    (device) => device.kind,
+  );
   for (const mix of sheet.mixes) {
     if (result.has(mix.id)) continue;
-    const deviceIds = usesHouseDevice(mix)
-      ? takeDevices(stock, taken, mix, formats.get(mix.id) ?? 'mono')
-      : [];
+    const stock = mix.deviceKind === null || !usesHouseDevice(mix) ? undefined : free.get(mix.deviceKind);
+    const deviceIds = stock ? takeDevices(stock, mix.deviceCount, formats.get(mix.id) ?? 'mono') : [];
     result.set(mix.id, { deviceIds, by: 'proposal' });
   }
   return result;
@@ -46,21 +48,16 @@ function isForPerformers(device: Device): boolean {
   return !device.forCue && device.reservedFor === null;
 }
 
-function takeDevices(
-  stock: ReadonlyMap<DeviceKind, readonly Device[]>,
-  taken: Set<Id>,
-  mix: Mix,
-  format: Format,
-): Id[] {
-  const free = (mix.deviceKind === null ? [] : (stock.get(mix.deviceKind) ?? [])).filter(
-    ({ id }) => !taken.has(id),
-  );
-  const deviceIds = [
-    ...free.filter((device) => device.format === format),
-    ...free.filter((device) => device.format !== format),
-  ]
-    .slice(0, mix.deviceCount)
-    .map((device) => device.id);
-  for (const id of deviceIds) taken.add(id);
+/** Takes up to `count` devices out of a stock, those of the right format first. */
+function takeDevices(stock: Device[], count: number, format: Format): Id[] {
+  const deviceIds: Id[] = [];
+  for (const right of [true, false])
+    for (let at = 0; at < stock.length && deviceIds.length < count; ) {
+      const device = stock[at];
+      if (device && (device.format === format) === right) {
+        deviceIds.push(device.id);
+        stock.splice(at, 1);
+      } else at++;
+    }
   return deviceIds;
 }

@@ -2,6 +2,7 @@ import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id, Output } from '../show/rig.ts';
 import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import type { Format } from '../show/words.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
@@ -22,7 +23,7 @@ export function planOutputs(
   decided: ReadonlyMap<Id, Decided<Id[]>>,
 ): Map<Id, OutputsOfMix> {
   const open = openOutputs(sheet);
-  const deviceById = new Map(sheet.devices.map((device) => [device.id, device]));
+  const { deviceById } = indexSheet(sheet);
   const result = new Map<Id, OutputsOfMix>();
   const give = (mix: Mix, outputs: OutputsOfMix) => {
     for (const id of outputs.outputIds) open.delete(id);
@@ -35,9 +36,9 @@ export function planOutputs(
     if (settled) give(mix, settled);
   }
   for (const mix of sheet.mixes) {
+    if (result.has(mix.id)) continue;
     const wired = wiredOutputs(devices.get(mix.id), deviceById);
-    const free = wired.length >= widthOf(mix) && wired.every((id) => open.has(id));
-    if (!result.has(mix.id) && free)
+    if (wired.length >= widthOf(mix) && wired.every((id) => open.has(id)))
       give(mix, { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' });
   }
   const nearest = new NearestOutputs(sheet, open);
@@ -99,28 +100,33 @@ function openOutputs(sheet: ActSheet): Map<Id, Output> {
 
 /** All outputs that a mix's devices are wired to: two wedges on one mono mix may hang on two. */
 function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, Device>): Id[] {
-  const rows = (devices?.deviceIds ?? []).flatMap((id) => byId.get(id) ?? []);
-  const wired = rows
-    .flatMap((device) => [device.outputId, device.secondOutputId])
-    .filter((id) => id !== null);
-  return [...new Set(wired)];
+  const wired: Id[] = [];
+  for (const deviceId of devices?.deviceIds ?? []) {
+    const device = byId.get(deviceId);
+    for (const id of device ? [device.outputId, device.secondOutputId] : [])
+      if (id !== null && !wired.includes(id)) wired.push(id);
+  }
+  return wired;
 }
 
 /** One decided output of a stereo mix stands for itself and the next number of the same place and box. */
 function withNext(outputIds: readonly Id[], width: number, outputs: readonly Output[]): Id[] {
   const first = outputs.find((output) => output.id === outputIds[0]);
   if (width === 1 || outputIds.length > 1 || !first) return [...outputIds];
-  const next = outputs.find((output) => socketKey(output) === nextKey(first));
+  const next = outputs.find((output) => isNextOf(first, output));
   return next ? [first.id, next.id] : [first.id];
 }
 
-const socketKey = ({ place, boxId, number }: Output) => `${place} ${boxId} ${number}`;
-const nextKey = ({ place, boxId, number }: Output) => `${place} ${boxId} ${number + 1}`;
+function isNextOf(first: Output, output: Output): boolean {
+  const sameBox = output.place === first.place && output.boxId === first.boxId;
+  return sameBox && output.number === first.number + 1;
+}
 
 /** The outputs that are still free, to be searched from a place on the stage. */
 class NearestOutputs {
   readonly #open: ReadonlyMap<Id, Output>;
-  readonly #inOrder: Output[];
+  /** What was given away is dropped before each search. */
+  #inOrder: Output[];
   readonly #placeOfOutput = new Map<Id, StagePlace>();
   /** For each output the one beside it on the same box, on its right. */
   readonly #right = new Map<Id, Output>();
@@ -128,35 +134,40 @@ class NearestOutputs {
   constructor(sheet: ActSheet, open: ReadonlyMap<Id, Output>) {
     this.#open = open;
     const outputs = [...open.values()];
-    const byKey = new Map(outputs.map((output) => [socketKey(output), output]));
-    const boxes = new Map(sheet.boxes.map((box) => [box.id, box]));
+    const { boxById } = indexSheet(sheet);
     for (const output of outputs) {
-      const right = byKey.get(nextKey(output));
-      if (right) this.#right.set(output.id, right);
-      const box = boxes.get(output.boxId ?? '');
+      const box = output.boxId === null ? undefined : boxById.get(output.boxId);
       const place = placeOf(output) ?? (box ? placeOf(box) : null);
       if (place) this.#placeOfOutput.set(output.id, place);
     }
     const boxPlace = new Map(sheet.boxes.map((box, place) => [box.id, place]));
-    const placeOfBox = (output: Output) => boxPlace.get(output.boxId ?? '') ?? sheet.boxes.length;
+    const placeOfBox = ({ boxId }: Output) =>
+      (boxId === null ? undefined : boxPlace.get(boxId)) ?? sheet.boxes.length;
     this.#inOrder = outputs.sort(
       (a, b) => rankOf(a) - rankOf(b) || placeOfBox(a) - placeOfBox(b) || a.number - b.number,
     );
+    // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
+    for (const [at, output] of this.#inOrder.entries()) {
+      const next = this.#inOrder[at + 1];
+      const right = next && isNextOf(output, next) ? next : outputs.find((it) => isNextOf(output, it));
+      if (right) this.#right.set(output.id, right);
+    }
   }
 
   /** One or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
   to(place: StagePlace | null, width: number): Id[] {
-    const inOrder = this.#nearestFirst(place);
-    const first = inOrder.find((output) => this.#open.has(output.id));
+    if (this.#inOrder.length > this.#open.size)
+      this.#inOrder = this.#inOrder.filter((output) => this.#open.has(output.id));
+    const free = this.#nearestFirst(place);
+    const [first, second] = free;
     if (!first) return [];
     if (width === 1) return [first.id];
-    for (const left of inOrder) {
+    for (const left of free) {
       const right = this.#right.get(left.id);
-      if (right && this.#open.has(left.id) && this.#open.has(right.id)) return [left.id, right.id];
+      if (right && this.#open.has(right.id)) return [left.id, right.id];
     }
     // Two that are not neighbours still carry a stereo mix; one alone does not.
-    const free = inOrder.filter((output) => this.#open.has(output.id));
-    return free.length >= 2 ? free.slice(0, 2).map((output) => output.id) : [];
+    return second ? [first.id, second.id] : [];
   }
 
   #nearestFirst(place: StagePlace | null): Output[] {

@@ -1,6 +1,8 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Box, Id } from '../show/rig.ts';
+import { addToList } from '../show/add-to-list.ts';
+import type { Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 import type { SocketOfSource } from './plan-sockets.ts';
@@ -16,15 +18,14 @@ export function planPhantom(
   sockets: ReadonlyMap<Id, SocketOfSource>,
   decided: ReadonlyMap<Id, Decided<boolean>>,
 ): Map<Id, PhantomOfSource> {
-  const switches = new Map<string, Source[]>();
+  const switches = new Map<number, Source[]>();
   const result = new Map<Id, PhantomOfSource>();
-  const switchOf = switchNames(sheet);
+  const switchOf = switchesOf(sheet);
   for (const source of sheet.sources) {
     const socketId = sockets.get(source.id)?.socketId ?? null;
-    const name = (socketId !== null && switchOf.get(socketId)) || `source ${source.id}`;
-    const sharing = switches.get(name);
-    if (sharing) sharing.push(source);
-    else switches.set(name, [source]);
+    const number = socketId === null ? undefined : switchOf(socketId);
+    if (number === undefined) result.set(source.id, stateOf([source], decided));
+    else addToList(switches, number, source);
   }
   for (const sharing of switches.values()) {
     const state = stateOf(sharing, decided);
@@ -33,15 +34,18 @@ export function planPhantom(
   return result;
 }
 
-/** Name of the switch of each socket: one for each bank of a box. */
-export function switchNames(sheet: ActSheet): Map<Id, string> {
-  const boxes = new Map<Id, Box>(sheet.boxes.map((box) => [box.id, box]));
-  return new Map(
-    sheet.sockets.map((socket) => {
-      const bankSize = boxes.get(socket.boxId)?.phantomBankSize ?? 1;
-      return [socket.id, `${socket.boxId} ${Math.floor((socket.number - 1) / bankSize)}`];
-    }),
-  );
+/** A box has fewer sockets, and so fewer switches, than this. */
+const mostSwitches = 2048;
+
+/** Number of the switch of a socket, one for each bank of a box; undefined where there is no such socket or box. */
+export function switchesOf(sheet: ActSheet): (socketId: Id) => number | undefined {
+  const { socketById } = indexSheet(sheet);
+  const boxes = new Map(sheet.boxes.map((box, at) => [box.id, { at, bankSize: box.phantomBankSize }]));
+  return (socketId) => {
+    const socket = socketById.get(socketId);
+    const box = socket && boxes.get(socket.boxId);
+    return socket && box && box.at * mostSwitches + Math.floor((socket.number - 1) / box.bankSize);
+  };
 }
 
 function stateOf(sharing: readonly Source[], decided: ReadonlyMap<Id, Decided<boolean>>): PhantomOfSource {

@@ -1,6 +1,7 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Box, Id, Socket } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
@@ -32,14 +33,15 @@ export function planSockets(sheet: ActSheet, decided: ReadonlyMap<Id, Decided<Id
       decision.by === 'engineer' ? 'The engineer decided this socket.' : 'A proposed socket that was taken.';
     result.set(source.id, { socketId: decision.value, by: decision.by, why });
   }
-  const byId = new Map(sheet.sources.map((source) => [source.id, source]));
+  const { sourceAt } = indexSheet(sheet);
   for (const source of sheet.sources) {
     if (result.has(source.id)) continue;
     if (!needsSocket(source)) {
       result.set(source.id, { socketId: null, by: 'proposal', why: whyNoSocket(source) });
       continue;
     }
-    const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
+    const pair =
+      source.pairSourceId === null ? undefined : sheet.sources[sourceAt.get(source.pairSourceId) ?? -1];
     const pairWaits = pair && pair !== source && !result.has(pair.id) && needsSocket(pair);
     const found = stage.takeFor(source, pairWaits ? pair : null);
     result.set(source.id, found.first);
@@ -72,25 +74,25 @@ const inOrderWhy = 'The lowest free socket in order.';
 class OpenStage {
   readonly #boxes: OpenBox[];
   readonly #inOrder: readonly { open: OpenBox; why: string }[];
-  readonly #boxOfSocket = new Map<Id, { open: OpenBox; socket: Socket }>();
+  readonly #openById: ReadonlyMap<Id, OpenBox>;
+  readonly #socketById: ReadonlyMap<Id, Socket>;
 
   constructor(sheet: ActSheet) {
     this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], banks: new Map() }));
     this.#inOrder = this.#boxes.map((open) => ({ open, why: inOrderWhy }));
     // The socket of a spare line waits for its source, so nothing else may be plugged there.
     const kept = new Set(sheet.alternates.map((alternate) => alternate.socketId));
-    const byId = new Map(this.#boxes.map((open) => [open.box.id, open]));
-    for (const socket of sheet.sockets) {
-      const open = byId.get(socket.boxId);
-      if (!open) continue;
-      this.#boxOfSocket.set(socket.id, { open, socket });
-      if (socket.reservedFor === null && !kept.has(socket.id)) open.sockets.push(socket);
-    }
+    this.#openById = new Map(this.#boxes.map((open) => [open.box.id, open]));
+    this.#socketById = indexSheet(sheet).socketById;
+    for (const socket of sheet.sockets)
+      if (socket.reservedFor === null && !kept.has(socket.id))
+        this.#openById.get(socket.boxId)?.sockets.push(socket);
   }
 
   takeDecided(source: Source, socketId: Id): void {
-    const found = this.#boxOfSocket.get(socketId);
-    if (found) take(found.open, found.socket, source);
+    const socket = this.#socketById.get(socketId);
+    const open = socket && this.#openById.get(socket.boxId);
+    if (open) take(open, socket, source);
   }
 
   /** The lowest socket for a source, and the one beside it for the other side of a pair where there is one. */

@@ -1,10 +1,11 @@
-import { switchNames } from '../../plan/plan-phantom.ts';
+import { switchesOf } from '../../plan/plan-phantom.ts';
 import type { Source } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, caseOfEachSource, casesOfSources, listed } from './say.ts';
+import { hasRepeats } from './shared.ts';
 
 /** Faults of phantom power. */
 export const phantomFindings: readonly FindingRule[] = [
@@ -80,21 +81,24 @@ export const phantomFindings: readonly FindingRule[] = [
 ];
 
 function patched(facts: ActFacts, isSo: (source: Source, on: boolean) => boolean): Source[] {
-  return facts.plan.patches.flatMap(({ sourceId, socketId, phantomOn }) => {
-    const source = sourceOf(facts, sourceId);
-    return source && socketId !== null && isSo(source, phantomOn) ? [source] : [];
+  return facts.sheet.sources.filter((source, at) => {
+    const patch = facts.plan.patches[at];
+    return patch !== undefined && patch.socketId !== null && isSo(source, patch.phantomOn);
   });
 }
 
 /** Sources that hang on one switch, in groups of at least two. */
 const sourcesBySwitch = remembered((facts: ActFacts): Source[][] => {
-  const names = switchNames(facts.sheet);
-  const groups = new Map<string, Source[]>();
+  // Where every socket has a switch of its own, and nothing shares a socket, nothing shares a switch.
+  const ownSwitches = facts.sheet.boxes.every((box) => box.phantomBankSize === 1);
+  if (ownSwitches && !hasRepeats(facts.plan.patches, (patch) => patch.socketId)) return [];
+  const switchOf = switchesOf(facts.sheet);
+  const groups = new Map<number, Source[]>();
   for (const { sourceId, socketId } of facts.plan.patches) {
     const source = sourceOf(facts, sourceId);
-    const name = socketId === null ? undefined : names.get(socketId);
-    if (!source || name === undefined) continue;
-    addToList(groups, name, source);
+    const number = socketId === null ? undefined : switchOf(socketId);
+    if (!source || number === undefined) continue;
+    addToList(groups, number, source);
   }
   return [...groups.values()].filter((sources) => sources.length > 1);
 });
