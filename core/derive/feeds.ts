@@ -3,7 +3,7 @@ import type { CopiesOfSource } from './copies-of-source.ts';
 import type { Feed } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
 import { codeOf, outcomes } from './outcomes.ts';
-import type { Sends } from './sends.ts';
+import { type Sends, startLevelDb } from './sends.ts';
 import { amountOfCell, type ResolvedWishes } from './wishes.ts';
 
 /** What a feed is told from. */
@@ -38,11 +38,11 @@ export function feedOf(facts: FeedSources, sourceAt: number, mixAt: number): Fee
     sourceId: sheet.sources[sourceAt]?.id ?? '',
     purpose,
     channel: purpose === null ? null : (copies[sourceAt]?.[purpose] ?? null),
-    levelDb: purpose === null ? null : (sends.levelDb[cell] ?? 0),
+    levelDb: startLevelDb(sends, sourceAt, mixAt),
     tap: decision?.tap ?? 'pre-fader',
     step: outcome?.step ?? 'no wish',
     why: outcome?.why ?? '',
-    amount: amountOfCell(wishes, cell),
+    amount: amountOfCell(sheet, wishes, cell),
     wishId: wishAt < 0 ? null : (sheet.wishes[wishAt]?.id ?? null),
     decided:
       purpose !== null &&

@@ -16,12 +16,13 @@ export function deriveLevels(
   secondFeeds: readonly Feed[],
 ): MixLevel[] {
   const power = new Float64Array(sheet.mixes.length);
-  const powerOf = rememberedPowers();
-  const { sourceCount, outcome, levelDb: levelsDb } = sends;
+  const { sourceCount, outcome, levelAt } = sends;
+  // A matrix of thousands of sends holds a handful of levels, so each is turned into power once.
+  const powerAt = Float64Array.from(sends.levelsDb, powerOfDb);
   for (let mixAt = 0, cell = 0; mixAt < power.length; mixAt++) {
     let sum = 0;
     for (let sourceAt = 0; sourceAt < sourceCount; sourceAt++, cell++)
-      if ((outcome[cell] ?? 0) >= firstFlowing) sum += powerOf(levelsDb[cell] ?? 0);
+      if ((outcome[cell] ?? 0) >= firstFlowing) sum += powerAt[levelAt[cell] ?? 0] ?? 0;
     power[mixAt] = sum;
   }
   const copiesInMix = new Map<string, number>();
@@ -32,30 +33,13 @@ export function deriveLevels(
     copiesInMix.set(cell, before + 1);
     // n equal copies have n times the amplitude and n squared times the power: two are 6 dB.
     if (mixAt >= 0 && levelDb !== null)
-      power[mixAt] = (power[mixAt] ?? 0) + ((before + 1) ** 2 - before ** 2) * powerOf(levelDb);
+      power[mixAt] = (power[mixAt] ?? 0) + ((before + 1) ** 2 - before ** 2) * powerOfDb(levelDb);
   }
   return sheet.mixes.map((mix, mixAt) => {
     const sum = power[mixAt] ?? 0;
     const sumDb = sum > 0 ? dbOfPower(sum) : null;
     return { mixId: mix.id, sumDb, loweredByDb: sumDb === null ? 0 : loweringDb(sumDb, sheet.rig) };
   });
-}
-
-const handful = 8;
-
-/** A matrix of thousands of sends holds a handful of levels, so each is turned into power once. */
-function rememberedPowers(): (levelDb: number) => number {
-  const levelsDb = new Float64Array(handful);
-  const powers = new Float64Array(handful);
-  let known = 0;
-  return (levelDb) => {
-    for (let at = 0; at < known; at++) if (levelsDb[at] === levelDb) return powers[at] ?? 0;
-    const power = powerOfDb(levelDb);
-    if (known === handful) known = 0;
-    levelsDb[known] = levelDb;
-    powers[known++] = power;
-    return power;
-  };
 }
 
 /** What a mix of this sum must be lowered by to leave the rig's headroom below full scale; 0 where it fits. */

@@ -17,8 +17,10 @@ export type Sends = {
   sourceCount: number;
   /** Code of the outcome of the rule, see `outcomes.ts`. */
   outcome: Uint8Array;
-  /** Start level in dB; only of use where something flows. */
-  levelDb: Float64Array;
+  /** The start levels of the act in dB, each once: never above 0. */
+  levelsDb: readonly number[];
+  /** Place in `levelsDb` of the start level; only of use where something flows. */
+  levelAt: Uint32Array;
   /** For each source the outcomes it has in some mix, a bit for each. */
   outcomesOfSource: Int32Array;
   /** The outcomes that some cell has. */
@@ -42,12 +44,18 @@ export function deriveSends(
   }
   let outcomesOfAll = 0;
   for (const bits of outcomesOfSource) outcomesOfAll |= bits;
-  return { sourceCount, outcome, levelDb: startLevels(cells, wishes), outcomesOfSource, outcomesOfAll };
+  return { sourceCount, outcome, ...startLevels(cells, wishes), outcomesOfSource, outcomesOfAll };
 }
 
 /** Whether a source flows into a mix. */
 export function flows(sends: Sends, sourceAt: number, mixAt: number): boolean {
   return (sends.outcome[mixAt * sends.sourceCount + sourceAt] ?? 0) >= firstFlowing;
+}
+
+/** Start level of a source in a mix in dB; null where nothing flows. */
+export function startLevelDb(sends: Sends, sourceAt: number, mixAt: number): number | null {
+  if (!flows(sends, sourceAt, mixAt)) return null;
+  return sends.levelsDb[sends.levelAt[mixAt * sends.sourceCount + sourceAt] ?? 0] ?? 0;
 }
 
 /** Whether a source has one of these outcomes in a mix. */
@@ -126,11 +134,13 @@ function choose(
   }
 }
 
-/** As wished or decided, held at unity. Where nothing changes the wished levels they are the start levels. */
-function startLevels(cells: CellDecisions, wishes: ResolvedWishes): Float64Array {
-  if (cells.byCell.size === 0 && !wishes.someAboveUnity) return wishes.levelDb;
-  const levelDb = wishes.levelDb.map((db) => Math.min(db, unityDb));
+/** As wished or decided, held at unity. */
+function startLevels(cells: CellDecisions, wishes: ResolvedWishes): Pick<Sends, 'levelsDb' | 'levelAt'> {
+  const levelsDb = wishes.levelsDb.map((levelDb) => Math.min(levelDb, unityDb));
+  if (cells.byCell.size === 0) return { levelsDb, levelAt: wishes.levelAt };
+  const levelAt = wishes.levelAt.slice();
   for (const [cell, decision] of cells.byCell)
-    if (decision.levelDb !== undefined) levelDb[cell] = Math.min(decision.levelDb, unityDb);
-  return levelDb;
+    if (decision.levelDb !== undefined)
+      levelAt[cell] = levelsDb.push(Math.min(decision.levelDb, unityDb)) - 1;
+  return { levelsDb, levelAt };
 }

@@ -4,7 +4,7 @@ import { addToList } from '../show/add-to-list.ts';
 import type { Rig } from '../show/rig.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
-import { type Amount, amounts } from '../show/words.ts';
+import type { Amount } from '../show/words.ts';
 import { cyclicSameAs, namedMixes, orderOfMixes } from './same-as.ts';
 
 /** What a mix is asked to hold of a source, one number for each cell. */
@@ -29,12 +29,12 @@ export type ResolvedWishes = {
   state: Uint8Array;
   /** Place in `sheet.wishes` of the wish that holds, or -1. An inherited wish is the one that names the other mix. */
   wishAt: Int32Array;
-  /** Start level asked for in dB, before anything is held at unity; only of use where the state is `wanted`. */
-  levelDb: Float64Array;
-  /** The amount asked for, to be read with `amountOfCell`. */
-  amountCode: Uint8Array;
-  /** Whether any wish at all asks for more than 0 dB. */
-  someAboveUnity: boolean;
+  /** The start levels that wishes ask for in dB, each once, before anything is held at unity. */
+  levelsDb: number[];
+  /** Place in `levelsDb` of the level asked for; only of use where the state is `wanted`. */
+  levelAt: Uint32Array;
+  /** Amounts that come from another mix, by cell; to be read with `amountOfCell`. */
+  inherited: Map<number, Amount | null>;
   /** Places of the wishes for everything. */
   forEverything: number[];
   /** Places of wishes that name another mix in a circle; they ask for nothing. */
@@ -45,15 +45,12 @@ export type ResolvedWishes = {
   lost: number[];
 };
 
-/** An amount as a number: its place in the list of words and one more; 0 where a level in dB says it. */
-const codeOfAmount = new Map<Amount | null, number>([
-  [null, 0],
-  ...amounts.map((amount, at): [Amount, number] => [amount, at + 1]),
-]);
-
 /** The amount asked for in a cell; null where no wish leads there, or one that says a level in dB. */
-export function amountOfCell(wishes: ResolvedWishes, cell: number): Amount | null {
-  return amounts[(wishes.amountCode[cell] ?? 0) - 1] ?? null;
+export function amountOfCell(sheet: ActSheet, wishes: ResolvedWishes, cell: number): Amount | null {
+  const inherited = wishes.inherited.size === 0 ? undefined : wishes.inherited.get(cell);
+  if (inherited !== undefined) return inherited;
+  const wishAt = wishes.wishAt[cell] ?? -1;
+  return wishAt < 0 ? null : (sheet.wishes[wishAt]?.amount ?? null);
 }
 
 /**
@@ -92,9 +89,9 @@ function noWishes(sheet: ActSheet): ResolvedWishes {
     sourceCount: sheet.sources.length,
     state: new Uint8Array(cells),
     wishAt: new Int32Array(cells).fill(-1),
-    levelDb: new Float64Array(cells),
-    amountCode: new Uint8Array(cells),
-    someAboveUnity: false,
+    levelsDb: [],
+    levelAt: new Uint32Array(cells),
+    inherited: new Map(),
     forEverything: [],
     circular: [],
     emptyGroups: [],
@@ -128,7 +125,8 @@ function takeOtherMixes(
 }
 
 /** Start level of an amount in dB. `only` is as loud as `lots`; `none` has no level. */
-function levelOfAmountDb(amount: Exclude<Amount, 'none'>, rig: Rig): number {
+function levelOfAmountDb(amount: Amount, rig: Rig): number {
+  if (amount === 'none') return 0;
   if (amount === 'little') return rig.littleDb;
   return amount === 'some' ? rig.someDb : rig.lotsDb;
 }
@@ -149,15 +147,22 @@ const rankOfEverything = 2;
 const rankOfGroup = 3;
 const rankOfSource = 4;
 
+/** What a wish goes before; 0 for no wish. */
+function rankOf(wish: Wish | undefined): number {
+  if (!wish) return 0;
+  if (wish.sameAsMixId !== null) return rankOfMix;
+  if (wish.sourceId !== null) return rankOfSource;
+  return wish.group === 'everything' ? rankOfEverything : rankOfGroup;
+}
+
 /** The wishes of all mixes being laid over each other. */
 class WishLayers {
   readonly #sheet: ActSheet;
   readonly #index: SheetIndex;
   readonly #wishes: ResolvedWishes;
-  /** Rank of the wish that holds for each cell so far; 0 where there is none. */
-  readonly #rank: Uint8Array;
   /** By mix, per target of an `only` wish its places; a later wish on the same target replaces it. */
   readonly #alone = new Map<number, Map<string, readonly number[]>>();
+  readonly #placeOfRareLevel = new Map<number, number>();
   #targets: Targets | null = null;
   /** Wishes of one mix usually follow each other. */
   #lastMixId = '';
@@ -167,7 +172,6 @@ class WishLayers {
     this.#sheet = sheet;
     this.#index = index;
     this.#wishes = wishes;
-    this.#rank = new Uint8Array(wishes.state.length);
     this.#lastMixAt = index.mixAt.get('');
   }
 
@@ -184,7 +188,7 @@ class WishLayers {
 
   /** A wish for what another mix holds, which must have been closed. */
   takeOtherMix(wishAt: number, wish: Wish, mixAt: number, otherAt: number): void {
-    const { state, amountCode, levelDb, sourceCount } = this.#wishes;
+    const { state, levelAt, inherited, sourceCount } = this.#wishes;
     const asItIs = (wish.amount === null && wish.levelDb === null) || wish.amount === 'only';
     const heard: number[] = [];
     for (let at = 0; at < sourceCount; at++) {
@@ -192,11 +196,13 @@ class WishLayers {
       const here = mixAt * sourceCount + at;
       const stateThere = state[there] ?? cellState.noWish;
       if (stateThere === cellState.wanted) heard.push(at);
-      if (stateThere === cellState.noWish || (this.#rank[here] ?? 0) > rankOfMix) continue;
-      this.#rank[here] = rankOfMix;
-      if (asItIs || stateThere !== cellState.wanted)
-        this.#set(here, wishAt, amountCode[there] ?? 0, levelDb[there] ?? 0, stateThere);
-      else this.#setAsWished(here, wishAt, wish, cellState.wanted);
+      if (stateThere === cellState.noWish || this.#rankOfCell(here) > rankOfMix) continue;
+      this.#set(here, wishAt, wish, cellState.wanted);
+      inherited.delete(here);
+      if (!asItIs && stateThere === cellState.wanted) continue;
+      inherited.set(here, amountOfCell(this.#sheet, this.#wishes, there));
+      levelAt[here] = levelAt[there] ?? 0;
+      state[here] = stateThere;
     }
     this.#remember(mixAt, `mix ${wish.sameAsMixId}`, wish, heard);
   }
@@ -228,8 +234,7 @@ class WishLayers {
     if (wish.amount === 'only' || this.#alone.size > 0) this.#remember(mixAt, sourceId, wish, [sourceAt]);
     const cell = mixAt * this.#wishes.sourceCount + sourceAt;
     // Nothing goes before a wish on a source but a later one on it.
-    this.#rank[cell] = rankOfSource;
-    this.#setAsWished(cell, wishAt, wish, cellState.wanted);
+    this.#set(cell, wishAt, wish, cellState.wanted);
   }
 
   #takeGroup(wishAt: number, wish: Wish, group: string, mixAt: number): void {
@@ -237,14 +242,13 @@ class WishLayers {
     const places = this.#targets.get(group) ?? [];
     if (places.length === 0) this.#wishes.emptyGroups.push(wishAt);
     if (group === 'everything') this.#wishes.forEverything.push(wishAt);
-    const rank = group === 'everything' ? rankOfEverything : rankOfGroup;
+    const rank = rankOf(wish);
     this.#remember(mixAt, `group ${group}`, wish, places);
     for (const at of places) {
       const cell = mixAt * this.#wishes.sourceCount + at;
-      if ((this.#rank[cell] ?? 0) > rank) continue;
-      this.#rank[cell] = rank;
+      if (this.#rankOfCell(cell) > rank) continue;
       const forHallOnly = this.#sheet.sources[at]?.audience === 'front of house only';
-      this.#setAsWished(cell, wishAt, wish, forHallOnly ? cellState.fohOnly : cellState.wanted);
+      this.#set(cell, wishAt, wish, forHallOnly ? cellState.fohOnly : cellState.wanted);
     }
   }
 
@@ -256,19 +260,28 @@ class WishLayers {
     else this.#alone.set(mixAt, new Map([[target, places]]));
   }
 
-  #setAsWished(cell: number, wishAt: number, wish: Wish, state: number): void {
-    const code = codeOfAmount.get(wish.amount) ?? 0;
-    if (wish.amount === 'none')
-      this.#set(cell, wishAt, code, wish.levelDb ?? 0, state === cellState.wanted ? cellState.none : state);
-    else if (wish.amount === null) this.#set(cell, wishAt, code, wish.levelDb ?? 0, state);
-    else this.#set(cell, wishAt, code, levelOfAmountDb(wish.amount, this.#sheet.rig), state);
+  #rankOfCell(cell: number): number {
+    const wishAt = this.#wishes.wishAt[cell] ?? -1;
+    return wishAt < 0 ? 0 : rankOf(this.#sheet.wishes[wishAt]);
   }
 
-  #set(cell: number, wishAt: number, amountCode: number, levelDb: number, state: number): void {
+  #set(cell: number, wishAt: number, wish: Wish, state: number): void {
+    const { amount } = wish;
     this.#wishes.wishAt[cell] = wishAt;
-    this.#wishes.amountCode[cell] = amountCode;
-    this.#wishes.levelDb[cell] = levelDb;
-    this.#wishes.state[cell] = state;
-    if (levelDb > 0) this.#wishes.someAboveUnity = true;
+    this.#wishes.levelAt[cell] = this.#placeOfLevel(
+      amount === null ? (wish.levelDb ?? 0) : levelOfAmountDb(amount, this.#sheet.rig),
+    );
+    this.#wishes.state[cell] = amount === 'none' && state === cellState.wanted ? cellState.none : state;
+  }
+
+  /** An act asks for a handful of levels, so the first few are looked through, and more are looked up. */
+  #placeOfLevel(levelDb: number): number {
+    const { levelsDb } = this.#wishes;
+    const few = Math.min(levelsDb.length, 4);
+    for (let at = 0; at < few; at++) if (levelsDb[at] === levelDb) return at;
+    const known = this.#placeOfRareLevel.get(levelDb);
+    if (known !== undefined) return known;
+    this.#placeOfRareLevel.set(levelDb, levelsDb.length);
+    return levelsDb.push(levelDb) - 1;
   }
 }

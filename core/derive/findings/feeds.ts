@@ -2,7 +2,7 @@ import type { Mix, Source } from '../../show/act.ts';
 import { type ActFacts, isLoudspeakerMix, mixOf, pairsOf, sourceOf } from '../facts.ts';
 import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesThat } from '../outcomes.ts';
-import { flows, hasOutcome, hasOutcomeSomewhere } from '../sends.ts';
+import { hasOutcome, hasOutcomeSomewhere, startLevelDb } from '../sends.ts';
 import { cellState } from '../wishes.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, decibels, listed, quoted, unsigned } from './say.ts';
@@ -282,13 +282,16 @@ function hasDecidedTap(facts: ActFacts): boolean {
 
 function levelsAboveUnity(facts: ActFacts): Case[] {
   const { wishes, cells, sheet } = facts;
+  const someAboveUnity = wishes.levelsDb.some((levelDb) => levelDb > 0);
+  if (!someAboveUnity && cells.byCell.size === 0) return [];
+  const wishedDb = (cell: number) => wishes.levelsDb[wishes.levelAt[cell] ?? 0] ?? 0;
   const asked = new Set<number>();
-  if (!wishes.someAboveUnity && cells.byCell.size === 0) return [];
-  for (let cell = 0; cell < wishes.levelDb.length; cell++)
-    if ((wishes.levelDb[cell] ?? 0) > 0) asked.add(cell);
+  // A cell that no wish reaches has the first level too; it is sorted out with the rest below.
+  if (someAboveUnity)
+    for (let cell = 0; cell < wishes.levelAt.length; cell++) if (wishedDb(cell) > 0) asked.add(cell);
   for (const [cell, { levelDb }] of cells.byCell) if (levelDb !== undefined) asked.add(cell);
   return [...asked].flatMap((cell) => {
-    const askedDb = cells.byCell.get(cell)?.levelDb ?? wishes.levelDb[cell] ?? 0;
+    const askedDb = cells.byCell.get(cell)?.levelDb ?? wishedDb(cell);
     const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];
     const source = sheet.sources[cell % wishes.sourceCount];
     if (askedDb <= 0 || wishes.state[cell] !== cellState.wanted) return [];
@@ -331,13 +334,10 @@ function pairCases(
   facts: ActFacts,
   isSo: (oneDb: number | null, otherDb: number | null) => boolean,
 ): Case[] {
-  const { sends } = facts;
-  const levelDb = (sourceAt: number, mixAt: number) =>
-    flows(sends, sourceAt, mixAt) ? (sends.levelDb[mixAt * sends.sourceCount + sourceAt] ?? 0) : null;
   return pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) =>
     facts.sheet.mixes.flatMap((mix, mixAt) => {
-      const oneDb = levelDb(oneAt, mixAt);
-      if (mix.mixedAt === 'elsewhere' || !isSo(oneDb, levelDb(otherAt, mixAt))) return [];
+      const oneDb = startLevelDb(facts.sends, oneAt, mixAt);
+      if (mix.mixedAt === 'elsewhere' || !isSo(oneDb, startLevelDb(facts.sends, otherAt, mixAt))) return [];
       const [first, second] = oneDb === null ? [other, one] : [one, other];
       return [
         {
