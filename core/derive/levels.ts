@@ -2,8 +2,10 @@ import { dbOfPower, powerOfDb } from '../acoustics/decibel.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Rig } from '../show/rig.ts';
 import type { Feed, MixLevel } from './derived.ts';
-import { firstFlowing } from './outcomes.ts';
+import { outcomes } from './outcomes.ts';
 import type { Sends } from './sends.ts';
+
+const oneWhereItFlows = Uint8Array.from(outcomes, ({ purpose }) => (purpose === null ? 0 : 1));
 
 /**
  * What every mix is expected to add up to at its start, and how much lower it starts as a whole so that the rig's
@@ -21,8 +23,9 @@ export function deriveLevels(
   const powerAt = Float64Array.from(sends.levelsDb, powerOfDb);
   for (let mixAt = 0, cell = 0; mixAt < power.length; mixAt++) {
     let sum = 0;
+    // Which cells flow follows no pattern that a processor could guess, so silent ones add 0 instead of being skipped.
     for (let sourceAt = 0; sourceAt < sourceCount; sourceAt++, cell++)
-      if ((outcome[cell] ?? 0) >= firstFlowing) sum += powerAt[levelAt[cell] ?? 0] ?? 0;
+      sum += (oneWhereItFlows[outcome[cell] ?? 0] ?? 0) * (powerAt[levelAt[cell] ?? 0] ?? 0);
     power[mixAt] = sum;
   }
   const copiesInMix = new Map<string, number>();

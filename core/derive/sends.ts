@@ -68,12 +68,15 @@ export function hasOutcomeSomewhere(sends: Sends, sourceAt: number, outcomes: nu
   return ((sends.outcomesOfSource[sourceAt] ?? 0) & outcomes) !== 0;
 }
 
-/** What a cell comes to when its wish does not ask for anything, by the state of the wish. */
+/** What a cell comes to when its wish does not ask for anything, by the state of the wish; 0 where it does. */
 const silentCode = new Uint8Array(5);
 silentCode[cellState.noWish] = codeOf.noWish;
 silentCode[cellState.none] = codeOf.none;
 silentCode[cellState.switchedOff] = codeOf.switchedOff;
 silentCode[cellState.fohOnly] = codeOf.fohOnly;
+
+const oneWhereWanted = new Uint8Array(silentCode.length);
+oneWhereWanted[cellState.wanted] = 1;
 
 /** Mixes that the rule treats alike: those of one kind of device, or made elsewhere. */
 const mixGroups = [
@@ -102,8 +105,8 @@ function settleAll(sheet: ActSheet, copies: readonly CopiesOfSource[], wishes: R
     const first = mixGroupOf(mix) * sourceCount;
     for (let at = 0; at < sourceCount; at++, cell++) {
       const asked = state[cell] ?? 0;
-      outcome[cell] =
-        (asked === cellState.wanted ? wantedCode[first + at] : silentCode[asked]) ?? codeOf.noWish;
+      // No pattern of wishes can be guessed by a processor: what is wanted and what is not are added, never chosen.
+      outcome[cell] = (silentCode[asked] ?? 0) + (oneWhereWanted[asked] ?? 0) * (wantedCode[first + at] ?? 0);
     }
   }
   return outcome;

@@ -4,7 +4,7 @@ import { addToList } from '../show/add-to-list.ts';
 import type { Rig } from '../show/rig.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
-import type { Amount } from '../show/words.ts';
+import { type Amount, amounts } from '../show/words.ts';
 import { cyclicSameAs, namedMixes, orderOfMixes } from './same-as.ts';
 
 /** What a mix is asked to hold of a source, one number for each cell. */
@@ -162,7 +162,9 @@ class WishLayers {
   readonly #wishes: ResolvedWishes;
   /** By mix, per target of an `only` wish its places; a later wish on the same target replaces it. */
   readonly #alone = new Map<number, Map<string, readonly number[]>>();
-  readonly #placeOfRareLevel = new Map<number, number>();
+  /** Places of the levels in the list of levels, by dB and by the word of a wish. */
+  readonly #placeOfDb = new Map<number, number>();
+  readonly #levelOfAmount: ReadonlyMap<Amount, number>;
   #targets: Targets | null = null;
   /** Wishes of one mix usually follow each other. */
   #lastMixId = '';
@@ -173,6 +175,9 @@ class WishLayers {
     this.#index = index;
     this.#wishes = wishes;
     this.#lastMixAt = index.mixAt.get('');
+    this.#levelOfAmount = new Map(
+      amounts.map((amount) => [amount, this.#placeOfLevel(levelOfAmountDb(amount, sheet.rig))]),
+    );
   }
 
   /** A wish on a source or a group. */
@@ -268,20 +273,15 @@ class WishLayers {
   #set(cell: number, wishAt: number, wish: Wish, state: number): void {
     const { amount } = wish;
     this.#wishes.wishAt[cell] = wishAt;
-    this.#wishes.levelAt[cell] = this.#placeOfLevel(
-      amount === null ? (wish.levelDb ?? 0) : levelOfAmountDb(amount, this.#sheet.rig),
-    );
+    this.#wishes.levelAt[cell] =
+      (amount === null ? undefined : this.#levelOfAmount.get(amount)) ?? this.#placeOfLevel(wish.levelDb ?? 0);
     this.#wishes.state[cell] = amount === 'none' && state === cellState.wanted ? cellState.none : state;
   }
 
-  /** An act asks for a handful of levels, so the first few are looked through, and more are looked up. */
   #placeOfLevel(levelDb: number): number {
-    const { levelsDb } = this.#wishes;
-    const few = Math.min(levelsDb.length, 4);
-    for (let at = 0; at < few; at++) if (levelsDb[at] === levelDb) return at;
-    const known = this.#placeOfRareLevel.get(levelDb);
+    const known = this.#placeOfDb.get(levelDb);
     if (known !== undefined) return known;
-    this.#placeOfRareLevel.set(levelDb, levelsDb.length);
-    return levelsDb.push(levelDb) - 1;
+    this.#placeOfDb.set(levelDb, this.#wishes.levelsDb.length);
+    return this.#wishes.levelsDb.push(levelDb) - 1;
   }
 }

@@ -99,27 +99,30 @@ export const unitsOfSources = remembered((sources: readonly Source[]): Map<Id, S
     const joined = [...unitA, ...unitB];
     for (const source of joined) unitOf.set(source.id, joined);
   };
-  const byId = new Map(sources.map((source) => [source.id, source]));
-  const firstOfFamily = new Map<string, Source>();
+  const hasPairs = sources.some((source) => source.pairSourceId !== null);
+  const byId = new Map(hasPairs ? sources.map((source) => [source.id, source]) : []);
+  const firstOfPlayer = new Map<Id | null, Map<number | SourceKind, Source>>();
   for (const source of sources) {
-    unitOf.set(source.id, unitOf.get(source.id) ?? [source]);
+    if (!unitOf.has(source.id)) unitOf.set(source.id, [source]);
     const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
     if (pair) join(source, pair);
     const family = familyOf(source);
     if (family === null) continue;
-    const first = firstOfFamily.get(family);
-    if (!first) firstOfFamily.set(family, source);
+    const firsts = firstOfPlayer.get(source.performerId) ?? new Map<number | SourceKind, Source>();
+    firstOfPlayer.set(source.performerId, firsts);
+    const first = firsts.get(family);
+    if (!first) firsts.set(family, source);
     else if (isPhasePair(first, source)) join(first, source);
   }
   return unitOf;
 });
 
-/** A key that microphones of one instrument share, or null where a source has no such relatives. */
-function familyOf(source: Source): string | null {
+/** What microphones of one player's instrument share, or null where a source has no such relatives. */
+function familyOf(source: Source): number | SourceKind | null {
   const family = familyOfKind.get(source.kind);
-  if (family !== undefined) return `${family} ${source.performerId}`;
+  if (family !== undefined) return family;
   const known = source.performerId !== null && (source.pickUp === 'mic' || source.pickUp === 'di');
-  return known ? `${source.kind} ${source.performerId}` : null;
+  return known ? source.kind : null;
 }
 
 /** Two kinds of one family, or a DI and a microphone on one player's instrument; two kicks are two instruments. */

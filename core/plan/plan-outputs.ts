@@ -125,8 +125,8 @@ function isNextOf(first: Output, output: Output): boolean {
 /** The outputs that are still free, to be searched from a place on the stage. */
 class NearestOutputs {
   readonly #open: ReadonlyMap<Id, Output>;
-  /** What was given away is dropped before each search. */
-  #inOrder: Output[];
+  /** What is still free. */
+  readonly #inOrder: Output[];
   readonly #placeOfOutput = new Map<Id, StagePlace>();
   /** For each output the one beside it on the same box, on its right. */
   readonly #right = new Map<Id, Output>();
@@ -154,20 +154,23 @@ class NearestOutputs {
     }
   }
 
-  /** One or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
+  /** Takes one or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
   to(place: StagePlace | null, width: number): Id[] {
-    if (this.#inOrder.length > this.#open.size)
-      this.#inOrder = this.#inOrder.filter((output) => this.#open.has(output.id));
     const free = this.#nearestFirst(place);
     const [first, second] = free;
     if (!first) return [];
-    if (width === 1) return [first.id];
+    if (width === 1) return this.#give(first);
     for (const left of free) {
       const right = this.#right.get(left.id);
-      if (right && this.#open.has(right.id)) return [left.id, right.id];
+      if (right && this.#open.has(right.id)) return this.#give(left, right);
     }
     // Two that are not neighbours still carry a stereo mix; one alone does not.
-    return second ? [first.id, second.id] : [];
+    return second ? this.#give(first, second) : [];
+  }
+
+  #give(...outputs: Output[]): Id[] {
+    for (const output of outputs) this.#inOrder.splice(this.#inOrder.indexOf(output), 1);
+    return outputs.map((output) => output.id);
   }
 
   #nearestFirst(place: StagePlace | null): Output[] {

@@ -49,10 +49,14 @@ export function switchesOf(sheet: ActSheet): (socketId: Id) => number | undefine
 }
 
 function stateOf(sharing: readonly Source[], decided: ReadonlyMap<Id, Decided<boolean>>): PhantomOfSource {
-  const decisions = sharing.flatMap((source) => decided.get(source.id) ?? []);
+  const decisions = decided.size === 0 ? [] : sharing.flatMap((source) => decided.get(source.id) ?? []);
   // Of contradicting decisions on one switch the careful one holds; the plan reports it.
   const decision = decisions.find((it) => !it.value) ?? decisions[0];
   if (decision) return { on: decision.value, by: decision.by };
-  if (sharing.some((source) => source.phantom === 'harmful')) return { on: false, by: 'proposal' };
-  return { on: sharing.some((source) => source.phantom === 'needed'), by: 'proposal' };
+  let needed = false;
+  for (const { phantom } of sharing) {
+    if (phantom === 'harmful') return { on: false, by: 'proposal' };
+    if (phantom === 'needed') needed = true;
+  }
+  return { on: needed, by: 'proposal' };
 }

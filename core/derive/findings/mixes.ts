@@ -2,7 +2,7 @@ import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { isLoudspeakerMix } from '../facts.ts';
 import { casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, caseOfEachMix, listed, number, quoted } from './say.ts';
-import { mixesSharing } from './shared.ts';
+import { hasRepeats, mixesSharing } from './shared.ts';
 
 /** Two who share a wedge stand together; further apart one of them does not hear it. Common practice. */
 const sharedWedgeM = 4;
@@ -151,8 +151,9 @@ export const mixFindings: readonly FindingRule[] = [
     needs: 'who shares a wedge, and where they stand',
     cause: '{people} share {mix}, but stand {apart} m apart: one device does not reach both.',
     remedy: 'Give the mix a second device, or each a mix.',
-    find: (facts) =>
-      casesOf(facts.mixes, ({ mix, planned }) => {
+    find: (facts) => {
+      if (!hasRepeats(facts.sheet.listeners, (listener) => listener.mixId)) return [];
+      return casesOf(facts.mixes, ({ mix, planned }) => {
         if (mix.deviceKind !== 'wedge') return null;
         const listeners = facts.sheet.listeners.filter((listener) => listener.mixId === mix.id);
         if (listeners.length < 2) return null;
@@ -168,6 +169,7 @@ export const mixFindings: readonly FindingRule[] = [
           say: { mix: quoted(mix), people: listed(people), apart: number(apartM) },
           about: [aboutMix(mix), ...people.map((it) => ({ of: 'performer' as const, id: it.id }))],
         };
-      }),
+      });
+    },
   },
 ];

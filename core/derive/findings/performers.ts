@@ -167,20 +167,25 @@ const listening = remembered((facts: ActFacts): Listening[] => {
   return [...byPerformer.values()];
 });
 
+/** The sources of every performer that are to be heard here. */
+const ownSources = remembered((facts: ActFacts): Map<Id, { source: Source; sourceAt: number }[]> => {
+  const own = new Map<Id, { source: Source; sourceAt: number }[]>();
+  for (const [sourceAt, source] of facts.sheet.sources.entries())
+    if (source.performerId !== null && source.audience !== 'not here')
+      addToList(own, source.performerId, { source, sourceAt });
+  return own;
+});
+
 /** Performers of whose own sources none is in any of their mixes. A wish of "none" is their word and no fault. */
 function ownNotHeard(
   facts: ActFacts,
   isOwn: (source: Source) => boolean,
   concerns: (mix: Mix) => boolean,
 ): readonly Case[] {
-  const own = new Map<Id, { source: Source; sourceAt: number }[]>();
-  facts.sheet.sources.forEach((source, sourceAt) => {
-    if (source.performerId === null || source.audience === 'not here' || !isOwn(source)) return;
-    addToList(own, source.performerId, { source, sourceAt });
-  });
+  const own = ownSources(facts);
   return casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
-    const sources = own.get(performer.id);
-    if (!sources || mixes.length === 0) return null;
+    const sources = own.get(performer.id)?.filter(({ source }) => isOwn(source)) ?? [];
+    if (sources.length === 0 || mixes.length === 0) return null;
     // What a band's own desk holds is the band's to know.
     if (!mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix))) return null;
     const heardOrRefused = sources.some(({ sourceAt }) =>

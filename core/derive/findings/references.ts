@@ -77,9 +77,15 @@ function lostReferences(facts: ActFacts): Case[] {
     const rows = facts.sheet[table] as readonly Record<string, unknown>[];
     if (rows.length === 0) continue;
     const there = idsOf(to);
+    // Rows of one table mostly name what the row before them names: the same box, the same act.
+    let before: unknown = null;
     for (const row of rows) {
       const missing = row[field];
-      if (typeof missing !== 'string' || there.has(missing)) continue;
+      if (missing === null || missing === before || typeof missing !== 'string') continue;
+      if (there.has(missing)) {
+        before = missing;
+        continue;
+      }
       cases.push({
         say: { row: rowNames[table], what: rowNames[to], missing },
         about: [{ of: 'act', id: facts.sheet.act.id }],
