@@ -12,7 +12,7 @@ import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { hasRepeats } from './shared.ts';
+import { channelsAreShared } from './shared.ts';
 import { aboutSource, casesOfSources, copyName, decibels, listed, number, quoted } from './say.ts';
 
 /** Faults of channels and copies. */
@@ -227,7 +227,7 @@ function caseOfCopy(facts: ActFacts, copy: Copy): Case[] {
 /** The sources on every channel, or nothing where no channel has two. */
 function sharedChannels(facts: ActFacts): Map<number, Source[]> {
   const users = new Map<number, Source[]>();
-  if (!hasRepeats(facts.plan.copies, (copy) => copy.channel)) return users;
+  if (!channelsAreShared(facts)) return users;
   for (const { sourceId, channel } of facts.plan.copies) {
     const source = sourceOf(facts, sourceId);
     if (channel === null || !source) continue;
@@ -271,7 +271,9 @@ function twoCopies(facts: ActFacts, second: Feed): Case {
 }
 
 const unitsWithSeveral = remembered((facts: ActFacts): Source[][] => {
-  return [...new Set(unitsOfSources(facts.sheet.sources).values())].filter((unit) => unit.length > 1);
+  const units = new Set<Source[]>();
+  for (const unit of unitsOfSources(facts.sheet.sources).values()) if (unit.length > 1) units.add(unit);
+  return [...units];
 });
 
 /** Polarity and latency between the microphones of a unit, compared between FOH and each copy for the stage. */

@@ -5,7 +5,7 @@ import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, caseOfEachSource, casesOfSources, listed } from './say.ts';
-import { hasRepeats } from './shared.ts';
+import { socketsAreShared } from './shared.ts';
 
 /** Faults of phantom power. */
 export const phantomFindings: readonly FindingRule[] = [
@@ -91,7 +91,7 @@ function patched(facts: ActFacts, isSo: (source: Source, on: boolean) => boolean
 const sourcesBySwitch = remembered((facts: ActFacts): Source[][] => {
   // Where every socket has a switch of its own, and nothing shares a socket, nothing shares a switch.
   const ownSwitches = facts.sheet.boxes.every((box) => box.phantomBankSize === 1);
-  if (ownSwitches && !hasRepeats(facts.plan.patches, (patch) => patch.socketId)) return [];
+  if (ownSwitches && !socketsAreShared(facts)) return [];
   const switchOf = switchesOf(facts.sheet);
   const groups = new Map<number, Source[]>();
   for (const { sourceId, socketId } of facts.plan.patches) {

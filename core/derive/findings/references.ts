@@ -61,7 +61,9 @@ function lostReferences(facts: ActFacts): Case[] {
   const ids = new Map<SheetTable, { has: (id: string) => boolean }>([
     ['sources', index.sourceAt],
     ['mixes', index.mixAt],
+    ['boxes', index.boxById],
     ['sockets', index.socketById],
+    ['buses', index.busById],
     ['outputs', index.outputById],
     ['devices', index.deviceById],
   ]);

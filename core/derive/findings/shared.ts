@@ -1,7 +1,27 @@
 import type { Mix } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
+import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
-import type { MixWithPlan } from '../facts.ts';
+import type { ActFacts, MixWithPlan } from '../facts.ts';
+
+/** Whether two sources are plugged into one socket. */
+export const socketsAreShared = remembered((facts: ActFacts) =>
+  hasRepeats(facts.plan.patches, (patch) => patch.socketId),
+);
+
+/** Whether two copies are on one channel. Channels are small numbers, so they are ticked off. */
+export function channelsAreShared({ plan }: ActFacts): boolean {
+  const taken = new Uint8Array(mostChannels + 1);
+  for (const { channel } of plan.copies) {
+    if (channel === null) continue;
+    if (taken[channel]) return true;
+    taken[channel] = 1;
+  }
+  return false;
+}
+
+/** The highest number of a channel that a show may hold; see `Rig.channelCount`. */
+const mostChannels = 1024;
 
 /** Whether two rows have the same of something; null is no thing. */
 export function hasRepeats<T>(rows: readonly T[], of: (row: T) => Id | number | null): boolean {

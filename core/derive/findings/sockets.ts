@@ -8,7 +8,7 @@ import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
-import { hasRepeats } from './shared.ts';
+import { socketsAreShared } from './shared.ts';
 
 /** Faults of where sources are plugged. */
 export const socketFindings: readonly FindingRule[] = [
@@ -38,7 +38,7 @@ export const socketFindings: readonly FindingRule[] = [
     cause: 'Socket {socket} is given to {sources}: only one of them can be plugged there.',
     remedy: 'Plug one of them elsewhere.',
     find: (facts) => {
-      if (!hasRepeats(facts.plan.patches, (patch) => patch.socketId)) return [];
+      if (!socketsAreShared(facts)) return [];
       return [...sourcesBySocket(facts)]
         .filter(([, sources]) => sources.length > 1)
         .map(([id, sources]) => ({
