@@ -1,10 +1,11 @@
 import { indexDecisions } from '../plan/decided.ts';
 import { planAct } from '../plan/plan-act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { indexSheet } from '../show/sheet-index.ts';
+import { copiesOfSources } from './copies-of-source.ts';
 import { deriveCues } from './cue.ts';
 import type { Derived, Feed } from './derived.ts';
 import { type ActFacts, mixesWithPlans } from './facts.ts';
-import { copiesOfSources } from './copies-of-source.ts';
 import { indexCellDecisions } from './feed-decisions.ts';
 import { deriveSecondFeeds, feedsOf } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
@@ -12,7 +13,6 @@ import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
 import { deriveOwnLatencies } from './latency.ts';
 import { deriveLevels } from './levels.ts';
-import { indexSheet } from '../show/sheet-index.ts';
 import { deriveSends } from './sends.ts';
 import { deriveSplits } from './splits.ts';
 import { deriveTalk } from './talkback.ts';
@@ -62,7 +62,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     index,
     decided,
     plan,
-    mixes: mixesWithPlans(sheet, plan),
+    mixes: mixesWithPlans(sheet, index, plan),
     wishes,
     cells,
     copies,

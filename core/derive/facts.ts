@@ -37,14 +37,33 @@ export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
 }
 
 /** A mix with its plan. */
-export type MixWithPlan = { mix: Mix; planned: PlannedMix; mixAt: number };
+export type MixWithPlan = {
+  mix: Mix;
+  planned: PlannedMix;
+  mixAt: number;
+  /** The planned devices and outputs that are in the rig. */
+  devices: Device[];
+  outputs: Output[];
+};
 
 /** Each mix with its plan, in sheet order. */
-export function mixesWithPlans(sheet: ActSheet, plan: Plan): MixWithPlan[] {
+export function mixesWithPlans(sheet: ActSheet, index: SheetIndex, plan: Plan): MixWithPlan[] {
   return sheet.mixes.flatMap((mix, mixAt) => {
     const planned = plan.mixes[mixAt];
-    return planned ? [{ mix, planned, mixAt }] : [];
+    if (!planned) return [];
+    const devices = found(planned.deviceIds, index.deviceById);
+    const outputs = found(planned.outputIds, index.outputById);
+    return [{ mix, planned, mixAt, devices, outputs }];
   });
+}
+
+function found<T>(ids: readonly Id[], byId: ReadonlyMap<Id, T>): T[] {
+  const rows: T[] = [];
+  for (const id of ids) {
+    const row = byId.get(id);
+    if (row !== undefined) rows.push(row);
+  }
+  return rows;
 }
 
 /** The two sides of a stereo pair, each pair once. */

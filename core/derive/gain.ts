@@ -1,8 +1,8 @@
 import { gainNeededDb, microphoneOutputDbu } from '../acoustics/microphone-level.ts';
 import type { Plan } from '../plan/plan.ts';
+import { rowsOfCopies } from '../plan/plan-copies.ts';
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { rowsOfCopies } from '../plan/plan-copies.ts';
 import { addToList } from '../show/add-to-list.ts';
 import type { Id, Rig } from '../show/rig.ts';
 import type { GainOwner, Purpose } from '../show/words.ts';

@@ -12,11 +12,7 @@ const oneWhereItFlows = Uint8Array.from(outcomes, ({ purpose }) => (purpose === 
  * headroom stays. Sources have nothing to do with each other, so powers add; a second copy in a mix is the same
  * signal and adds amplitude to its first.
  */
-export function deriveLevels(
-  sheet: ActSheet,
-  sends: Sends,
-  secondFeeds: readonly Feed[],
-): MixLevel[] {
+export function deriveLevels(sheet: ActSheet, sends: Sends, secondFeeds: readonly Feed[]): MixLevel[] {
   const power = new Float64Array(sheet.mixes.length);
   const { sourceCount, outcome, levelAt } = sends;
   // A matrix of thousands of sends holds a handful of levels, so each is turned into power once.

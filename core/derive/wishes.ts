@@ -2,8 +2,8 @@ import type { Source, Wish } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { addToList } from '../show/add-to-list.ts';
 import type { Rig } from '../show/rig.ts';
-import { factsOfKind } from '../show/source-kinds.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
+import { factsOfKind } from '../show/source-kinds.ts';
 import { type Amount, amounts } from '../show/words.ts';
 import { cyclicSameAs, namedMixes, orderOfMixes } from './same-as.ts';
 
@@ -274,7 +274,8 @@ class WishLayers {
     const { amount } = wish;
     this.#wishes.wishAt[cell] = wishAt;
     this.#wishes.levelAt[cell] =
-      (amount === null ? undefined : this.#levelOfAmount.get(amount)) ?? this.#placeOfLevel(wish.levelDb ?? 0);
+      (amount === null ? undefined : this.#levelOfAmount.get(amount)) ??
+      this.#placeOfLevel(wish.levelDb ?? 0);
     this.#wishes.state[cell] = amount === 'none' && state === cellState.wanted ? cellState.none : state;
   }
 

@@ -1,8 +1,8 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id, Output } from '../show/rig.ts';
-import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
 import { indexSheet } from '../show/sheet-index.ts';
+import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
 import type { Format } from '../show/words.ts';
 import type { Decided } from './decided.ts';
 import type { DecidedBy } from './plan.ts';

@@ -1,68 +1,57 @@
 import { deriveAct, factsOfAct } from '../../core/derive/derive-act.ts';
-import { deriveFeeds } from '../../core/derive/feeds.ts';
-import { indexSheet } from '../../core/derive/sheet-index.ts';
-import { resolveWishes } from '../../core/derive/wishes.ts';
 import { planAct } from '../../core/plan/plan-act.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { timedFeedSheet } from './feed-sheet.ts';
 import { largeAct } from './large-act.ts';
-import { median } from './median.ts';
+import { processorMsEach } from './processor-time.ts';
 
 /**
  * One act of 96 sources and 40 mixes: plan, feeds, levels, cue, paths' data and all findings, against the feed matrix
- * alone in a general-purpose spreadsheet engine, in one run. Compare the ratios, never milliseconds across runs.
+ * alone in a general-purpose spreadsheet engine, in one run. All figures are processor time. Compare the ratios,
+ * never milliseconds across runs. Acts are taken in turn, so that nothing remembered of the last one helps.
  */
 const sources = 96;
 const mixes = 40;
 const festivalActs = 144;
-
-function timed(work: () => unknown, rounds: number): number {
-  for (let round = 0; round < rounds; round++) work();
-  const times: number[] = [];
-  for (let round = 0; round < rounds; round++) {
-    const started = performance.now();
-    work();
-    times.push(performance.now() - started);
-  }
-  return median(times);
-}
+const fewActs = 16;
 
 const line = (what: string, ms: number, more = '') =>
-  console.log(`${what.padEnd(52)} ${ms.toFixed(3).padStart(10)} ms ${more}`);
+  console.log(`${what.padEnd(56)} ${ms.toFixed(3).padStart(10)} ms ${more}`);
 
+const largeActs = Array.from({ length: festivalActs }, (_, at) => largeAct(sources, mixes, at + 1));
+const inTurn = largeActs.slice(0, fewActs);
 const sheet = largeAct(sources, mixes);
 const derived = deriveAct(sheet);
 console.log(
   `${sources} sources x ${mixes} mixes, ${sheet.wishes.length} wishes, ${derived.findings.length} findings`,
 );
 
-const fullMs = timed(() => deriveAct(sheet), 200);
-line('one act in full, with plan and findings', fullMs);
+const each = (work: (act: ActSheet) => unknown) => processorMsEach(inTurn, work, 100);
+const fullMs = each(deriveAct);
+line('one act in full: plan, sends, levels, cue, findings', fullMs);
 line(
-  '  of that: the plan',
-  timed(() => planAct(sheet), 200),
+  '  the same, and a feed told for every cell',
+  each((act) => deriveAct(act).feeds.length),
 );
-line(
-  '  of that: plan, feeds, levels, cue, gains',
-  timed(() => factsOfAct(sheet), 200),
-);
-const index = indexSheet(sheet);
-line(
-  '  of that: the feed matrix alone, as in the sheets below',
-  timed(() => deriveFeeds(sheet, index, derived.plan, resolveWishes(sheet, index)), 200),
-);
+line('  of that: the plan', each(planAct));
+line('  of that: all but findings', each(factsOfAct));
 
-const largeActs = Array.from({ length: festivalActs }, (_, at) => largeAct(sources, mixes, at + 1));
-const festivalMs = timed(() => {
-  for (const act of largeActs) deriveAct(act);
-}, 5);
-line(`${festivalActs} acts of that size`, festivalMs, `${(festivalMs / festivalActs).toFixed(3)} ms an act`);
+const festivalMs = processorMsEach(largeActs, deriveAct, 20);
+line(`${festivalActs} acts of that size`, festivalMs * festivalActs, `${festivalMs.toFixed(3)} ms an act`);
+line(
+  '  the same, and a feed told for every cell',
+  processorMsEach(largeActs, (act) => deriveAct(act).feeds.length, 20) * festivalActs,
+);
 
 // An edit is one row put into the sheet, and everything derived again: there is nothing to keep in step.
 const edits: Record<string, (act: ActSheet) => ActSheet> = {
   'one wish': (act) => ({
     ...act,
     wishes: act.wishes.map((wish, at) => (at === 700 ? { ...wish, amount: 'little' } : wish)),
+  }),
+  'one copy': (act) => ({
+    ...act,
+    sources: act.sources.map((source, at) => (at === 7 ? { ...source, audience: 'monitors only' } : source)),
   }),
   'one mix': (act) => ({
     ...act,
@@ -72,7 +61,7 @@ const edits: Record<string, (act: ActSheet) => ActSheet> = {
 for (const [what, edit] of Object.entries(edits))
   line(
     `after an edit of ${what}, in full again`,
-    timed(() => deriveAct(edit(sheet)), 200),
+    each((act) => deriveAct(edit(act))),
   );
 
 const crossing = JSON.stringify({
@@ -80,10 +69,10 @@ const crossing = JSON.stringify({
   put: [{ table: 'wishes', row: sheet.wishes[700] }],
   remove: [],
 });
-const crossingMs = timed(() => JSON.parse(crossing), 2000);
+const manyTimes = Array.from({ length: 1000 }, () => crossing);
 line(
   'what crosses to the page for one edit, parsed',
-  crossingMs,
+  processorMsEach(manyTimes, (text) => JSON.parse(text), 20),
   `${crossing.length} characters; the page derives itself`,
 );
 

@@ -1,6 +1,7 @@
 import { type CellValue, HyperFormula, type RawCellContent } from 'hyperformula';
 import type { Derived } from '../../core/derive/derived.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
+import { processorMs } from './processor-time.ts';
 
 /**
  * The feed matrix of an act as an engineer would build it in a spreadsheet: tables of sources, mixes, wishes and
@@ -76,17 +77,17 @@ function column(number: number): string {
   return (before > 0 ? column(before) : '') + String.fromCharCode(65 + rest);
 }
 
-/** Builds the workbook, which computes every formula once; returns the time, and the cells that differ from ours. */
+/** Builds the workbook, which computes every formula once; returns the processor time, and the cells that differ from ours. */
 export function timedFeedSheet(
   sheet: ActSheet,
   derived: Derived,
   form: SheetForm,
 ): { ms: number; formulas: number; differing: number } {
   const tables = tablesOf(sheet, derived, form);
-  const started = performance.now();
+  const started = processorMs();
   const engine = HyperFormula.buildFromSheets(tables, { licenseKey: 'gpl-v3', maxColumns: 1000 });
   const values = engine.getSheetValues(engine.getSheetId('Feeds') ?? 0);
-  const ms = performance.now() - started;
+  const ms = processorMs() - started;
   engine.destroy();
   const same = (value: CellValue | undefined, ours: string | number | null) => (value ?? '') === (ours ?? '');
   let differing = 0;

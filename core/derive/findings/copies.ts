@@ -12,8 +12,8 @@ import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { channelsAreShared } from './shared.ts';
 import { aboutSource, casesOfSources, copyName, decibels, listed, number, quoted } from './say.ts';
+import { channelsAreShared } from './shared.ts';
 
 /** Faults of channels and copies. */
 export const copyFindings: readonly FindingRule[] = [
@@ -44,8 +44,7 @@ export const copyFindings: readonly FindingRule[] = [
     cause:
       '{mix} takes {source} from the FOH channel although there is a copy for the stage, so every FOH setting is heard there.',
     remedy: 'Let the rule choose the copy, or keep the FOH channel if {mix} wants the sound of the hall.',
-    find: (facts) =>
-      casesOfFeedsFrom(facts, 'foh', (copies) => copies?.monitors != null),
+    find: (facts) => casesOfFeedsFrom(facts, 'foh', (copies) => copies?.monitors != null),
   },
   {
     code: 'parallel-copy-in-mix',
@@ -53,8 +52,7 @@ export const copyFindings: readonly FindingRule[] = [
     needs: 'the copy chosen for a mix',
     cause: '{mix} takes {source} from the parallel channel, which the FOH engineer shapes for effect.',
     remedy: 'Check that {mix} is meant to hear the parallel sound.',
-    find: (facts) =>
-      casesOfFeedsFrom(facts, 'parallel', (copies) => copies?.parallel != null),
+    find: (facts) => casesOfFeedsFrom(facts, 'parallel', (copies) => copies?.parallel != null),
   },
   {
     code: 'chosen-copy-missing',

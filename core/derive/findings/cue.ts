@@ -4,7 +4,7 @@ import type { CueOutput, Id } from '../../show/rig.ts';
 import { cueKindOf } from '../cue.ts';
 import type { Cue } from '../derived.ts';
 import { type ActFacts, mixOf } from '../facts.ts';
-import type { Case, FindingRule } from './rule.ts';
+import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutMix, listed, quoted } from './say.ts';
 
 /** Faults of what the engineer listens on. */
@@ -130,16 +130,13 @@ export const cueFindings: readonly FindingRule[] = [
     remedy: 'Give {mix} another device.',
     find: (facts) => {
       const cueDevices = new Set<Id | null>(facts.sheet.cueOutputs.map((cue) => cue.deviceId));
-      return facts.mixes.flatMap(({ mix, planned }) =>
-        planned.deviceIds.flatMap((id) => {
-          const device = facts.deviceById.get(id);
-          if (!device || (!device.forCue && !cueDevices.has(id))) return [];
-          return [
-            {
-              say: { mix: quoted(mix), device: quoted(device) },
-              about: [aboutMix(mix), { of: 'device', id } as const],
-            },
-          ];
+      return casesOfEach(facts.mixes, ({ mix, devices }) =>
+        casesOf(devices, (device) => {
+          if (!device.forCue && !cueDevices.has(device.id)) return null;
+          return {
+            say: { mix: quoted(mix), device: quoted(device) },
+            about: [aboutMix(mix), { of: 'device', id: device.id }],
+          };
         }),
       );
     },

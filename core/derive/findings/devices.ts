@@ -1,7 +1,7 @@
 import { usesHouseDevice } from '../../plan/plan-devices.ts';
 import type { Device } from '../../show/rig.ts';
 import type { ActFacts } from '../facts.ts';
-import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfSources, listed, number, quoted } from './say.ts';
 import { mixesSharing } from './shared.ts';
 
@@ -35,9 +35,9 @@ export const deviceFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another device.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.deviceIds).map(([id, mixes]) => ({
-          say: { device: quoted(facts.deviceById.get(id)), mixes: listed(mixes) },
-          about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
-        })),
+        say: { device: quoted(facts.deviceById.get(id)), mixes: listed(mixes) },
+        about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
+      })),
   },
   {
     code: 'device-of-another-kind',
@@ -117,23 +117,21 @@ function deviceCases(
   isSo: (device: Device, kind: Device['kind'] | null) => boolean,
   sayOf: (device: Device, kind: Device['kind'] | null) => NonNullable<Case['say']>,
 ): Case[] {
-  return facts.mixes.flatMap(({ mix, planned }) =>
-    casesOf(planned.deviceIds, (id) => {
-      const device = facts.deviceById.get(id);
-      if (!device || !isSo(device, mix.deviceKind)) return null;
+  return casesOfEach(facts.mixes, ({ mix, devices }) =>
+    casesOf(devices, (device) => {
+      if (!isSo(device, mix.deviceKind)) return null;
       return {
         say: { mix: quoted(mix), device: quoted(device), ...sayOf(device, mix.deviceKind) },
-        about: [aboutMix(mix), { of: 'device', id }],
+        about: [aboutMix(mix), { of: 'device', id: device.id }],
       };
     }),
   );
 }
 
 function limiterCases(facts: ActFacts, isSo: (device: Device) => boolean): Case[] {
-  const devices = facts.mixes
-    .flatMap(({ planned }) => planned.deviceIds)
-    .flatMap((id) => facts.deviceById.get(id) ?? [])
-    .filter((device) => device.kind === 'in-ear' && isSo(device));
+  const devices: Device[] = [];
+  for (const { devices: ofMix } of facts.mixes)
+    for (const device of ofMix) if (device.kind === 'in-ear' && isSo(device)) devices.push(device);
   if (devices.length === 0) return [];
   return [
     {
@@ -152,11 +150,9 @@ function sharedFrequencies(facts: ActFacts): Case[] {
     if (!there.some((user) => user.key === key)) there.push({ key, name, about });
     users.set(mhz, there);
   };
-  for (const { mix, planned } of facts.mixes)
-    for (const id of planned.deviceIds) {
-      const device = facts.deviceById.get(id);
-      if (device) add(device.frequencyMhz, `mix ${mix.id}`, device.name, { of: 'device', id });
-    }
+  for (const { mix, devices } of facts.mixes)
+    for (const { id, frequencyMhz, name } of devices)
+      if (frequencyMhz !== null) add(frequencyMhz, `mix ${mix.id}`, name, { of: 'device', id });
   for (const cue of facts.sheet.cueOutputs) {
     const device = cue.deviceId === null ? undefined : facts.deviceById.get(cue.deviceId);
     if (device) add(device.frequencyMhz, `cue ${cue.id}`, device.name, { of: 'device', id: device.id });

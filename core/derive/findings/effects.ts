@@ -42,9 +42,7 @@ export const effectFindings: readonly FindingRule[] = [
         if (!isEffectReturn(source)) return null;
         const fohSends = sendsTo(facts, source).filter((send) => send.purpose === 'foh');
         if (fohSends.length === 0) return null;
-        const mixes = facts.sheet.mixes.filter(
-          (_, mixAt) => flows(facts.sends, at, mixAt),
-        );
+        const mixes = facts.sheet.mixes.filter((_, mixAt) => flows(facts.sends, at, mixAt));
         const doubled = fohSends.filter((send) => has(facts, send, 'monitors'));
         if (doubled.length === 0 || mixes.length === 0) return null;
         return { say: { source: quoted(source), mixes: listed(mixes) }, about: [aboutSource(source)] };

@@ -16,14 +16,10 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{source} is asked for in {mixes}, but has no channel on this desk that could feed it there.',
     remedy: 'Give {source} a channel, or tell the band that it will not be in the monitors.',
     find: (facts) =>
-      bySource(
-        facts,
-        outcomesThat.haveNoChannel,
-        (source, mixes) => ({
-          say: { source: quoted(source), mixes: listed(mixes) },
-          about: [aboutSource(source), ...feedSubjects(source, mixes)],
-        }),
-      ),
+      bySource(facts, outcomesThat.haveNoChannel, (source, mixes) => ({
+        say: { source: quoted(source), mixes: listed(mixes) },
+        about: [aboutSource(source), ...feedSubjects(source, mixes)],
+      })),
   },
   {
     code: 'source-nobody-hears',
@@ -239,10 +235,7 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{mix} takes {one} and {other} at different levels, so the pair leans to one side.',
     remedy: 'Give both sides one level, unless the performer wants it so.',
     find: (facts) =>
-      pairCases(
-        facts,
-        (oneDb, otherDb) => oneDb !== null && otherDb !== null && oneDb !== otherDb,
-      ),
+      pairCases(facts, (oneDb, otherDb) => oneDb !== null && otherDb !== null && oneDb !== otherDb),
   },
 ];
 
@@ -330,10 +323,7 @@ function decisionsWithoutWish(facts: ActFacts): Case[] {
 }
 
 /** A case for every mix and stereo pair whose two start levels (null: off) stand so to each other; each pair once. */
-function pairCases(
-  facts: ActFacts,
-  isSo: (oneDb: number | null, otherDb: number | null) => boolean,
-): Case[] {
+function pairCases(facts: ActFacts, isSo: (oneDb: number | null, otherDb: number | null) => boolean): Case[] {
   return pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) =>
     facts.sheet.mixes.flatMap((mix, mixAt) => {
       const oneDb = startLevelDb(facts.sends, oneAt, mixAt);

@@ -36,9 +36,9 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another bus.',
     find: (facts) => {
       return mixesSharing(facts.mixes, ({ planned }) => planned.busIds).map(([id, mixes]) => ({
-          say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes: listed(mixes) },
-          about: [{ of: 'bus', id } as const, ...mixes.map(aboutMix)],
-        }));
+        say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes: listed(mixes) },
+        about: [{ of: 'bus', id } as const, ...mixes.map(aboutMix)],
+      }));
     },
   },
   {
@@ -71,12 +71,10 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is mono on one bus, but {device} is stereo: its listener gets the same in both ears.',
     remedy: 'Make {mix} stereo if two buses are left.',
     find: (facts) =>
-      casesOf(facts.mixes, ({ mix, planned }) => {
+      casesOf(facts.mixes, ({ mix, planned, devices }) => {
         const oneBus = planned.format === 'mono' || planned.busIds.length === 1;
         if (mix.mixedAt === 'elsewhere' || !oneBus || planned.busIds.length === 0) return null;
-        const device = planned.deviceIds
-          .map((id) => facts.deviceById.get(id))
-          .find((it) => it?.kind === 'in-ear' && it.format === 'stereo');
+        const device = devices.find((it) => it.kind === 'in-ear' && it.format === 'stereo');
         if (!device) return null;
         return {
           say: { mix: quoted(mix), device: quoted(device) },
@@ -91,9 +89,8 @@ export const mixFindings: readonly FindingRule[] = [
     cause: '{mix} is stereo, but {device} gives one side only.',
     remedy: 'Make {mix} mono and win a bus, or give it a stereo device or a second one.',
     find: (facts) =>
-      casesOf(facts.mixes, ({ mix, planned }) => {
+      casesOf(facts.mixes, ({ mix, planned, devices }) => {
         if (planned.format === 'mono') return null;
-        const devices = planned.deviceIds.flatMap((id) => facts.deviceById.get(id) ?? []);
         const mono = devices.filter((device) => device.format === 'mono');
         const oneSide =
           mono.length === devices.length && (isLoudspeakerMix(mix) ? devices.length === 1 : true);
@@ -157,8 +154,9 @@ export const mixFindings: readonly FindingRule[] = [
         if (mix.deviceKind !== 'wedge') return null;
         const listeners = facts.sheet.listeners.filter((listener) => listener.mixId === mix.id);
         if (listeners.length < 2) return null;
-        const people = listeners
-          .flatMap((listener) => facts.sheet.performers.find((it) => it.id === listener.performerId) ?? []);
+        const people = listeners.flatMap(
+          (listener) => facts.sheet.performers.find((it) => it.id === listener.performerId) ?? [],
+        );
         const [first, second] = people;
         if (!first || !second) return null;
         const places = people.flatMap((person) => placeOf(person) ?? []);

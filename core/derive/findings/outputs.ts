@@ -1,6 +1,6 @@
 import { leavesRig } from '../../plan/plan-outputs.ts';
 import type { Output } from '../../show/rig.ts';
-import { casesOf, type FindingRule } from './rule.ts';
+import { casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutMix, listed, quoted } from './say.ts';
 import { mixesSharing } from './shared.ts';
 
@@ -15,7 +15,8 @@ export const outputFindings: readonly FindingRule[] = [
     find: (facts) => {
       const planned = facts.mixes.filter(({ mix }) => leavesRig(mix));
       const widthOf = (format: string) => (format === 'stereo' ? 2 : 1);
-      if (planned.every(({ planned: { format, outputIds } }) => outputIds.length >= widthOf(format))) return [];
+      if (planned.every(({ planned: { format, outputIds } }) => outputIds.length >= widthOf(format)))
+        return [];
       const needed = planned.reduce((sum, { planned: { format } }) => sum + widthOf(format), 0);
       const free = new Set(facts.sheet.outputs.filter(isForMixes).map((output) => output.id));
       for (const cue of facts.sheet.cueOutputs)
@@ -37,9 +38,9 @@ export const outputFindings: readonly FindingRule[] = [
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.outputIds).map(([id, mixes]) => ({
-          say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
-          about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
-        })),
+        say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
+        about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
+      })),
   },
   {
     code: 'output-is-reserved',
@@ -74,11 +75,10 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{device} is wired to {wired}, but {mix} leaves at {output}: somebody has to re-plug it.',
     remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
     find: (facts) =>
-      facts.mixes.flatMap(({ mix, planned }) =>
-        casesOf(planned.deviceIds, (id) => {
-          const device = facts.deviceById.get(id);
+      casesOfEach(facts.mixes, ({ mix, planned, devices }) =>
+        casesOf(devices, (device) => {
           const first = planned.outputIds[0];
-          if (!device || device.outputId === null || first === undefined) return null;
+          if (device.outputId === null || first === undefined) return null;
           if (planned.outputIds.includes(device.outputId)) return null;
           return {
             say: {
@@ -87,7 +87,7 @@ export const outputFindings: readonly FindingRule[] = [
               wired: quoted(facts.outputById.get(device.outputId)),
               output: quoted(facts.outputById.get(first)),
             },
-            about: [aboutMix(mix), { of: 'device', id }, { of: 'output', id: first }],
+            about: [aboutMix(mix), { of: 'device', id: device.id }, { of: 'output', id: first }],
           };
         }),
       ),
@@ -99,9 +99,7 @@ export const outputFindings: readonly FindingRule[] = [
     cause: '{output} carries {mix} and the cue: whatever the engineer listens to reaches {mix}.',
     remedy: 'Give the mix or the cue another output.',
     find: (facts) => {
-      const ofCues = new Set(
-        facts.sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]),
-      );
+      const ofCues = new Set(facts.sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]));
       return outputCases(
         facts,
         (output) => ofCues.has(output.id),
@@ -132,13 +130,12 @@ function outputCases(
   isSo: (output: Output) => boolean,
   sayOf: (output: Output) => Said,
 ) {
-  return facts.mixes.flatMap(({ mix, planned }) =>
-    casesOf(planned.outputIds, (id) => {
-      const output = facts.outputById.get(id);
-      if (!output || !isSo(output)) return null;
+  return casesOfEach(facts.mixes, ({ mix, outputs }) =>
+    casesOf(outputs, (output) => {
+      if (!isSo(output)) return null;
       return {
         say: { mix: quoted(mix), output: quoted(output), ...sayOf(output) },
-        about: [{ of: 'output', id }, aboutMix(mix)],
+        about: [{ of: 'output', id: output.id }, aboutMix(mix)],
       };
     }),
   );

@@ -64,8 +64,7 @@ export const performerFindings: readonly FindingRule[] = [
         if (!performer.needsClick || mixes.length === 0 || mixes.some((mix) => mix.mixedAt === 'elsewhere'))
           return null;
         const heard = facts.sheet.sources.some(
-          (source, at) =>
-            source.kind === 'click' && mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
+          (source, at) => source.kind === 'click' && mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
         );
         if (heard) return null;
         return {

@@ -57,8 +57,33 @@ type SheetTable = keyof typeof rowNames;
 const isSheetTable = (table: string): table is SheetTable => table in rowNames;
 
 function lostReferences(facts: ActFacts): Case[] {
-  const { index } = facts;
-  const ids = new Map<SheetTable, { has: (id: string) => boolean }>([
+  const cases: Case[] = [];
+  const about: Case['about'] = [{ of: 'act', id: facts.sheet.act.id }];
+  const idsOf = idsByTable(facts);
+  for (const { table, field, to } of references) {
+    // Wishes are many, and whoever resolved them has looked already.
+    if (!isSheetTable(table) || !isSheetTable(to) || table === 'wishes') continue;
+    const rows = facts.sheet[table] as readonly Record<string, unknown>[];
+    if (rows.length === 0) continue;
+    for (const missing of missingIn(rows, field, idsOf(to)))
+      cases.push({ say: { row: rowNames[table], what: rowNames[to], missing }, about });
+  }
+  for (const wishAt of facts.wishes.lost) {
+    const wish = facts.sheet.wishes[wishAt];
+    if (!wish) continue;
+    const mixIsThere = facts.index.mixAt.has(wish.mixId);
+    const missing = mixIsThere ? (wish.sourceId ?? wish.sameAsMixId ?? '') : wish.mixId;
+    const what = mixIsThere && wish.sourceId !== null ? rowNames.sources : rowNames.mixes;
+    cases.push({ say: { row: rowNames.wishes, what, missing }, about });
+  }
+  return cases;
+}
+
+type Ids = { has: (id: string) => boolean };
+
+/** Whether a table has an id: by the sheet's index where it holds the table. */
+function idsByTable({ sheet, index }: ActFacts): (table: SheetTable) => Ids {
+  const known = new Map<SheetTable, Ids>([
     ['sources', index.sourceAt],
     ['mixes', index.mixAt],
     ['boxes', index.boxById],
@@ -67,43 +92,23 @@ function lostReferences(facts: ActFacts): Case[] {
     ['outputs', index.outputById],
     ['devices', index.deviceById],
   ]);
-  const idsOf = (table: SheetTable) => {
-    const known = ids.get(table) ?? new Set(facts.sheet[table].map((row) => row.id));
-    ids.set(table, known);
-    return known;
+  return (table) => {
+    const ids = known.get(table) ?? new Set(sheet[table].map((row) => row.id));
+    known.set(table, ids);
+    return ids;
   };
-  const cases: Case[] = [];
-  for (const { table, field, to } of references) {
-    // Wishes are many, and whoever resolved them has looked already.
-    if (!isSheetTable(table) || !isSheetTable(to) || table === 'wishes') continue;
-    const rows = facts.sheet[table] as readonly Record<string, unknown>[];
-    if (rows.length === 0) continue;
-    const there = idsOf(to);
-    // Rows of one table mostly name what the row before them names: the same box, the same act.
-    let before: unknown = null;
-    for (const row of rows) {
-      const missing = row[field];
-      if (missing === null || missing === before || typeof missing !== 'string') continue;
-      if (there.has(missing)) {
-        before = missing;
-        continue;
-      }
-      cases.push({
-        say: { row: rowNames[table], what: rowNames[to], missing },
-        about: [{ of: 'act', id: facts.sheet.act.id }],
-      });
-    }
+}
+
+/** What a field of rows names that is not there. */
+function missingIn(rows: readonly Record<string, unknown>[], field: string, there: Ids): string[] {
+  const missing: string[] = [];
+  // Rows of one table mostly name what the row before them names: the same box, the same act.
+  let before: unknown = null;
+  for (const row of rows) {
+    const named = row[field];
+    if (named === null || named === before || typeof named !== 'string') continue;
+    if (there.has(named)) before = named;
+    else missing.push(named);
   }
-  for (const wishAt of facts.wishes.lost) {
-    const wish = facts.sheet.wishes[wishAt];
-    if (!wish) continue;
-    const mixIsThere = facts.index.mixAt.has(wish.mixId);
-    const missing = mixIsThere ? (wish.sourceId ?? wish.sameAsMixId ?? '') : wish.mixId;
-    const what = mixIsThere && wish.sourceId !== null ? rowNames.sources : rowNames.mixes;
-    cases.push({
-      say: { row: rowNames.wishes, what, missing },
-      about: [{ of: 'act', id: facts.sheet.act.id }],
-    });
-  }
-  return cases;
+  return missing;
 }

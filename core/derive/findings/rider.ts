@@ -1,7 +1,7 @@
 import { daysBetween } from '../calendar.ts';
 import type { FindingRule } from './rule.ts';
-import { hasRepeats } from './shared.ts';
 import { aboutSource, listed, number, quoted } from './say.ts';
+import { hasRepeats } from './shared.ts';
 
 /** A rider written longer before the day than this is likely to be of an old line-up. Common practice. */
 const oldRiderDays = 365;

@@ -22,10 +22,7 @@ export type FindingRule = {
 const noCases: readonly Case[] = [];
 
 /** A case for each row that gives one. Most rules find nothing in most acts, and then nothing is made. */
-export function casesOf<T>(
-  rows: readonly T[],
-  caseOf: (row: T, at: number) => Case | null,
-): readonly Case[] {
+export function casesOf<T>(rows: readonly T[], caseOf: (row: T, at: number) => Case | null): readonly Case[] {
   let cases: Case[] | null = null;
   const { length } = rows;
   for (let at = 0; at < length; at++) {
@@ -33,6 +30,17 @@ export function casesOf<T>(
     if (found === null) continue;
     if (cases === null) cases = [found];
     else cases.push(found);
+  }
+  return cases ?? noCases;
+}
+
+/** All cases of each row. */
+export function casesOfEach<T>(rows: readonly T[], casesIn: (row: T) => readonly Case[]): readonly Case[] {
+  let cases: Case[] | null = null;
+  for (const row of rows) {
+    const found = casesIn(row);
+    if (found.length === 0) continue;
+    cases = cases === null ? [...found] : cases.concat(found);
   }
   return cases ?? noCases;
 }
@@ -53,13 +61,20 @@ const cutSentences = new Map<string, readonly string[]>();
 function fill(sentence: string, say: Case['say']): string {
   let parts = cutSentences.get(sentence);
   if (!parts) {
-    parts = sentence.split(/\{(\w+)\}/);
+    parts = capitalised(sentence).split(/\{(\w+)\}/);
     cutSentences.set(sentence, parts);
   }
-  let filled = '';
-  for (let at = 0; at < parts.length; at++) {
-    const part = parts[at] ?? '';
-    filled += at % 2 === 0 ? part : (say?.[part] ?? part);
+  let filled = parts[0] ?? '';
+  for (let at = 1; at < parts.length; at += 2) {
+    const name = parts[at] ?? '';
+    const said = say?.[name] ?? name;
+    filled += (filled === '' ? capitalised(String(said)) : said) + (parts[at + 1] ?? '');
   }
-  return filled.charAt(0).toUpperCase() + filled.slice(1);
+  return filled;
+}
+
+function capitalised(words: string): string {
+  const first = words.charAt(0);
+  // Most begin with a quotation mark, which has no capital.
+  return first === '"' ? words : first.toUpperCase() + words.slice(1);
 }

@@ -54,10 +54,9 @@ export const socketFindings: readonly FindingRule[] = [
     cause: '{source} is plugged at {socket}, which is kept for {use}.',
     remedy: 'Plug it elsewhere, or free the socket.',
     find: (facts) => {
-      const useOf = (id: Id) => facts.socketById.get(id)?.reservedFor ?? null;
       if (facts.sheet.sockets.every((socket) => socket.reservedFor === null)) return [];
       return [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
-        const use = useOf(id);
+        const use = facts.socketById.get(id)?.reservedFor ?? null;
         if (use === null) return [];
         return sources.map((source) => ({
           say: { source: quoted(source), socket: socketName(facts, id), use },

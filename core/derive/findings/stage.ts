@@ -82,12 +82,11 @@ export const stageFindings: readonly FindingRule[] = [
     cause:
       '{name} is said to be stage {said}, but stands stage {drawn} on the plot: one of them is seen from the audience.',
     remedy: 'Ask the band from where their plot is seen.',
-    find: ({ sheet }) =>
-      [
-        ...sidesThatDisagree(sheet.performers, ({ id }) => ({ of: 'performer', id })),
-        ...sidesThatDisagree(sheet.sources, aboutSource),
-        ...sidesThatDisagree(sheet.mixes, aboutMix),
-      ],
+    find: ({ sheet }) => [
+      ...sidesThatDisagree(sheet.performers, ({ id }) => ({ of: 'performer', id })),
+      ...sidesThatDisagree(sheet.sources, aboutSource),
+      ...sidesThatDisagree(sheet.mixes, aboutMix),
+    ],
   },
 ];
 
