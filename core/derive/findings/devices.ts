@@ -116,7 +116,7 @@ function deviceCases(
   facts: ActFacts,
   isSo: (device: Device, kind: Device['kind'] | null) => boolean,
   sayOf: (device: Device, kind: Device['kind'] | null) => NonNullable<Case['say']>,
-): Case[] {
+): readonly Case[] {
   return casesOfEach(facts.mixes, ({ mix, devices }) =>
     casesOf(devices, (device) => {
       if (!isSo(device, mix.deviceKind)) return null;
