@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Edition } from '../../core/sheets/edition.ts';
-import { type Show, ShowDocument, showFromRows } from '../../core/show/show.ts';
+import { type Show, showFromRows } from '../../core/show/show.ts';
 import { openShow } from '../database/open-show.ts';
+import { showOfFile } from './show-of-file.ts';
 
 /** A show that a command works on, with what was printed of it before. */
 export type OpenedShow = {
@@ -24,17 +25,9 @@ export async function openShowOfPath(path: string, ledger: PrintLedger): Promise
       'Check the name of the show.',
     );
   if (bytes.subarray(0, 15).toString('latin1') === 'SQLite format 3') return openShowFile(path);
-  const document = ShowDocument.safeParse(parsedJson(bytes.toString('utf8')));
-  if (!document.success) {
-    const [issue] = document.error.issues;
-    const where = issue && issue.path.length > 0 ? ` (at ${issue.path.join('.')}: ${issue.message})` : '';
-    return refuse(
-      'not a show',
-      `“${path}” is no show${where}.`,
-      'Name a show file, or a show exported as JSON.',
-    );
-  }
-  return { ok: true, value: { show: showFromRows(document.data), ...ledger, close: () => {} } };
+  const read = await showOfFile(path);
+  if (!read.ok) return read;
+  return { ok: true, value: { show: showFromRows(read.value), ...ledger, close: () => {} } };
 }
 
 function openShowFile(path: string): Outcome<OpenedShow> {
@@ -50,12 +43,4 @@ function openShowFile(path: string): Outcome<OpenedShow> {
       close: () => database.close(),
     },
   };
-}
-
-function parsedJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

@@ -69,7 +69,7 @@ test('an act is written as one PDF, one workbook and a CSV for each table', asyn
   const words = wordsOf(await pdfPages(readFileSync(join(out, 'Größe 音 - sheets.pdf')))).replaceAll(' ', '');
   for (const { name } of rows.sources.filter((it) => it.actId === 'act-1'))
     expect(words).toContain(name.replaceAll(' ', ''));
-});
+}, 60_000);
 
 test('a day is one set with a cover; the second print of a changed show is version 2', async () => {
   const out = join(folder, 'day');
@@ -83,7 +83,7 @@ test('a day is one set with a cover; the second print of a changed show is versi
   expect(run(...day).code).toBe(0);
   const second = wordsOf(await pdfPages(readFileSync(join(out, 'Saturday - sheets.pdf'))));
   expect(second).toMatch(/Version 2, .*, replaces version 1 of/);
-});
+}, 90_000);
 
 test('each sheet can be a PDF of its own', () => {
   const out = join(folder, 'apart');
