@@ -139,8 +139,11 @@ const whole: PartOfRow = { part: null, side: null, pickUp: null, stereo: false }
 function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[] {
   const written = found.numbers.length;
   const parts = partPairs.find(([a, b]) => name.parts.has(a) && name.parts.has(b) && bothNamed(found));
+  const isOneSide = name.sides.has('left') !== name.sides.has('right');
   const stereo =
-    name.sides.has('both') || name.sides.has('stereo') || (name.sides.has('left') && name.sides.has('right'));
+    name.sides.has('both') ||
+    (name.sides.has('stereo') && !isOneSide) ||
+    (name.sides.has('left') && name.sides.has('right'));
   const pickUps =
     /\b(?:mi[ck]\w*|amp)\s*(?:[+&/,]|and|und|et|y|e|en)\s*d\.?i\b|\bd\.?i\.?\s*(?:[+&/,]|and|und|et|y|e|en)\s*(?:mi[ck]|amp)/i.test(
       fold(found.name),
@@ -304,7 +307,10 @@ function settleKind(
   name: SourceName,
   pickUp: WorkInput['read']['pickUp'],
 ): { kind: SourceKind | null; certainty: number } {
-  const guess = kindOf(name, pickUp);
+  const worn = /\b(?:head ?-?sets?|lava?l?(?:ier)?s?|kopfb[uü]gel|serre-t[eê]te|diadema|archetto)\b/i;
+  const isWorn = worn.test(`${found.name} ${found.details.pickUpModel} ${found.details.notes.join(' ')}`);
+  const guess =
+    name.stem === null && isWorn ? { kind: 'vocal' as const, certainty: 0.7 } : kindOf(name, pickUp);
   if (guess.certainty >= 0.7 || (name.stem === null && isPerformerName(name, work))) return guess;
   const suggestions: SourceKind[] =
     pickUp === 'di'

@@ -164,7 +164,7 @@ function kindOfBlock(
   if (leads[0] === 'channel' && first('source') && plainInput && mixSigns === 0) return 'inputs';
   if (section === 'line-up' && !first('channel') && !first('mix') && inputSigns === 0) return 'line-up';
   if (section === 'mixes' && inputSigns < 2 && !first('phantom') && !first('stand')) return 'mixes';
-  if (leads[0] === 'mix' && inputSigns <= mixSigns) return 'mixes';
+  if (leads[0] === 'mix' && (inputSigns <= mixSigns || (first('performer') && !plainInput))) return 'mixes';
   if (first('wishes') || (first('exclusions') && first('wishes')))
     return inputSigns > 1 && first('channel') ? 'inputs' : 'mixes';
   if (mixSigns > inputSigns && !first('channel')) return 'mixes';
@@ -385,14 +385,22 @@ export function cellsByRole(
     const heading = block.matrix.find((it) => it.column === column)?.heading;
     if (heading !== undefined) matrix.push({ column, heading, text: cell.text });
     else {
-      const key = role ?? (isBesideSource(block, column) ? 'detail' : 'notes');
+      const key =
+        role ??
+        (isBesideSource(block, column) ? 'detail' : isBeyondWishes(block, column) ? 'wishes' : 'notes');
       const before = byRole.get(key);
       const isWish = key === 'wishes' || key === 'exclusions' || (key === 'notes' && block.kind === 'mixes');
       const text = isWish ? (cell.stacked ?? cell.text) : cell.text;
-      byRole.set(key, before ? `${before} ${text}` : text);
+      byRole.set(key, before ? `${before}${key === 'wishes' ? ', ' : ' '}${text}` : text);
     }
   }
   return { byRole, matrix };
+}
+
+/** Wishes whose commas were taken for the ends of cells run on beyond the last heading. */
+function isBeyondWishes(block: Block, column: number): boolean {
+  const last = Math.max(...block.roles.keys());
+  return block.kind === 'mixes' && column > last && block.roles.get(last) === 'wishes';
 }
 
 /** A column without a heading right of the source holds what the source's cell leaves out: "in", "L", "2". */

@@ -16,7 +16,7 @@ import { findHits } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
-import { splitAtVerb } from './mix-pieces.ts';
+import { pieceFacts, splitAtVerb } from './mix-pieces.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
 import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
@@ -306,6 +306,12 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   return true;
 }
 
+/** "Own vocal 100%": a wish. */
+function tellsAmount(text: string, walk: Walk): boolean {
+  const facts = pieceFacts(text, walk);
+  return facts.self && facts.amounts > 0;
+}
+
 /** "One wedge for the guest singer" is no input. */
 function namesDevice(text: string, walk: Walk): boolean {
   return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
@@ -364,6 +370,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (!isShortName(split.name) || isNoInput(split, walk)) return false;
   if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
   if (!bullet && namesDevice(split.name, walk)) return false;
+  if (/\?$/.test(text) || (!bullet && tellsAmount(text, walk))) return false;
   if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
   pushInput(walk, line, {
     name: split.name,
@@ -490,7 +497,11 @@ function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | nu
 /** Several lines of nothing but sources are a list of inputs, also without a title. */
 function isUntitledList(walk: Walk): boolean {
   if (looksListed(walk.lines[walk.at], walk) !== 'source') return false;
-  return [1, 2, 3, 4, 5].filter((step) => looksListed(walk.lines[walk.at + step], walk) !== null).length >= 3;
+  const bulleted = /^\s*[-•*·▪●]/.test(walk.lines[walk.at]?.text ?? '');
+  const enough = bulleted ? 2 : 3;
+  return (
+    [1, 2, 3, 4, 5].filter((step) => looksListed(walk.lines[walk.at + step], walk) !== null).length >= enough
+  );
 }
 
 /** "Drums" over "Kick", "Bass" over "DI": a word for the group, then what is in it. */

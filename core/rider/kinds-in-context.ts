@@ -136,7 +136,11 @@ function roleOf(work: Work, input: WorkInput): SourceKind | null {
   return null;
 }
 
+/** A cast or a choir of so many has no one lead. */
+const mostSingers = 6;
+
 function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
+  if (vocals.length >= mostSingers && vocals.every((input) => input.name.stem === null)) return;
   const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
   const numbered = vocals.find((input) => input.name.ordinal === 1);
   const free = vocals.find(

@@ -70,7 +70,10 @@ export function isDevice(text: string, walk: Walk): boolean {
     .replace(forBoth, ' ')
     .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
   const tokens = tokenize(plain).filter((token) => token.kind !== 'mark');
-  const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names);
+  // A word that is only nearly one for whose the device is ("Sable", "salle") may as well be a name.
+  const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names).filter(
+    (hit) => hit.certainty === 1 || hit.senses[0]?.subject !== 'owner',
+  );
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
   const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
   // "Band" alone is who listens, not whose the device is.
@@ -197,7 +200,8 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
     takeWishPiece(piece, pieces, walk);
     return;
   }
-  if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
+  if (facts.device && facts.targets > 0 && /[,;]/.test(piece)) takeWishPiece(piece, pieces, walk);
+  else if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
   else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = join(pieces.place, piece);
   else if (facts.targets > 0 || afterColon) takeWishPiece(piece, pieces, walk);
   else if (/,/.test(piece)) for (const part of piece.split(',')) takePiece(tidy(part), pieces, walk, false);
@@ -227,7 +231,9 @@ function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
     pieces.deviceText = join(pieces.deviceText, part);
     parts.shift();
   }
-  pieces.wishTexts.push(parts.join(', '));
+  const rest = parts.join(', ');
+  if (isWhollyDevice(rest, walk)) pieces.deviceText = join(pieces.deviceText, rest);
+  else pieces.wishTexts.push(rest);
 }
 
 const join = (before: string, more: string) => (before === '' ? more : `${before}, ${more}`);

@@ -65,7 +65,7 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     note(walk.found, line.at, 'set aside', 'A mix left empty.');
     return true;
   }
-  if (numbers.length > 0 && line.cells.length === 2 && rest.every((role) => isUnused(get(role)))) {
+  if (numbers.length > 0 && byRole.size === 2 && rest.every((role) => isUnused(get(role)))) {
     note(walk.found, line.at, 'set aside', 'A mix kept in reserve.');
     return true;
   }
@@ -177,6 +177,8 @@ function labelOf(
   };
 }
 
+const plainPieces = ({ roleText: _, ...pieces }: MixPieces): MixPieces => pieces;
+
 function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
   const pieces: MixPieces = {
     listenerText: '',
@@ -190,6 +192,7 @@ function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
     const text = tidy(cell);
     if (text === '' || saysNothing(text)) continue;
     const facts = pieceFacts(text, walk);
+    if (cells.length === 1 && /^[^:,;]{2,40}:\s/.test(text)) return plainPieces(readMixPieces(text, walk));
     if (isWish(facts, text) && !facts.device) pieces.wishTexts.push(text);
     else if (facts.device) pieces.deviceText = pieces.deviceText ? `${pieces.deviceText}, ${text}` : text;
     else if (isAllIn(positionWords, text, walk.tongue)) pieces.place = text;

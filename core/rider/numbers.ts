@@ -50,10 +50,13 @@ export function numberedText(text: string): NumberedText | null {
   if (
     !mark &&
     !word &&
-    /^(?:x\b|v\b|db\b|°|%|"|''|h\b|kg\b|m\b|cm\b|mhz\b|khz\b|hz\b|€|\$|:|ch\b|channels?\b|kanäle|st\b|th\b|nd\b|rd\b|er\b|ème\b|mm\b|w\b|a\b|ohm)/i.test(
+    !/^[^(\d]*\d+\)/.test(text) &&
+    /^(?:(?:x|v|db|h|kg|m|cm|mhz|khz|hz|ch|channels?|kanäle|st|th|nd|rd|er|ème|mm|w|a|ohm)(?!\p{L})|°|%|"|''|€|\$|:)/iu.test(
       rest,
     )
   )
     return null;
-  return { numbers, rest: rest.trim(), marked: Boolean(mark || word) };
+  // "4) Kick" closes a bracket that nothing opened: a mark too.
+  const closed = /^[^(]*\d\s*\)/.test(text) && !/^[^\d]*\(/.test(text);
+  return { numbers, rest: rest.trim(), marked: Boolean(mark || word) || closed };
 }

@@ -151,6 +151,7 @@ function pairAcrossRows(work: Work): void {
       left.read.performer !== right.read.performer
     )
       continue;
+    if (isNamedApart(left, right)) continue;
     const apart = distance(work, left, right);
     const spelled =
       /\b(?:left|right|links|rechts|gauche|droite|izquierda|derecha|sinistra|destra|esquerda|direita)\b/i.test(
@@ -158,6 +159,13 @@ function pairAcrossRows(work: Work): void {
       ) && factsOfKind(left.read.kind).group === 'guitars';
     guessPair(work, left, right, spelled || apart > 6 ? 0.7 : 0.95);
   }
+}
+
+/** "Gtr L (Mox)" and "Gtr R (Fenna)": two players, no pair. */
+function isNamedApart(left: WorkInput, right: WorkInput): boolean {
+  const nameOf = (input: WorkInput) =>
+    input.found.details.notes.find((text) => /^\p{Lu}\p{Ll}+$/u.test(text)) ?? '';
+  return nameOf(left) !== '' && nameOf(right) !== '' && nameOf(left) !== nameOf(right);
 }
 
 function isOtherSide(left: WorkInput, right: WorkInput): boolean {

@@ -132,8 +132,9 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
   const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
   const device = isDevice(tail, walk) || (listens !== null && facts.device);
   if (!wishes && !device) return false;
-  if (colon && wishes && facts.amounts === 0 && !facts.self && !facts.sameAs && walk.section !== 'mixes')
-    return false;
+  const isBare =
+    facts.amounts === 0 && !facts.self && !facts.sameAs && !isDevice(tail.split(',')[0] ?? '', walk);
+  if (colon && wishes && isBare && walk.section !== 'mixes') return false;
   const pieces = readMixPieces(`${head}: ${tail}`, walk);
   if (pieces.listenerText === '') pieces.listenerText = listenerOf(head);
   if (verb) {

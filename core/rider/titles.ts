@@ -15,6 +15,7 @@ const revision =
 export function titleOf(text: string, tongue: Tongue): Section | null {
   const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, ''))
     .replace(/^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i, '')
+    .replace(/\s*\([^)]*\)$/, '')
     .replace(revision, '')
     .trim();
   if (plain === '' || plain.length > 70 || /[@;]/.test(plain)) return null;

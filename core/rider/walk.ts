@@ -181,6 +181,10 @@ function takeTitle(walk: Walk, line: Line): boolean {
     return true;
   }
   found.actName ??= actNameIn(line.text);
+  // "IN-EARS (all mono, house packs)": the title says what everybody listens through.
+  const told = /\((.{4,})\)/.exec(line.text)?.[1];
+  if (first === 'mixes' && told)
+    found.devices.push({ at: line.at, text: /\b(?:ears?|iems?)\b/i.test(line.text) ? line.text : told });
   walk.section = first;
   walk.sideTitles = titles.flatMap((title) =>
     title.section ? [{ column: title.column, section: title.section }] : [],
@@ -192,6 +196,9 @@ function takeTitle(walk: Walk, line: Line): boolean {
   note(found, line.at, 'set aside', 'A title.');
   return true;
 }
+
+/** More rows than these are not stacked in one cell. */
+const rowsOfOneCell = 1000;
 
 /** A row of several cells: of the tables that are open, or by what its cells hold. */
 function takeRow(walk: Walk, line: Line): boolean {
@@ -207,7 +214,9 @@ function takeRow(walk: Walk, line: Line): boolean {
   }
   let taken = false;
   for (const block of walk.blocks) {
-    if (block.kind === 'inputs') taken = takeInputRow(walk, line, block) || taken;
+    // Rows side by side are told apart by their table, so that no two lines share a key.
+    const part = line.part + walk.blocks.indexOf(block) * rowsOfOneCell;
+    if (block.kind === 'inputs') taken = takeInputRow(walk, { ...line, part }, block) || taken;
     else if (block.kind === 'mixes') taken = takeMixRow(walk, line, block) || taken;
     else taken = takePerformerRow(walk, line, block) || taken;
   }

@@ -118,9 +118,14 @@ function readWishText(
   }
 }
 
+/** "Ges. Merle": the full stop of a shortened word ends no wish (common practice). */
+const shortened =
+  /\b(ges|git|guit|gtr|voc|akk|ak|el|kl|gr|perc|trp|tpt|trb|pos|chit|batt|tast|acust|elettr|bat|cl|ch|izq|der|dcha)\.\s+(?=\p{L})/giu;
+
 function segmentsOf(text: string): string[] {
   return text
     .replace(/(\d),(\d)/g, '$1.$2')
+    .replace(shortened, '$1 ')
     .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
     .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
     .filter((segment) => segment !== '');
@@ -141,6 +146,18 @@ const joiners = /^(?:and|und|et|y|e|en|ed|u|ni|nor|or|oder|ou|o|of|plus|&|\+|sow
 
 type Item = { tokens: Token[]; hits: WishHit[]; text: string };
 
+/** "Baixo alto": where the list has no such source, a word that is an amount too is the amount. */
+function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
+  return hits.map((hit) => {
+    const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning;
+    const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
+    const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
+    const others = hits.some((other) => other !== hit && isTarget(other));
+    if (!isBoth || isListed || !others) return hit;
+    return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
+  });
+}
+
 /** One piece between commas: items joined by "and" share the amount of the one that says it. */
 function readChain(
   work: Work,
@@ -151,7 +168,7 @@ function readChain(
 ): Amount | null {
   const { spoken, names } = work.tongue;
   const tokens = tokenize(text);
-  const hits = findHits(wishWords, tokens, spoken, names);
+  const hits = settleAmounts(work, findHits(wishWords, tokens, spoken, names));
   const mark = hits.find((hit) => hit.senses[0]?.subject === 'mark');
   if (mark?.senses[0]?.meaning === 'same as' && hits.indexOf(mark) <= 1) {
     const rest = readSameAs(work, mixes, mix, text, tokens, mark);
@@ -434,6 +451,8 @@ function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
   );
 }
 
+const singular = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
+
 /** Words that stand in the name of a line, as a model or a nickname does. */
 function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
   const words = item.tokens.filter(
@@ -444,7 +463,7 @@ function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
   );
   if (words.length === 0) return null;
   const inputs = work.inputs.filter((input) =>
-    words.every((word) => input.name.tokens.some((token) => token.text === word.text)),
+    words.every((word) => input.name.tokens.some((token) => singular(token.text) === singular(word.text))),
   );
   return inputs.length > 0 ? keysOf(inputs) : null;
 }

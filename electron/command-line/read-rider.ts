@@ -1,4 +1,4 @@
-import { neutralReading } from '../../core/rider/neutral.ts';
+import { neutralReading, neutralRefusal } from '../../core/rider/neutral.ts';
 import { readRider } from '../../core/rider/read-rider.ts';
 import { argumentsOf, exitCodes } from './command.ts';
 import { gridOfPath } from './rider-grid.ts';
@@ -24,7 +24,7 @@ async function readOne(): Promise<number> {
   const grid = await gridOfPath(file);
   if (!grid.ok) {
     const reason = `${grid.problem.what} ${grid.problem.todo}`;
-    console.log(JSON.stringify({ refused: true, reason, inputs: [], mixes: [], open: [] }, null, 2));
+    console.log(JSON.stringify(neutralRefusal(reason), null, 2));
     return exitCodes.unreadable;
   }
   console.log(JSON.stringify(neutralReading(readRider(grid.value, {})), null, 2));

@@ -26,7 +26,7 @@ export function riderGrid(name: string): Grid {
   const text = readFileSync(new URL(file, folder), 'utf8');
   const isTable = !file.endsWith('.txt');
   const rows = isTable
-    ? Papa.parse<string[]>(text, { skipEmptyLines: false }).data
+    ? Papa.parse<string[]>(text, { skipEmptyLines: false, delimitersToGuess: [',', ';', '\t'] }).data
     : text.split(/\r?\n/).map((line) => [line]);
   const form = file.endsWith('.tsv') ? 'tsv' : isTable ? 'csv' : 'text';
   return { name: file, form, sheets: [{ name: 'Rider', rows }] };
@@ -76,7 +76,12 @@ const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '
 
 /** Scores of one rider. A line or wish that nobody expects counts against the score as a missing one does. */
 export function scoreRider(name: string, wrong: string[] = []): Scores {
-  return scoreReading(name, neutralReading(readRider(riderGrid(name))), expectedOf(name), wrong);
+  return scoreGrid(name, riderGrid(name), wrong);
+}
+
+/** The same for the rows of that rider as another form of file gives them. */
+export function scoreGrid(name: string, grid: Grid, wrong: string[] = []): Scores {
+  return scoreReading(name, neutralReading(readRider(grid)), expectedOf(name), wrong);
 }
 
 function scoreReading(name: string, read: NeutralReading, expected: Expected, wrong: string[]): Scores {

@@ -29,7 +29,7 @@ export type ColumnRole =
 export const headerWords: WordTable<ColumnRole> = {
   channel: {
     trade:
-      'ch, ch., ch#, ch #, channel, chan, #, no, no., nr, nr., n°, nº, n, num, number, input no, input number, input nr, chnl, line, line no, input #, inp, ip, line #, ch no, ch nr, pos nr, input ch, channel no, chl, foh ch, chan no, channel number, console ch, desk ch, foh, mon ch, patch #, in #, row, item',
+      'ch, ch., ch#, pack, pack no, belt pack, tx, radio mic, ch #, channel, chan, #, no, no., nr, nr., n°, nº, n, num, number, input no, input number, input nr, chnl, line, line no, input #, inp, ip, line #, ch no, ch nr, pos nr, input ch, channel no, chl, foh ch, chan no, channel number, console ch, desk ch, foh, mon ch, patch #, in #, row, item',
     de: 'kanal, nummer, kan, lfd nr, kanal nr, eingang nr, ch nr, kanalnummer, kn, pult kanal, lfd, ka, kan nr, nr kanal',
     fr: 'tranche, voie, n° voie, piste, numéro, patch, tr, voies, console, n° tranche, entrée n°, canal, ligne, n° de voie',
     es: 'canal, número, núm, nro, can, ch num, n° canal, línea, nº canal, canales, nro canal, entrada nº',
@@ -39,7 +39,7 @@ export const headerWords: WordTable<ColumnRole> = {
   },
   source: {
     trade:
-      'source, instrument, input, name, sources, instruments, input source, signal, description, input name, what, inputs, channel name, input list, line name, source name, sound source, instrument source, input description, title, label, patch, source instrument, instr, instrument voice, item name, in, instrumentation, source description, ch name, track name, sender',
+      'source, instrument, input, character, name, sources, instruments, input source, signal, description, input name, what, inputs, channel name, input list, line name, source name, sound source, instrument source, input description, title, label, patch, source instrument, instr, instrument voice, item name, in, instrumentation, source description, ch name, track name, sender',
     de: 'quelle, bezeichnung, eingang, signal, quelle instrument, instrument quelle, kanalname, signalquelle, bezeichner, belegung, eingangssignal, kanalbelegung, klangquelle, tonquelle, beschreibung, eingänge, instrument stimme',
     fr: 'instrument, source, désignation, instruments, entrée, nom, sources, entrées, libellé, intitulé, signal, source instrument, instru',
     es: 'instrumento, fuente, entrada, nombre, descripción, señal, instrumentos, fuentes, fuente de sonido, entradas, instrumento fuente',

@@ -140,7 +140,7 @@ export const sources: WordTable<Stem> = {
   },
   'electronic drums': {
     trade:
-      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain, spd, spds, spd s, spd sx, spdsx, pad kit',
+      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain, spds, pad kit',
     de: 'elektronisches schlagzeug, drumcomputer, drumpad, samplepad, trigger modul, e schlagzeug',
     fr: 'batterie électronique, boîte à rythme, boîte à rythmes, boite a rythme, pads batterie',
     es: 'batería electrónica, caja de ritmos, percusión electrónica',
@@ -170,7 +170,7 @@ export const sources: WordTable<Stem> = {
   djembe: { trade: 'djembe, djembé, jembe, djemb', es: 'yembé, djembé', de: 'dschembe' },
   timbales: { trade: 'timbales, timbale, timbs, high timbale, low timbale', fr: 'timbale' },
   timpani: {
-    trade: 'timpani, kettle drum, kettledrum, kettledrums',
+    trade: 'timpani, timp, timps, kettle drum, kettledrum, kettledrums',
     de: 'pauke, pauken',
     fr: 'timbales orchestre',
     es: 'timbales sinfónicos',
@@ -445,7 +445,7 @@ export const sources: WordTable<Stem> = {
     pt: 'trombone',
   },
   'french horn': {
-    trade: 'french horn, f horn, fr horn, frhorn, fhorn',
+    trade: 'french horn, hn, hrn, f horn, fr horn, frhorn, fhorn',
     de: 'waldhorn, hörner',
     fr: 'cor, cors, cor d harmonie',
     es: 'trompa, trompas',
@@ -475,7 +475,7 @@ export const sources: WordTable<Stem> = {
   },
   saxophone: {
     trade:
-      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, bs sax, sx, sax 1, sax 2, saxo tenor, reeds, saxello',
+      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, bs sax, sx, sax 1, sax 2, saxo tenor, reeds, reed, reed 1, reed 2, reed 3, saxello',
     de: 'saxofon, saxophon, altsax, tenorsax, baritonsax, sopransax, altsaxofon, tenorsaxofon, altsaxophon, tenorsaxophon, baritonsaxophon, alt sax',
     fr: 'saxo, saxophone alto, saxophone ténor, sax alto, sax ténor, sax baryton, saxos',
     es: 'saxo, saxofón, saxo alto, saxo tenor, saxo barítono, saxos, saxofon',
@@ -555,7 +555,7 @@ export const sources: WordTable<Stem> = {
     fr: 'alto violon, violon alto',
     nl: 'altviool',
     pt: 'viola de arco',
-    it: 'viola',
+    it: 'viola, viole',
   },
   cello: {
     trade: 'cello, vc, celli, cellos, violoncello, vcl, clo, vlc',
@@ -657,9 +657,9 @@ export const sources: WordTable<Stem> = {
   },
   'lead vocal': {
     trade:
-      'lead vocal, lead vocals, lv, lvx, ld vox, ldvox, lead vox, voc lead, vox lead, main vox, main vocal, main vocals, ld voc, ldvoc, lead voc, lead singer, lead voice, vocal lead, lead, main voc, vox main, lead vx, l vox, lvox, ld vx, l voc, lvoc, lead mic, ld vocal, main voice, front vocal, solo vocal, singer, lead v, lead vocs, vocals lead, vx lead, main singer, principal vocal, voc main, vox c, voc c, vox dsc, frontman vocal, lead handheld, lead wireless, rap, rapper, rap vocal, mc vox, leadvox, leadvoc, lead vcl',
+      'lead vocal, lead vocals, lv, lvx, ld vox, ldvox, lead vox, voc lead, vox lead, main vox, main vocal, main vocals, ld voc, ldvoc, lead voc, lead singer, lead voice, vocal lead, lead, main voc, vox main, lead vx, l vox, lvox, ld vx, l voc, lvoc, lead mic, ld vocal, main voice, front vocal, solo vocal, soloist, solo sop, solo soprano, soprano solo, singer, lead v, lead vocs, vocals lead, vx lead, main singer, principal vocal, voc main, vox c, voc c, vox dsc, frontman vocal, lead handheld, lead wireless, rap, rapper, rap vocal, mc vox, leadvox, leadvoc, lead vcl',
     de: 'leadgesang, lead gesang, hauptgesang, hauptstimme, lead ges, gesang lead, ld gesang, ges lead, hauptsänger, hauptsängerin, sängerin, sänger, leadstimme, leadsängerin, leadsänger, hauptvocal, solo gesang, sologesang, lead stimme',
-    fr: 'chant lead, voix lead, chant principal, voix principale, lead chant, chanteur, chanteuse, voix lead c, lead voix, chant c, chant leader, voix leader, chant solo',
+    fr: 'chant lead, voix lead, chant principal, voix principale, lead chant, chanteur, chanteuse, voix lead c, lead voix, chant c, chant leader, voix leader, chant solo, soliste',
     es: 'voz principal, voz líder, voz lead, voz lider, cantante, voz solista, lead voz, voces principal, voz 1 principal, voz ppal, voz pral',
     it: 'voce principale, voce leader, voce lead, voce solista, lead voce, cantante, voce princ, prima voce',
     nl: 'leadzang, lead zang, hoofdzang, zanger, zangeres, zang lead, leadzanger, leadzangeres, hoofdzanger',
@@ -667,9 +667,9 @@ export const sources: WordTable<Stem> = {
   },
   choir: {
     trade:
-      'choir, chorus, gospel choir, choir aahs, choir 1, choir 2, choir 3, choir 4, voice oohs, ensemble vocals, chor mic',
+      'choir, chorus, gospel choir, choir aahs, choir 1, choir 2, choir 3, choir 4, voice oohs, ensemble vocals, chor mic, sopranos, altos, tenors, soprani, contralti, tenori, choir sopranos, choir altos, choir tenors, choir basses',
     de: 'chor mikros, kinderchor, chormikro',
-    fr: 'chorale, chœur d enfants',
+    fr: 'chorale, chœur d enfants, sopranes, ténors, basses chœur',
     es: 'coro infantil, orfeón',
     it: 'coro gospel',
     nl: 'koor mic, kinderkoor',
@@ -707,7 +707,7 @@ export const sources: WordTable<Stem> = {
   },
   presenter: {
     trade:
-      'presenter, mc, mc mic, announcer, host, presenter mic, speech, speech mic, announce mic, compere, podium mic, announcements, host mic, announcement mic, lectern, speaker mic, pulpit, moderator, emcee, interview, interview mic',
+      'presenter, mc, mc mic, pastor, preacher, announcer, host, presenter mic, speech, speech mic, announce mic, compere, podium mic, announcements, host mic, announcement mic, lectern, speaker mic, pulpit, moderator, emcee, interview, interview mic',
     de: 'moderation, ansage, moderator, ansagemikro, rednerpult, sprecher, moderationsmikro, sprache, ansagen, moderatorin, rede',
     fr: 'présentateur, micro présentateur, micro annonce, annonce, présentation, animateur, présentatrice, micro parole',
     es: 'presentador, animador, locutor, presentadora, micro presentador, presentación',

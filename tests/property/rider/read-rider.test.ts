@@ -152,3 +152,30 @@ test('the first option is what the reading already uses', () => {
     expect({ ...after, open: [] }, name).toEqual({ ...neutralReading(reading), open: [] });
   }
 });
+
+/** Names that no table knows: other scripts, made-up words, very long ones. */
+const unknownName = fc.oneof(
+  fc.constantFrom('غيتار', 'שירה', '太鼓', 'Zwirbelfant', 'Kvorpl Ümmt', 'é', `${'wumm '.repeat(40)}`),
+  fc.stringMatching(/^[B-Z][a-z]{3,12}$/),
+  fc.integer({ min: 1600, max: 10_000 }).map((length) => 'w'.repeat(length)),
+);
+
+test('a numbered line among numbered lines is an input, whatever its words are', () => {
+  const marks = fc.constantFrom('', '.', ')', ':', ' -');
+  fc.assert(
+    fc.property(unknownName, marks, fc.boolean(), (name, mark, titled) => {
+      const names = ['Kick', 'Snare', name, 'Bass DI', 'Lead vox'];
+      const rows = names.map((text, at) => [`${at + 1}${mark} ${text}`]);
+      const it: Grid = {
+        name: 'rider',
+        form: 'text',
+        sheets: [{ name: '', rows: titled ? [['Input list'], ...rows] : rows }],
+      };
+      const { inputs, lines } = readRider(it);
+      const line = lines.at(-3);
+      expect(inputs.map((input) => input.channel)).toEqual(expect.arrayContaining([1, 2, 3, 4, 5]));
+      expect(line?.inputKeys.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 200 },
+  );
+});
