@@ -9,7 +9,7 @@ import { deviceText, listenersText, pickUpText } from './words.ts';
 /** The letter to the band: what the house understood and offers, what they bring, and what is still open. */
 export function advanceReply(view: ActView): Sheet {
   const parts: Part[] = [
-    { is: 'text', heading: null, paragraphs: greeting(view) },
+    { is: 'text', heading: null, paragraphs: replyGreeting(view) },
     { is: 'text', heading: 'What you bring', paragraphs: whatTheyBring(view) },
     mixTable(view),
     questionTable(view),
@@ -24,12 +24,13 @@ export function advanceReply(view: ActView): Sheet {
   return sheetOfAct('advance reply', 'Reply to the band', view, { parts });
 }
 
-function greeting({ sheet, lines, mixes }: ActView): string[] {
+/** How the reply begins: whose rider, when they play, how many lines and mixes. */
+export function replyGreeting({ sheet, lines, mixes }: ActView): string[] {
   const { act, rig, day } = sheet;
   const when = [day.name, day.date].filter((it) => it !== '').join(', ');
   const set = spanText(act.startMinute, act.endMinute);
   const check = spanText(act.soundCheckStartMinute, act.soundCheckEndMinute);
-  const rider = sheet.riders.at(-1);
+  const rider = sheet.riders.findLast((it) => !it.replaced);
   return [
     `Hello ${act.name},`,
     rider
@@ -50,7 +51,8 @@ function elsewhere(mixes: readonly MixView[]): string {
   return count === 0 ? '' : `, of which ${count} ${count === 1 ? 'is' : 'are'} mixed on your own desk`;
 }
 
-function whatTheyBring({ lines, mixes, sheet }: ActView): string[] {
+/** What the band brings by its rider, and what nobody was named for. */
+export function whatTheyBring({ lines, mixes, sheet }: ActView): string[] {
   const own = lines.filter(({ source }) => source.broughtBy === 'band');
   const devices = mixes.filter(({ mix }) => mix.ownDevice === true);
   const nobody = lines.filter(({ source }) => source.pickUp !== null && source.broughtBy === null);

@@ -12,7 +12,7 @@ import { answeredQuestions } from './earlier-answers.ts';
 import { linkedTo, openLineCount, type Pointed } from './links.ts';
 import { Questions } from './questions.tsx';
 import { nextScope, type Scope } from './remember-word.tsx';
-import { ReplyButton } from './reply-button.tsx';
+import { ReplyToBand } from './reply-to-band.tsx';
 import { answerChange } from './rider-changes.ts';
 import { RiderPage } from './rider-page.tsx';
 import { rowLinks } from './row-links.ts';
@@ -120,7 +120,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
           onAnswer={answer}
           remember={{ scope, band: open.sheet.act.name, onScope: setScope }}
         />
-        {questions.length > 0 && <ReplyButton actName={open.sheet.act.name} questions={questions} />}
+        <ReplyToBand open={open} questions={questions} />
       </div>
     </section>
   );

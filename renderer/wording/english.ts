@@ -3,6 +3,7 @@ import type { Moment } from '../state/view-store.ts';
 import { count } from './count.ts';
 import { englishChangeover } from './english-changeover.ts';
 import { englishDay } from './english-day.ts';
+import { englishPaper } from './english-paper.ts';
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -349,10 +350,15 @@ export const english = {
     ownWordsHead: { words: 'Word', kind: 'Means', band: 'Holds for' },
     forget: 'Forget',
     forgetOf: (words: string) => `Forget “${words}”`,
-    reply: 'Copy the questions for the band',
+    reply: 'Reply to the band',
+    replySubject: 'Subject',
+    replyBody: 'Text',
+    replyCopy: 'Copy subject and text',
     replyDone: 'Copied. Paste it into a mail to the band.',
-    replyHead: (act: string) => `Questions on the rider of ${act}`,
-    replyIntro: 'Hello, thank you for your rider. To prepare your monitors we still need to know:',
+    replySave: 'Save as text',
+    replyFile: (act: string) => `Reply to ${act.replace(/[^\p{L}\p{N} -]+/gu, '')}.txt`,
+    replyPdf: 'Save as PDF',
+    replyMaking: 'Making the PDF …',
     sources: 'Sources',
     performers: 'Performers',
     addPerformer: 'Add a performer',
@@ -452,30 +458,7 @@ export const english = {
     kinds: { performer: 'performer', wedge: 'wedge', box: 'box' },
   },
 
-  paper: {
-    empty: 'There is nothing to print for this act yet.',
-    emptyTodo: 'Bring in its rider first.',
-    print: 'Print',
-    printNote: 'Prints black on white, whatever the theme.',
-    inputList: 'Input list',
-    mixes: 'Mixes',
-    channel: 'Ch',
-    socket: 'Socket',
-    source: 'Source',
-    copy: 'Copy',
-    pickUp: 'Pick-up',
-    phantom: '48 V',
-    stand: 'Stand',
-    performer: 'Performer',
-    mix: 'Mix',
-    device: 'Device',
-    bus: 'Bus',
-    output: 'Output',
-    on: 'on',
-    missing: 'none',
-    caution:
-      'A plan made from riders, not a clearance: check every line, start every mix from silence, and follow the local rules on sound and electricity.',
-  },
+  paper: englishPaper,
 
   rig: {
     empty: 'There is no house rig yet.',

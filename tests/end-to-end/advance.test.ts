@@ -179,6 +179,29 @@ test('what was answered for a band is answered as before on its next rider, and 
   await expect.poll(() => advance.questions().innerText()).toContain('What is "Tin can"?');
 });
 
+describe('the reply to the band', () => {
+  test('says what is offered, asks what is open, and is copied and kept as text and as PDF', async () => {
+    const { foldbook, advance } = await bringIn();
+    await advance.openReply();
+    const { subject, body } = await advance.reply();
+    expect(subject).toBe('Your monitors: lantern-row, Saturday, 2031-06-14');
+    expect(body).toMatch(/You asked for 2 mixes, and we give you 2 on the house desk/);
+    expect(body).toMatch(/1\. Nell: wedge\. From us: Wedge \d\./);
+    expect(body).toContain('1. What is "Tin can"?');
+    expect((await new AxeBuilder({ page: foldbook.page }).analyze()).violations).toEqual([]);
+    await foldbook.press('Enter');
+    await expect
+      .poll(() => foldbook.page.evaluate(() => navigator.clipboard.readText()))
+      .toBe(`${subject}\n\n${body}\n`);
+    const kept = await advance.keepReply('Save as text');
+    expect(kept.name).toBe('Reply to lantern-row.txt');
+    expect(kept.content.toString()).toBe(`${subject}\n\n${body}\n`);
+    const paper = await advance.keepReply('Save as PDF');
+    expect(paper.name).toMatch(/\.pdf$/);
+    expect(paper.content.subarray(0, 5).toString()).toBe('%PDF-');
+  });
+});
+
 describe('other ways in', () => {
   test('a pasted text becomes an act', async () => {
     const { advance } = await start();

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import type { Foldbook } from './foldbook.ts';
 
@@ -49,6 +50,27 @@ export class AdvancePage {
     await this.#comparison()
       .getByRole('button', { name: /^Replace the rider/ })
       .click();
+  }
+
+  async openReply(): Promise<void> {
+    await this.#page.getByRole('button', { name: 'Reply to the band' }).click();
+  }
+
+  async reply(): Promise<{ subject: string; body: string }> {
+    const letter = this.#page.getByRole('dialog', { name: 'Reply to the band' });
+    return {
+      subject: await letter.getByLabel('Subject').inputValue(),
+      body: await letter.getByLabel('Text', { exact: true }).inputValue(),
+    };
+  }
+
+  /** Presses a way to keep the reply, and takes the file that comes. */
+  async keepReply(way: 'Save as text' | 'Save as PDF'): Promise<{ name: string; content: Buffer }> {
+    const [download] = await Promise.all([
+      this.#page.waitForEvent('download'),
+      this.#page.getByRole('button', { name: way }).click(),
+    ]);
+    return { name: download.suggestedFilename(), content: readFileSync(await download.path()) };
   }
 
   async pasteForNewAct(text: string): Promise<void> {
