@@ -101,7 +101,9 @@ export function isWish(facts: PieceFacts, text: string): boolean {
 
 /** "We also need ...": the band speaks, no listener is named. */
 export const speaksOfUs = (text: string) =>
-  /^(?:we|i|you|they|please|also|wir|ihr|bitte|nous|vous|nosotros|noi|wij|n[oó]s)\s/i.test(text);
+  /^(?:we|i|you|they|our|please|also|wir|unser[en]?|notre|nuestr[oa]s?|nostr[oa]|il nostro|onze|noss[oa]|ihr|bitte|nous|vous|nosotros|noi|wij|n[oó]s)\s/i.test(
+    text,
+  );
 
 /** Takes the text behind a mix's label apart. The first piece that is neither device nor wish is who listens. */
 export function readMixPieces(text: string, walk: Walk, knowsListener = false): MixPieces {
@@ -200,8 +202,12 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
     takeWishPiece(piece, pieces, walk);
     return;
   }
-  if (facts.device && facts.targets > 0 && /[,;]/.test(piece)) takeWishPiece(piece, pieces, walk);
-  else if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
+  const [first = '', ...others] = piece.split(/\s*[,;]\s*/);
+  const behind = others.join(', ');
+  if (facts.device && isDevice(first, walk) && pieceFacts(behind, walk).targets > 0) {
+    pieces.deviceText = join(pieces.deviceText, first);
+    takePiece(behind, pieces, walk, true);
+  } else if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
   else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = join(pieces.place, piece);
   else if (facts.targets > 0 || afterColon) takeWishPiece(piece, pieces, walk);
   else if (/,/.test(piece)) for (const part of piece.split(',')) takePiece(tidy(part), pieces, walk, false);

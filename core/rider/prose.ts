@@ -24,9 +24,9 @@ export function takeProse(walk: Walk, line: Line): void {
   let open = '';
   let taken = false;
   for (const sentence of sentences) {
+    if (isCourtesy(sentence)) continue;
     if (takeSentence(walk, line, sentence) || (taken && goesOn(walk, line, sentence))) taken = true;
-    else if (speaksOfSound(sentence, walk) && !isCourtesy(sentence))
-      open = open === '' ? sentence : `${open} ${sentence}`;
+    else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
   }
   if (open !== '' && isFirstTitle(walk, line)) {
     note(walk.found, line.at, 'set aside', 'A title.');
@@ -81,7 +81,7 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
 }
 
 const everybody =
-  /\b(?:all(?:e|es)?|everyone|everybody|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jeder|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|wij|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros)\b/;
+  /\b(?:all(?:e|es)?|everyone|everybody|our|unser[en]?|notre|nuestr[oa]s?|nostr[oa]|onze|noss[oa]|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jeder|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|wij|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros)\b/;
 
 /** "All on own stereo in-ears", "we use 4 wedges". */
 function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
@@ -98,7 +98,8 @@ function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
   }
   const hits = findHits(mixWords, tokenize(told), walk.tongue.spoken, walk.tongue.names);
   const devices = hits.filter(
-    (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
+    (hit) =>
+      hit.certainty === 1 && (hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere'),
   );
   if (devices.length === 0 || text.split(' ').length > 26) return false;
   if (/\b(?:do not|don't|kein|keine|pas de|sin|senza|geen|sem|no)\b/.test(folded) && devices.length < 2)
