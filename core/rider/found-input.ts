@@ -1,0 +1,69 @@
+import { noDetails } from './details.ts';
+import { type FoundInput, isFull, mostInputs, note } from './draft.ts';
+import { findHits } from './lexicon.ts';
+import type { Line } from './lines.ts';
+import { tokenize } from './text.ts';
+import { mixWords } from './vocabulary.ts';
+import type { Walk } from './walk-state.ts';
+import type { Stem } from './words/sources.ts';
+
+/** Stems that head a group of lines: "DRUMS", "Vocals". */
+export const groupStems: ReadonlySet<Stem> = new Set<Stem>([
+  'drums',
+  'percussion',
+  'bass',
+  'guitar',
+  'electric guitar',
+  'acoustic guitar',
+  'keys',
+  'vocal',
+  'backing vocal',
+  'brass',
+  'strings',
+  'playback',
+  'synth',
+  'effect return',
+  'ambience',
+  'electronic drums',
+  'choir',
+  'talkback',
+  'saxophone',
+  'spare line',
+  'lead vocal',
+  'dj',
+]);
+
+/** Adds a line of an input list to what was found. */
+export function pushInput(walk: Walk, line: Line, input: Partial<FoundInput> & { name: string }): void {
+  if (isFull(walk.found, line.at, walk.found.inputs, mostInputs)) return;
+  walk.found.inputs.push({
+    at: line.at,
+    part: line.part,
+    list: walk.list,
+    numbers: [],
+    detail: '',
+    group: '',
+    headingStem: walk.headingStem,
+    performerText: '',
+    details: noDetails(),
+    matrix: [],
+    doubt: '',
+    ...input,
+  });
+  note(walk.found, line.at, 'understood', '');
+}
+
+/** Takes a line as the heading of the ones below. */
+export function openGroup(walk: Walk, line: Line, text: string, stem: Stem): boolean {
+  walk.headingStem = stem;
+  walk.heading = text;
+  note(walk.found, line.at, 'set aside', 'The heading of a group of lines.');
+  return true;
+}
+
+/** "One wedge for the guest singer" is no input. */
+export function namesDevice(text: string, walk: Walk): boolean {
+  return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.senses[0]?.subject === 'device',
+  );
+}
