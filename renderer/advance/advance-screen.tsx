@@ -15,10 +15,12 @@ import { OwnWords } from './own-words.tsx';
 import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
 import { emptyActChange, riderChange } from './rider-changes.ts';
+import { useBringMany } from './use-bring-many.ts';
+import { WhatCame } from './what-came.tsx';
 import './advance-screen.css';
 
 export function AdvanceScreen() {
-  const { open, view, day, look } = useHere();
+  const { day, look } = useHere();
   const text = words.advance;
   if (!day)
     return (
@@ -28,12 +30,28 @@ export function AdvanceScreen() {
         action={{ label: text.toRig, run: () => look({ moment: 'rig' }) }}
       />
     );
-  if (!open || view.newAct) return <NewAct dayId={day.id} />;
-  return <AdvanceOfAct key={open.sheet.act.id} open={open} />;
+  return <AdvanceOfDay dayId={day.id} />;
+}
+
+function AdvanceOfDay({ dayId }: { dayId: string }) {
+  const { open, view } = useHere();
+  const many = useBringMany(dayId);
+  if (many.reading !== null)
+    return (
+      <p role="status" className="advance-many">
+        {many.reading} <progress aria-label={words.advance.reading} />{' '}
+        <button type="button" onClick={many.onStop}>
+          {words.advance.stop}
+        </button>
+      </p>
+    );
+  if (many.came) return <WhatCame came={many.came} onClose={many.onClose} />;
+  if (!open || view.newAct) return <NewAct dayId={dayId} onMany={many.onFiles} />;
+  return <AdvanceOfAct key={open.sheet.act.id} open={open} onMany={many.onFiles} />;
 }
 
 /** Reads what is brought in; what comes back too late, after a stop or a newer rider, is not taken. */
-function useBringIn(take: (grid: Grid) => void) {
+function useBringIn(take: (grid: Grid) => void, onMany: (files: File[]) => void) {
   const { connection, tell } = useHere();
   const [isReading, setReading] = useState(false);
   const turn = useRef(0);
@@ -48,7 +66,11 @@ function useBringIn(take: (grid: Grid) => void) {
   };
   return {
     isReading,
-    onFile: (file: File) => void read(gridOfFile(connection, file)),
+    onFiles: (files: File[]) => {
+      const [first, ...others] = files;
+      if (others.length > 0) onMany(files);
+      else if (first) void read(gridOfFile(connection, first));
+    },
     onText: (pasted: string) => void read(gridOfText(connection, pasted)),
     onStop: () => {
       turn.current++;
@@ -57,13 +79,13 @@ function useBringIn(take: (grid: Grid) => void) {
   };
 }
 
-function NewAct({ dayId }: { dayId: string }) {
+function NewAct({ dayId, onMany }: { dayId: string; onMany: (files: File[]) => void }) {
   const { show, change, look } = useHere();
   const bring = useBringIn((grid) => {
     const { change: made, actId } = riderChange(show, { dayId }, grid, new Date().toISOString());
     change(made);
     look({ actId, moment: 'advance' });
-  });
+  }, onMany);
   return (
     <div className="advance-new">
       <BringIn title={words.advance.bringInNew} {...bring} />
@@ -86,7 +108,7 @@ function NewAct({ dayId }: { dayId: string }) {
 /** A rider that was read and not yet taken. */
 type Came = { grid: Grid; receivedAt: string; isNewer: boolean };
 
-function AdvanceOfAct({ open }: { open: ActOnScreen }) {
+function AdvanceOfAct({ open, onMany }: { open: ActOnScreen; onMany: (files: File[]) => void }) {
   const { show, change } = useHere();
   const { act } = open.sheet;
   const riders = ridersOfAct(show, act.id);
@@ -109,7 +131,7 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
     const next: Came = { grid, receivedAt: new Date().toISOString(), isNewer: false };
     if (current) setCame(next);
     else add(next);
-  });
+  }, onMany);
   const text = words.advance;
 
   return (
@@ -119,8 +141,7 @@ function AdvanceOfAct({ open }: { open: ActOnScreen }) {
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
-        const file = event.dataTransfer.files[0];
-        if (file) bring.onFile(file);
+        bring.onFiles([...event.dataTransfer.files]);
       }}
     >
       <div className="advance-head">

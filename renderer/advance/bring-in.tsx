@@ -7,13 +7,14 @@ const accepted = '.csv,.tsv,.txt,.xlsx,.pdf,.docx';
 type Props = {
   title: string;
   isReading: boolean;
-  onFile: (file: File) => void;
+  /** One file or more, in the order they were given. */
+  onFiles: (files: File[]) => void;
   onText: (text: string) => void;
   onStop: () => void;
 };
 
 /** Three ways for a rider to come in: a file chosen, a file dropped, a text pasted. */
-export function BringIn({ title, isReading, onFile, onText, onStop }: Props) {
+export function BringIn({ title, isReading, onFiles, onText, onStop }: Props) {
   const [text, setText] = useState('');
   const [isOver, setIsOver] = useState(false);
   const fileId = useId();
@@ -22,8 +23,8 @@ export function BringIn({ title, isReading, onFile, onText, onStop }: Props) {
   const drop = (event: DragEvent) => {
     event.preventDefault();
     setIsOver(false);
-    const file = event.dataTransfer.files[0];
-    if (file) onFile(file);
+    event.stopPropagation();
+    onFiles([...event.dataTransfer.files]);
   };
   return (
     <section
@@ -54,10 +55,10 @@ export function BringIn({ title, isReading, onFile, onText, onStop }: Props) {
               id={fileId}
               type="file"
               accept={accepted}
+              multiple
               data-first-focus
               onChange={(event) => {
-                const file = event.target.files?.[0];
-                if (file) onFile(file);
+                onFiles([...(event.target.files ?? [])]);
                 event.target.value = '';
               }}
             />

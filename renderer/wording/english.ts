@@ -244,7 +244,7 @@ export const english = {
     bringInNew: 'Bring in the rider of a new act',
     bringInAnother: 'Bring in another rider',
     chooseFile: 'Choose a file: CSV, TSV, XLSX, text, PDF or DOCX',
-    drop: 'Or drop the file anywhere on this page.',
+    drop: 'Or drop it anywhere on this page. Several files become an act each.',
     paste: 'Or paste the text of a mail or a table',
     pasteHint: '1  Kick in  dynamic mic …',
     readText: 'Read this text',
@@ -292,6 +292,25 @@ export const english = {
     },
     rememberThen: 'Then answer: the word holds from then on.',
     taughtLabel: (words: string, kind: string) => `Remember: ${words} is ${kind}`.slice(0, 190),
+    many: {
+      label: (n: number) => `Bring in ${count(n, 'rider')}`,
+      reading: (at: number, of: number) => `Reading rider ${at} of ${of} …`,
+      title: 'What came of the files',
+      summary: (acts: number, refused: number) =>
+        refused === 0
+          ? `Each file became an act: ${acts}.`
+          : `${count(acts, 'file')} became ${acts === 1 ? 'an act' : 'acts'}, ${refused} could not be read.`,
+      file: 'File',
+      became: 'What came of it',
+      holds: (sources: number, mixes: number, questions: number) =>
+        sources + mixes === 0
+          ? 'Nothing in it was read as a source or a mix. Look at the rider, or ask for another form of it.'
+          : [
+              count(sources, 'source'),
+              mixes === 1 ? '1 mix' : `${mixes} mixes`,
+              questions === 0 ? 'no open question' : count(questions, 'open question'),
+            ].join(', '),
+    },
     addOrReplace: 'What to do with the rider',
     isItNewer: (newer: string, older: string) => `Is ${newer} a later version of ${older}?`,
     replaceIt: 'Yes: compare the two, then replace',

@@ -179,6 +179,43 @@ test('what was answered for a band is answered as before on its next rider, and 
   await expect.poll(() => advance.questions().innerText()).toContain('What is "Tin can"?');
 });
 
+describe('several files dropped at once', () => {
+  const pair = [
+    { name: 'north.csv', text: 'Ch,Source,Mic\n1,Kick,mic\n2,Zorbulator,DI\n' },
+    { name: 'south.csv', text: 'Ch,Source,Mic\n1,Accordion,DI\n' },
+  ];
+  const acts = (foldbook: Foldbook) => foldbook.runningOrder().getByRole('listitem').count();
+
+  test('become an act each, with one summary, a sentence for what is no rider, and one undo', async () => {
+    const { foldbook, advance } = await start();
+    const before = await acts(foldbook);
+    await foldbook.goTo('Advance');
+    await advance.drop([...pair, { name: 'broken.xlsx', text: 'PK\u0003\u0004 no workbook' }]);
+    await expect.poll(() => advance.whatCame()).toContain('2 files became acts, 1 could not be read.');
+    const told = await advance.whatCame();
+    expect(told).toMatch(/north\.csv\s+north\s+2 sources, 0 mixes, \d open question/);
+    expect(told).toMatch(/broken\.xlsx\s+\S+.*\./);
+    expect((await new AxeBuilder({ page: foldbook.page }).analyze()).violations).toEqual([]);
+    expect(await acts(foldbook)).toBe(before + 2);
+    await foldbook.saved();
+    await foldbook.page.getByRole('button', { name: 'south', exact: true }).click();
+    await expect.poll(() => foldbook.actName()).toBe('south');
+    expect(await advance.source('Accordion')).toContain('accordion');
+    await foldbook.press('Control+z');
+    await expect.poll(() => acts(foldbook)).toBe(before);
+  });
+
+  test('that are all no riders change nothing', async () => {
+    const { foldbook, advance } = await start();
+    const before = await acts(foldbook);
+    await foldbook.page.getByRole('button', { name: 'New act' }).click();
+    await advance.drop(['one.xlsx', 'two.docx'].map((name) => ({ name, text: 'PK\u0003\u0004 nothing' })));
+    await expect.poll(() => advance.whatCame()).toContain('0 files became acts, 2 could not be read.');
+    expect(await acts(foldbook)).toBe(before);
+    expect(await foldbook.savedState()).toBe('Saved');
+  });
+});
+
 describe('the reply to the band', () => {
   test('says what is offered, asks what is open, and is copied and kept as text and as PDF', async () => {
     const { foldbook, advance } = await bringIn();

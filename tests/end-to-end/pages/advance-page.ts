@@ -52,6 +52,22 @@ export class AdvancePage {
       .click();
   }
 
+  /** Drops files onto the page, as from a folder of the machine. */
+  async drop(files: { name: string; text: string }[]): Promise<void> {
+    const data = await this.#page.evaluateHandle((all) => {
+      const transfer = new DataTransfer();
+      for (const { name, text } of all) transfer.items.add(new File([text], name));
+      return transfer;
+    }, files);
+    const place = this.#page.locator('.advance, .bring-in').first();
+    await place.dispatchEvent('drop', { dataTransfer: data });
+  }
+
+  /** The summary of several files. */
+  whatCame(): Promise<string> {
+    return this.#page.getByRole('region', { name: 'What came of the files' }).innerText();
+  }
+
   async openReply(): Promise<void> {
     await this.#page.getByRole('button', { name: 'Reply to the band' }).click();
   }
