@@ -24,7 +24,8 @@ const pageSize: Plugin = {
     const size = { first: 0, later: 0 };
     for (const it of Object.values(bundle)) {
       if (it.fileName.endsWith('.woff2')) continue;
-      const isLater = it.type === 'chunk' && !atFirst.has(it.fileName);
+      // What runs in a thread of its own is asked for by a screen that needs it.
+      const isLater = it.type === 'chunk' ? !atFirst.has(it.fileName) : it.fileName.endsWith('.js');
       size[isLater ? 'later' : 'first'] += gzipSync(it.type === 'chunk' ? it.code : it.source).length;
     }
     const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
@@ -40,5 +41,6 @@ export default defineConfig({
   // The page is also opened from Electron's own scheme: every address in it is relative.
   base: './',
   plugins: [react(), pageSize],
+  worker: { format: 'es' },
   build: { outDir: 'dist', emptyOutDir: true, assetsInlineLimit: 0, target: 'es2024' },
 });

@@ -150,6 +150,22 @@ const shown = [
     shownOnly: true,
   },
   {
+    id: 'paperSheet',
+    keys: ['Up', 'Down'],
+    where: 'paper',
+    text: 'Sheet before or after, in the list',
+    shownOnly: true,
+  },
+  { id: 'paperPrint', keys: ['P'], where: 'paper', text: 'Print', shownOnly: true },
+  {
+    id: 'paperSave',
+    keys: ['S', 'X', 'C'],
+    where: 'paper',
+    text: 'Save as PDF, as XLSX, as CSV',
+    shownOnly: true,
+  },
+  { id: 'paperStop', keys: ['Escape'], where: 'paper', text: 'Stop making the sheets', shownOnly: true },
+  {
     id: 'rigEdit',
     keys: ['Enter', 'F2'],
     where: 'rig',

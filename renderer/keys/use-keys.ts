@@ -17,10 +17,10 @@ export function isKey(event: KeyPress, written: string): boolean {
   return event.key.toLowerCase() === key.toLowerCase();
 }
 
-/** Whether keys are text where the focus is. A checkbox takes no text, though it is an input. */
+/** Whether keys are text where the focus is. A box to tick and a choice take no text, though they are inputs. */
 export const isTyping = (target: EventTarget | null) =>
   target instanceof HTMLElement &&
-  target.matches('input:not([type="checkbox"]), textarea, select, [contenteditable="true"]');
+  target.matches('input:not([type="checkbox"], [type="radio"]), textarea, select, [contenteditable="true"]');
 
 const isBare = (written: string) => !/^(Ctrl|Alt)\+/.test(written) && !/F\d+$/.test(written);
 

@@ -1,135 +1,91 @@
+import { useEffect, useMemo, useState } from 'react';
+import { type Paper, papers } from '../../core/sheets/paper-request.ts';
+import type { FileForm } from '../../core/sheets/sheets.ts';
+import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
-import { timeText } from '../parts/format.ts';
-import {
-  busText,
-  deviceNames,
-  deviceText,
-  mixNumber,
-  outputText,
-  socketName,
-  whoHears,
-} from '../parts/names.ts';
-import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
+import { PaperSaid } from './paper-said.tsx';
+import { PaperTools } from './paper-tools.tsx';
+import { Preview, type PreviewSize } from './preview.tsx';
+import { PrintPages } from './print-pages.tsx';
+import { choicesAt, formsOfChoice, type Place, type SheetChoice } from './sheet-choice.ts';
+import { choiceTitle, SheetList } from './sheet-list.tsx';
+import { useSheets, type Wanted } from './use-sheets.ts';
 import './paper-screen.css';
 
-/** The sheets of the open act as they are printed. */
+/** Every sheet of the open act and its day, as it comes out of the printer, and the ways to take it along. */
 export function PaperScreen() {
-  const { open, look } = useHere();
-  const text = words.paper;
-  if (!open || open.sheet.sources.length === 0)
+  const { open, day, show, look } = useHere();
+  const act = open?.sheet.act;
+  const place = useMemo(() => (act && day ? { show, act, day } : null), [show, act, day]);
+  if (!place)
     return (
       <EmptyScreen
-        what={text.empty}
-        todo={text.emptyTodo}
+        what={words.paper.empty}
+        todo={words.paper.emptyTodo}
         action={{ label: words.mixes.toAdvance, run: () => look({ moment: 'advance' }) }}
       />
     );
-  const { act, day } = open.sheet;
+  return <PaperParts place={place} />;
+}
+
+const paperKey = 'foldbook.paper';
+const keysOfForms: Record<string, FileForm> = { s: 'pdf', x: 'xlsx', c: 'csv' };
+
+function PaperParts({ place }: { place: Place }) {
+  const text = words.paper;
+  const [asked, setAsked] = useState<SheetChoice>('input list stage');
+  const [paper, setPaper] = useState<Paper>(rememberedPaper);
+  const [size, setSize] = useState<PreviewSize>('width');
+  const choices = useMemo(() => choicesAt(place), [place]);
+  // The first act of a day has no changeover before it.
+  const chosen = [...choices.act, ...choices.day].includes(asked) ? asked : 'input list stage';
+  const wanted = useMemo((): Wanted => ({ place, choice: chosen, paper }), [place, chosen, paper]);
+  const sheets = useSheets(wanted);
+  useEffect(() => localStorage.setItem(paperKey, paper), [paper]);
+  useMomentKeys((key) => {
+    const form = keysOfForms[key];
+    if (key === 'Escape') sheets.stop();
+    else if (key === 'p') void sheets.print();
+    else if (form && formsOfChoice(chosen).includes(form)) void sheets.save(form);
+    else return false;
+    return true;
+  });
   return (
     <section className="paper" aria-label={words.moments.paper}>
+      <SheetList
+        groups={[
+          { name: text.ofAct(place.act.name), choices: choices.act },
+          { name: text.ofDay(place.day.name), choices: choices.day },
+        ]}
+        chosen={chosen}
+        onChoose={setAsked}
+      />
       <div className="paper-tools">
-        <button type="button" className="main" data-first-focus onClick={() => window.print()}>
-          {text.print}
-        </button>
-        <span className="quiet">{text.printNote}</span>
+        <PaperTools
+          forms={formsOfChoice(chosen)}
+          isBusy={sheets.isBusy}
+          paper={paper}
+          size={size}
+          onPaper={setPaper}
+          onSize={setSize}
+          onPrint={sheets.print}
+          onSave={sheets.save}
+        />
+        <PaperSaid sheets={sheets} />
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard. */}
-      <section className="paper-page" tabIndex={0} aria-label={text.inputList}>
-        <header>
-          <h2>{act.name}</h2>
-          <p>
-            {[text.inputList, day.name, day.date, act.startMinute === null ? '' : timeText(act.startMinute)]
-              .filter(Boolean)
-              .join(' · ')}
-          </p>
-        </header>
-        <InputList open={open} />
-        <h3>{text.mixes}</h3>
-        <MixList open={open} />
-        <p className="paper-caution">{text.caution}</p>
-      </section>
+      {sheets.shown && !sheets.problem ? (
+        <Preview bytes={sheets.shown.bytes} size={size} name={choiceTitle(sheets.shown.wanted.choice)} />
+      ) : (
+        <div className="paper-preview" />
+      )}
+      <PrintPages pages={sheets.printPages} paper={paper} />
     </section>
   );
 }
 
-function InputList({ open: { sheet, derived } }: { open: ActOnScreen }) {
-  const text = words.paper;
-  const rows = derived.plan.copies
-    .flatMap((copy) => {
-      const place = sheet.sources.findIndex((source) => source.id === copy.sourceId);
-      const source = sheet.sources[place];
-      return source ? [{ copy, source, patch: derived.plan.patches[place] }] : [];
-    })
-    .sort((a, b) => (a.copy.channel ?? 9999) - (b.copy.channel ?? 9999));
-  return (
-    <table>
-      <thead>
-        <tr>
-          {[
-            text.channel,
-            text.socket,
-            text.source,
-            text.copy,
-            text.pickUp,
-            text.phantom,
-            text.stand,
-            text.performer,
-          ].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ copy, source, patch }) => (
-          <tr key={`${copy.sourceId} ${copy.purpose}`}>
-            <th scope="row">{copy.channel ?? text.missing}</th>
-            <td>{socketName(sheet, patch?.socketId ?? null) ?? text.missing}</td>
-            <td className="paper-source">{source.name}</td>
-            <td>
-              {words.purpose[copy.purpose].letter} {words.purpose[copy.purpose].short}
-            </td>
-            <td>{[source.pickUp, source.pickUpModel].filter(Boolean).join(' ')}</td>
-            <td>{patch?.phantomOn ? text.on : ''}</td>
-            <td>{source.stand}</td>
-            <td>{sheet.performers.find((it) => it.id === source.performerId)?.name ?? ''}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function MixList({ open: { sheet, derived } }: { open: ActOnScreen }) {
-  const text = words.paper;
-  return (
-    <table>
-      <thead>
-        <tr>
-          {[text.mix, text.performer, text.device, text.bus, text.output].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {sheet.mixes.map((mix) => {
-          const planned = derived.plan.mixes.find((it) => it.mixId === mix.id);
-          return (
-            <tr key={mix.id}>
-              <th scope="row">{mixNumber(sheet, mix.id)}</th>
-              <td className="paper-source">{whoHears(sheet, mix)}</td>
-              <td>{[deviceText(mix), deviceNames(sheet, planned)].filter(Boolean).join(', ')}</td>
-              <td>{busText(sheet, planned) ?? text.missing}</td>
-              <td>{outputText(sheet, planned) ?? text.missing}</td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
-  );
+function rememberedPaper(): Paper {
+  const kept = localStorage.getItem(paperKey);
+  return papers.find((it) => it === kept) ?? 'A4';
 }
