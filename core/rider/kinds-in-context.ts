@@ -7,11 +7,21 @@ import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Settles kinds that only the other lines of the rider tell. */
 export function settleKindsInContext(work: Work): void {
+  settleChoir(work);
   settleHalves(work);
   settleToms(work);
   settleBass(work);
   settleVocals(work);
   settleGuitars(work);
+}
+
+/** "Basses" below the tenors of a choir are voices. */
+function settleChoir(work: Work): void {
+  const voices = /^(?:basses|b[aä]sse|bassi|bassen|bajos|baixos)\b/i;
+  work.inputs.forEach((input, at) => {
+    if (work.inputs[at - 1]?.read.kind === 'choir' && voices.test(input.read.name))
+      lower(input, 'choir', 0.85);
+  });
 }
 
 /** A guitar that does not say which, of a player whom the line-up gives an acoustic one. */

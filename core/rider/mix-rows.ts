@@ -165,11 +165,12 @@ function labelOf(
   return {
     number: all[0] ?? null,
     label: label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText),
+    // What is said of the mix counts before what its label is called.
     deviceText: [
-      label && /iem|ear|wedge|floor|fill|ohr|casque|cuffi|oort|fone/i.test(label.label)
+      pieces.deviceText,
+      label && /iem|ear|wedge|floor|fill|spia|ohr|casque|cuffi|oort|fone/i.test(label.label)
         ? label.label.replace(/[\d/+#]+/g, ' ')
         : '',
-      pieces.deviceText,
       all.length === 2 ? 'stereo' : '',
     ]
       .filter((text) => text !== '')

@@ -445,7 +445,7 @@ export const sources: WordTable<Stem> = {
     pt: 'trombone',
   },
   'french horn': {
-    trade: 'french horn, hn, hrn, f horn, fr horn, frhorn, fhorn',
+    trade: 'french horn, horn in f, hn, hrn, f horn, fr horn, frhorn, fhorn',
     de: 'waldhorn, hörner',
     fr: 'cor, cors, cor d harmonie',
     es: 'trompa, trompas',
@@ -672,7 +672,7 @@ export const sources: WordTable<Stem> = {
     fr: 'chorale, chœur d enfants, sopranes, ténors, basses chœur',
     es: 'coro infantil, orfeón',
     it: 'coro gospel',
-    nl: 'koor mic, kinderkoor',
+    nl: 'koor mic, kinderkoor, sopranen, alten, tenoren',
     pt: 'coral, coro infantil',
   },
   'backing vocal': {
