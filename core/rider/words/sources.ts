@@ -140,7 +140,7 @@ export const sources: WordTable<Stem> = {
   },
   'electronic drums': {
     trade:
-      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain, spds, pad kit',
+      'e drums, e drum, edrum, edrums, e kit, ekit, electronic drums, electronic kit, electronic drum, drum pad, drum pads, sample pad, sample pads, pad, pads, trigger, triggers, drum machine, trig, trigger pad, kick trigger, snare trigger, tom trigger, bd trigger, sampling pad, percussion pad, multipad, drum module, drum trigger, electric drums, synth drum, synth drums, electric snare, drum synth, drum brain, pad kit',
     de: 'elektronisches schlagzeug, drumcomputer, drumpad, samplepad, trigger modul, e schlagzeug',
     fr: 'batterie électronique, boîte à rythme, boîte à rythmes, boite a rythme, pads batterie',
     es: 'batería electrónica, caja de ritmos, percusión electrónica',
