@@ -1,4 +1,5 @@
 import { zipSync } from 'fflate';
+import { saveFile } from '../parts/save-file.ts';
 
 export type PaperFile = { name: string; bytes: Uint8Array<ArrayBuffer> };
 
@@ -16,16 +17,6 @@ export function saveFiles(files: readonly PaperFile[], archiveName: string): str
           name: `${archiveName}.zip`,
           bytes: zipSync(Object.fromEntries(files.map(({ name, bytes }) => [name, bytes]))),
         };
-  const address = URL.createObjectURL(new Blob([file.bytes], { type: 'application/octet-stream' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = file.name;
-  link.click();
-  // The file is read after the click; a minute is long enough for the largest.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  saveFile(file.name, file.bytes, 'application/octet-stream');
   return file.name;
-}
-
-export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
 }
