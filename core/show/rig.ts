@@ -146,7 +146,7 @@ export const CueOutput = z.strictObject({
 export type CueOutput = z.infer<typeof CueOutput>;
 
 /** What the house has a number of, and what it takes to give one out and have it ready again. */
-export const stockKinds = ['in-ear pack', 'wedge', 'fill', 'mic', 'di', 'stand'] as const;
+const stockKinds = ['in-ear pack', 'wedge', 'fill', 'mic', 'di', 'stand'] as const;
 export const StockItem = z.strictObject({
   id: Id,
   rigId: Id,

@@ -32,7 +32,7 @@ export function riderGrid(name: string): Grid {
   return { name: file, form, sheets: [{ name: 'Rider', rows }] };
 }
 
-export function expectedOf(name: string): Expected {
+function expectedOf(name: string): Expected {
   const expected: Expected = { inputs: [], mixes: [] };
   for (const line of readFileSync(new URL(`${name}.expected`, folder), 'utf8').split('\n')) {
     const input = /^(\d+) (.*) = ([a-z -]+?)(?: > (\d+))?$/.exec(line);
