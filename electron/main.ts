@@ -29,7 +29,7 @@ function start(): void {
 }
 
 function openWindow(): void {
-  const opened = openService(root, folder, 'electron');
+  const opened = openService(root, folder, 'electron', { chooseFolder });
   if (!opened.ok) {
     dialog.showErrorBox(opened.problem.what, opened.problem.todo);
     app.exit(1);
@@ -63,6 +63,14 @@ function openWindow(): void {
   });
   window.once('ready-to-show', () => window.show());
   void window.loadURL(`${pageOrigin}/`);
+}
+
+/** A folder for copies, chosen in the dialog of the system: the only way a path comes in. */
+async function chooseFolder(): Promise<string | null> {
+  const { canceled, filePaths } = await dialog.showOpenDialog({
+    properties: ['openDirectory', 'createDirectory'],
+  });
+  return canceled ? null : (filePaths[0] ?? null);
 }
 
 /** Answers the page's own addresses from memory; there is no path from a request to the disk. */

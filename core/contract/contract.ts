@@ -26,7 +26,7 @@ export type Changed = z.infer<typeof Changed>;
 export const largestRiderBytes = 24 * 1024 * 1024;
 
 /** At most this many characters of a show or an act come in; a festival of three days has a tenth of it. */
-export const largestExchangeCharacters = 24 * 1024 * 1024;
+const largestExchangeCharacters = 24 * 1024 * 1024;
 
 /**
  * The calls that cross from the page to the shell: one schema in, one out. Both hosts answer exactly these, and

@@ -30,7 +30,7 @@ export function bringBack(label: string, show: Show, part: Show, wanted: Show): 
 }
 
 /** The rows of `wanted` as they can stand in the show, owners before what they own. */
-export function fitInto(show: Show, wanted: Show): { fitting: Put[]; leftOut: number } {
+function fitInto(show: Show, wanted: Show): { fitting: Put[]; leftOut: number } {
   const gone = new Set<string>();
   const isThere = (table: keyof Show, id: string) =>
     (wanted[table].has(id) && !gone.has(`${table} ${id}`)) || show[table].has(id);

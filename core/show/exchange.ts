@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { type BringBack, bringBack, fitInto } from './bring-back.ts';
-import { type AnyRow, fieldOf, partOfShow } from './part-of-show.ts';
+import { findBrokenReferences } from './apply-change.ts';
+import { type BringBack, bringBack } from './bring-back.ts';
+import { fieldOf, partOfShow } from './part-of-show.ts';
 import { references } from './references.ts';
 import type { Id } from './rig.ts';
 import { documentFromShow, emptyShow, type Show, ShowDocument, showFromRows, tableNames } from './show.ts';
@@ -55,16 +56,8 @@ export function changeOfImport(
 /** The references of a document that name nothing in it, as a sentence; null where it is whole. */
 export function brokenIn(document: ExchangeDocument): string | null {
   if (document.format === 'foldbook-act') return document.acts.length === 1 ? null : 'it holds no single act';
-  const { leftOut, fitting } = fitInto(emptyShow(), showFromRows(document));
-  const cleared = fitting.filter(({ table, row }) => {
-    const own = document[table] as readonly AnyRow[];
-    return references.some(
-      ({ table: from, field }) =>
-        from === table && fieldOf(row, field) !== fieldOf(own.find((it) => it.id === row.id) ?? row, field),
-    );
-  });
-  const broken = leftOut + cleared.length;
-  return broken === 0 ? null : `${broken} of its rows name something that is not in it`;
+  const broken = findBrokenReferences(showFromRows(document)).length;
+  return broken === 0 ? null : `${broken} times a row names something that is not in it`;
 }
 
 /** The same rows under ids of their own; references to what is not among them stay as they are. */

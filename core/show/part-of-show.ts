@@ -1,11 +1,13 @@
 import { references } from './references.ts';
 import type { Id } from './rig.ts';
-import { emptyShow, type RowOf, type Show, type TableName } from './show.ts';
+import { type RowOf, type Show, showFromRows, type TableName, tableNames } from './show.ts';
 
 export type AnyRow = RowOf<TableName>;
 
 /** What a named state or an act file is of. */
 export type PartRoot = { table: 'acts' | 'days'; id: Id };
+
+const owners = references.filter((it) => it.holds === 'owner');
 
 /** A field of any row by its name; undefined where the row has none of it. */
 export function fieldOf(row: AnyRow, field: string): unknown {
@@ -13,25 +15,26 @@ export function fieldOf(row: AnyRow, field: string): unknown {
 }
 
 /** A row with everything that belongs to it, rows in the order of the show. Empty where there is no such row. */
-export function partOfShow(show: Show, root: PartRoot): Show {
-  const part = emptyShow() as unknown as Record<TableName, Map<Id, AnyRow>>;
-  const first = show[root.table].get(root.id);
-  if (!first) return part as unknown as Show;
-  const kept = new Set([keyOf(root.table, root.id)]);
-  // References of owners lead from the parts to the whole, so a few rounds find everything at any depth.
-  for (let before = 0; before !== kept.size; ) {
+export function partOfShow(show: Show, { table: rootTable, id }: PartRoot): Show {
+  const kept = new Set(show[rootTable].has(id) ? [keyOf(rootTable, id)] : []);
+  // A reference of an owner leads from a part to its whole, so a few rounds find everything at any depth.
+  for (let before = -1; before !== kept.size; ) {
     before = kept.size;
-    for (const { table, field, to, holds } of references) {
-      if (holds !== 'owner') continue;
-      for (const row of show[table].values()) {
-        const owner = fieldOf(row, field);
-        if (typeof owner === 'string' && kept.has(keyOf(to, owner))) kept.add(keyOf(table, row.id));
-      }
-    }
+    for (const table of tableNames)
+      for (const row of show[table].values()) if (belongs(table, row, kept)) kept.add(keyOf(table, row.id));
   }
-  for (const table of Object.keys(part) as TableName[])
-    for (const row of show[table].values()) if (kept.has(keyOf(table, row.id))) part[table].set(row.id, row);
-  return part as unknown as Show;
+  const rows = tableNames.map((table) => [
+    table,
+    [...show[table].values()].filter((row) => kept.has(keyOf(table, row.id))),
+  ]);
+  return showFromRows(Object.fromEntries(rows));
+}
+
+function belongs(table: TableName, row: AnyRow, kept: ReadonlySet<string>): boolean {
+  return owners.some((it) => {
+    const owner = it.table === table && fieldOf(row, it.field);
+    return typeof owner === 'string' && kept.has(keyOf(it.to, owner));
+  });
 }
 
 const keyOf = (table: TableName, id: Id) => `${table} ${id}`;

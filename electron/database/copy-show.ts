@@ -1,29 +1,28 @@
 import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
-import Database from 'better-sqlite3';
+import type { Database } from 'better-sqlite3';
+import { damageOfCopy } from '../copies/check-copy.ts';
 
 /** About a millisecond of work; between two such steps windows are answered. */
 const pagesAtATime = 100;
 
+/** A copy in which a thorough check found damage: then the show that was copied is most likely damaged too. */
+class DamagedCopy extends Error {
+  readonly code = 'DAMAGED';
+}
+
 /** Writes a whole copy of an open file, durably and under its name only once it is complete. */
-export function copyAtOnce(database: Database.Database, copyPath: string): void {
+export function copyAtOnce(database: Database, copyPath: string): void {
   const unfinished = startAnew(copyPath);
   database.prepare('VACUUM INTO ?').run(unfinished);
   finish(unfinished, copyPath);
 }
 
 /** The same while the work on the file goes on: what is written meanwhile is in the copy too. */
-export async function copyOpenShow(database: Database.Database, copyPath: string): Promise<void> {
+export async function copyOpenShow(database: Database, copyPath: string): Promise<void> {
   const unfinished = startAnew(copyPath);
   await database.backup(unfinished, { progress: () => pagesAtATime });
-  const copy = new Database(unfinished);
-  try {
-    // A copy is one file that can be read where nothing may be written, as on a stick that is write-protected.
-    copy.pragma('journal_mode = DELETE');
-    const found = copy.pragma('quick_check(1)', { simple: true });
-    if (found !== 'ok') throw new Error(`A copy is not whole: ${String(found)}`);
-  } finally {
-    copy.close();
-  }
+  const found = await damageOfCopy(unfinished);
+  if (found !== null) throw new DamagedCopy(found);
   finish(unfinished, copyPath);
 }
 

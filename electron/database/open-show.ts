@@ -8,7 +8,7 @@ import { tableNames } from '../../core/show/show.ts';
 import { copyAtOnce } from './copy-show.ts';
 import { applicationId, migrate, newestVersion, versionOf } from './migrate.ts';
 import { ShowRows } from './rows.ts';
-import { ShowDatabase } from './show-database.ts';
+import { ShowDatabase, type WriterSettings } from './show-database.ts';
 import { damagedShow, notOpened, problemOf } from './trouble.ts';
 
 type Settings = {
@@ -25,7 +25,6 @@ type Settings = {
  * `damaged show`, `show in use`; `cannot write` where the disk does not let it.
  */
 export function openShow(path: string, settings: Settings = {}): Outcome<ShowDatabase> {
-  const now = settings.now ?? (() => new Date());
   let database: Database.Database | undefined;
   try {
     if (!existsSync(dirname(path))) return { ok: false, problem: notOpened(path) };
@@ -36,8 +35,8 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
       database.close();
       return refused;
     }
-    prepare(database, path, now(), settings.firstRows);
-    const show = new ShowDatabase(path, database, { now, device: settings.device ?? hostname() });
+    prepare(database, path, writerOf(settings).now(), settings.firstRows);
+    const show = new ShowDatabase(path, database, writerOf(settings));
     show.read();
     return { ok: true, value: show };
   } catch (error) {
@@ -46,6 +45,32 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
     if (!problem) throw error;
     return { ok: false, problem };
   }
+}
+
+/**
+ * A show in memory only, from the bytes of a show file of this or an older version. Throws what SQLite throws.
+ * `path`: the file that it stands for.
+ */
+export function showInMemory(path: string, bytes: Uint8Array, settings: Settings = {}): ShowDatabase {
+  const file = Buffer.from(bytes);
+  // Bytes 18 and 19 say that there is a write-ahead log (sqlite.org/fileformat2.html); memory has none.
+  file[18] = 1;
+  file[19] = 1;
+  const database = new Database(file);
+  database.pragma('foreign_keys = ON');
+  if (versionOf(database) < newestVersion) migrate(database, () => {});
+  return new ShowDatabase(path, database, writerOf(settings));
+}
+
+/** A new show in memory only. */
+export function newShowInMemory(path: string, firstRows: Partial<Rows>): ShowDatabase {
+  const database = new Database(':memory:');
+  migrate(database, () => putAll(database, firstRows));
+  return new ShowDatabase(path, database, writerOf({}));
+}
+
+function writerOf({ now, device }: Settings): WriterSettings {
+  return { now: now ?? (() => new Date()), device: device ?? hostname() };
 }
 
 const sqliteMagic = 'SQLite format 3\0';

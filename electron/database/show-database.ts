@@ -11,7 +11,7 @@ import { copyOpenShow } from './copy-show.ts';
 import { History, type Step, type Writing } from './history.ts';
 import { PrintedSheets } from './printed-sheets.ts';
 import { ShowRows } from './rows.ts';
-import { type KeptState, type NewState, States } from './states.ts';
+import { type KeptState, type NewState, States, type StoredState } from './states.ts';
 import { problemOf } from './trouble.ts';
 
 export type WriterSettings = {
@@ -106,10 +106,15 @@ export class ShowDatabase {
     return this.#states.read(id);
   }
 
+  /** Every kept state with its document, to go to another file. */
+  allStates(): StoredState[] {
+    return this.#states.all();
+  }
+
   /** Brings in states of another file that are not here yet. */
-  adoptStates(from: ShowDatabase): Outcome<null> {
+  adoptStates(states: readonly StoredState[]): Outcome<null> {
     return this.#write(() => {
-      this.#states.adopt(from.#states);
+      this.#states.adopt(states);
       return null;
     });
   }

@@ -13,7 +13,8 @@ export type KeptState = { id: Id; name: string; keptAt: string; device: string; 
 /** A state to keep: of what, under which name, and the rows of it. */
 export type NewState = { of: PartRoot; name: string; part: Show };
 
-type StoredState = KeptState & { ofTable: PartRoot['table']; ofId: Id; document: string };
+/** A state as it is kept, with what it is of. */
+export type StoredState = KeptState & { ofTable: PartRoot['table']; ofId: Id; document: string };
 
 const columns = '"id", "ofTable", "ofId", "name", "keptAt", "device", "revision"';
 
@@ -55,9 +56,13 @@ export class States {
     return { ...state, document: ShowDocument.parse(JSON.parse(document)) };
   }
 
-  /** Takes over the states of another file that are not in this one. */
-  adopt(from: States): void {
-    for (const stored of from.#all.all() as StoredState[]) this.#put({ ...stored, revision: -1 });
+  all(): StoredState[] {
+    return this.#all.all() as StoredState[];
+  }
+
+  /** Takes over states of another file that are not in this one. */
+  adopt(states: readonly StoredState[]): void {
+    for (const state of states) this.#put({ ...state, revision: -1 });
   }
 
   #put(it: StoredState): void {

@@ -9,6 +9,7 @@ import { largestFrameBytes } from '../service/service.ts';
 import { OneTimeEntries } from './one-time-entries.ts';
 import type { PageFile } from './page-files.ts';
 import { pageHeaders } from './page-headers.ts';
+import { comeForwardPath, isSecret, newSecret, secretHeader } from './second-start.ts';
 import { serveSocket } from './serve-socket.ts';
 
 export type LocalHost = {
@@ -25,10 +26,14 @@ export type LocalHost = {
 const mostConnections = 64;
 const mostSockets = 16;
 
-/** Serves the page and its calls on a free port of the loopback interface, and nowhere else. */
+/**
+ * Serves the page and its calls on a free port of the loopback interface, and nowhere else. Whoever knows
+ * `secret` (a second start by the same user) is given an entry.
+ */
 export async function startLocalHost(
   service: Service,
   files: ReadonlyMap<string, PageFile>,
+  secret = newSecret(),
 ): Promise<LocalHost> {
   const token = randomBytes(24).toString('base64url');
   const entries = new OneTimeEntries();
@@ -44,6 +49,10 @@ export async function startLocalHost(
 
   server.on('request', (request, response) => {
     if (request.headers.host !== host) return answerPlain(response, 403, 'Wrong host.');
+    if (request.method === 'POST' && request.url === comeForwardPath)
+      return isSecret(request.headers[secretHeader], secret)
+        ? answerPlain(response, 200, `http://${host}${entries.make()}`)
+        : answerPlain(response, 403, 'Wrong secret.');
     if (request.method !== 'GET' && request.method !== 'HEAD') return answerPlain(response, 405, 'Only GET.');
     if (entries.use(request.url ?? '')) return redirect(response, `http://${host}/#${token}`);
     const file = files.get(request.url ?? '');

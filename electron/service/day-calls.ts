@@ -1,7 +1,7 @@
 import { refuse } from '../../core/contract/problem.ts';
 import { checkDay } from '../../core/plan/day/check-day.ts';
 import { foundDay } from '../../core/plan/day/found-day.ts';
-import type { ShowDatabase } from '../database/show-database.ts';
+import type { WorkingShow } from '../database/sheltered-show.ts';
 import { DayPlanner, type PlanDayJob } from '../solver/plan-day-job.ts';
 import type { Handler } from './handlers.ts';
 
@@ -31,7 +31,7 @@ class Planning {
   }
 }
 
-const planningOf = new WeakMap<ShowDatabase, Planning>();
+const planningOf = new WeakMap<WorkingShow, Planning>();
 
 export const planDay: Handler<'day.plan'> = async (context, { dayId, keepUnlessGain, timeLimitSeconds }) => {
   const show = context.show.read();

@@ -1,15 +1,29 @@
 import type { z } from 'zod';
 import type { CallName, CallOutput, contract, Push } from '../../core/contract/contract.ts';
-import type { Outcome } from '../../core/contract/problem.ts';
-import type { ShowDatabase } from '../database/show-database.ts';
+import type { Outcome, Problem } from '../../core/contract/problem.ts';
+import type { CopyKeeper } from '../copies/copy-keeper.ts';
+import type { WorkingShow } from '../database/sheltered-show.ts';
+import { chooseFolder, listCopies, makeCopy, previewCopy, restoreCopy } from './copy-calls.ts';
 import { planDay, stopPlanning } from './day-calls.ts';
+import { exportPart, importPart } from './exchange-calls.ts';
 import { makeSheets, stopSheets } from './paper-calls.ts';
 import { gridOfRider } from './rider-calls.ts';
 import { changeShow, openShowInWindow, redo, undo } from './show-calls.ts';
+import { compareStates, keepState, listStates, restoreState } from './state-calls.ts';
+
+/** What the program around the service has to give. */
+export type Surroundings = {
+  /** Null where the show keeps no copies. */
+  copies: CopyKeeper | null;
+  /** Asks for a folder in a dialog of the system, null where none was chosen; null where there is no such dialog. */
+  chooseFolder: (() => Promise<string | null>) | null;
+  /** What happened when the show was opened and a window should say. */
+  notice: Problem | null;
+};
 
 /** What a call may use. */
-export type Context = {
-  show: ShowDatabase;
+export type Context = Surroundings & {
+  show: WorkingShow;
   host: 'electron' | 'browser';
   /** Tells the window that calls. */
   tellCaller(push: Push): void;
@@ -35,4 +49,15 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'paper.stop': stopSheets,
   'day.plan': planDay,
   'day.stop': stopPlanning,
+  'copies.list': listCopies,
+  'copies.make': makeCopy,
+  'copies.preview': previewCopy,
+  'copies.restore': restoreCopy,
+  'copies.choose': chooseFolder,
+  'states.keep': keepState,
+  'states.list': listStates,
+  'states.compare': compareStates,
+  'states.restore': restoreState,
+  'exchange.export': exportPart,
+  'exchange.import': importPart,
 };

@@ -1,7 +1,7 @@
 import { type CallName, contract, Push, type Reply, Request } from '../../core/contract/contract.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
-import type { ShowDatabase } from '../database/show-database.ts';
-import { type Context, type Handler, handlers } from './handlers.ts';
+import type { WorkingShow } from '../database/sheltered-show.ts';
+import { type Context, type Handler, handlers, type Surroundings } from './handlers.ts';
 import type { Log } from './log.ts';
 
 /** One window (or stage page) that talks to the service. */
@@ -20,16 +20,23 @@ export const largestFrameBytes = 34 * 1024 * 1024;
  * what comes in and what goes out is parsed; what is thrown becomes an `internal error` with the id of its log line.
  */
 export class Service {
-  readonly #show: ShowDatabase;
+  readonly #show: WorkingShow;
   readonly #host: Context['host'];
   readonly #log: Log;
+  readonly #surroundings: Surroundings;
   readonly #windows = new Set<(frame: string) => void>();
   #windowsSeen = 0;
 
-  constructor(show: ShowDatabase, host: Context['host'], log: Log) {
+  constructor(
+    show: WorkingShow,
+    host: Context['host'],
+    log: Log,
+    surroundings: Surroundings = { copies: null, chooseFolder: null, notice: null },
+  ) {
     this.#show = show;
     this.#host = host;
     this.#log = log;
+    this.#surroundings = surroundings;
   }
 
   /** How many windows are connected now. */
@@ -42,9 +49,15 @@ export class Service {
     return this.#windowsSeen;
   }
 
+  /** Tells every window what nobody asked for. */
+  tellAll(push: Push): void {
+    this.#tell(push, null);
+  }
+
   connect(send: (frame: string) => void): Connection {
     const gone = new AbortController();
     const context: Context = {
+      ...this.#surroundings,
       show: this.#show,
       host: this.#host,
       tellCaller: (push) => {
@@ -105,7 +118,7 @@ export class Service {
     return { ok: false, problem: { ...refused.problem, id } };
   }
 
-  #tell(push: Push, except: (frame: string) => void): void {
+  #tell(push: Push, except: ((frame: string) => void) | null): void {
     const frame = JSON.stringify(Push.parse(push));
     for (const send of this.#windows) if (send !== except) send(frame);
   }

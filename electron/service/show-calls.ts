@@ -4,13 +4,14 @@ import type { Outcome } from '../../core/contract/problem.ts';
 import { documentFromShow } from '../../core/show/show.ts';
 import type { Context, Handler } from './handlers.ts';
 
-export const openShowInWindow: Handler<'show.open'> = ({ show, host }) => ({
+export const openShowInWindow: Handler<'show.open'> = ({ show, host, notice }) => ({
   ok: true,
   value: {
     show: documentFromShow(show.read()),
     standing: show.standing(),
     file: basename(show.path),
     host,
+    ...(notice ? { notice } : {}),
   },
 });
 

@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type LocalHost, startLocalHost } from '../local-host/local-host.ts';
 import { readPageFiles } from '../local-host/page-files.ts';
+import { newSecret } from '../local-host/second-start.ts';
 import type { Service } from '../service/service.ts';
 import { pageFolder } from './build-window.ts';
+import { askForEntry, leaveNote } from './come-forward.ts';
 import { sandboxArguments } from './find-browser.ts';
 import { openService } from './open-service.ts';
 
@@ -22,11 +24,16 @@ export async function serve(
 ): Promise<number> {
   const opened = openService(root, folder, 'browser');
   if (!opened.ok) {
+    const entry = opened.problem.code === 'show in use' ? await askForEntry(folder) : null;
+    if (entry) return comeForward(entry, folder, browser);
     console.error(`${opened.problem.what}\n${opened.problem.todo}`);
     return 1;
   }
-  const { service, close } = opened.value;
-  const host = await startLocalHost(service, readPageFiles(pageFolder(root)));
+  const { service, said, close } = opened.value;
+  if (said) console.log(said);
+  const secret = newSecret();
+  const host = await startLocalHost(service, readPageFiles(pageFolder(root)), secret);
+  const takeNoteAway = leaveNote(folder, host.address, secret);
   const stopped = untilSignal();
   try {
     const shown = browser !== null && (await showWindow(browser, folder, host, service, stopped.signal));
@@ -36,9 +43,18 @@ export async function serve(
       await new Promise((resolve) => stopped.signal.addEventListener('abort', resolve));
     }
   } finally {
+    takeNoteAway();
     await host.close();
     close();
   }
+  return 0;
+}
+
+/** Shows the window of the program that runs already, in front; without a browser its address is printed. */
+function comeForward(entry: string, folder: string, browser: string | null): number {
+  console.log('Foldbook is running already.');
+  if (browser === null) console.log(`Open this address on this machine within half a minute: ${entry}`);
+  else spawn(browser, windowArguments(entry, folder), { stdio: 'ignore', detached: true }).unref();
   return 0;
 }
 
@@ -46,6 +62,20 @@ function untilSignal(): AbortController {
   const stopped = new AbortController();
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => stopped.abort());
   return stopped;
+}
+
+function windowArguments(address: string, folder: string): string[] {
+  return [
+    `--app=${address}`,
+    `--user-data-dir=${join(folder, 'window')}`,
+    '--window-size=1360,860',
+    '--no-first-run',
+    '--no-default-browser-check',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+    ...sandboxArguments(),
+  ];
 }
 
 /** Shows the page in a window of its own and waits until it is closed. False where none came up. */
@@ -56,21 +86,7 @@ async function showWindow(
   service: Service,
   stop: AbortSignal,
 ): Promise<boolean> {
-  const window = spawn(
-    browser,
-    [
-      `--app=${host.entryAddress()}`,
-      `--user-data-dir=${join(folder, 'window')}`,
-      '--window-size=1360,860',
-      '--no-first-run',
-      '--no-default-browser-check',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-      ...sandboxArguments(),
-    ],
-    { stdio: 'ignore' },
-  );
+  const window = spawn(browser, windowArguments(host.entryAddress(), folder), { stdio: 'ignore' });
   let running = true;
   window.on('error', () => {
     running = false;

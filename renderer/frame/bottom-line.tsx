@@ -19,6 +19,11 @@ export function BottomLine() {
           </button>
         </div>
       )}
+      {standing.unsaved && (
+        <div className="bottom-line-problem" role="alert">
+          <strong>{standing.unsaved.what}</strong> {standing.unsaved.todo}
+        </div>
+      )}
       <section className="bottom-line-listening" aria-label={words.frame.listening} aria-live="polite">
         {sentence ?? <span className="quiet">{words.listening.nobody}</span>}
       </section>

@@ -172,7 +172,12 @@ export class ShowStore {
   }
 
   #hear(push: Push): void {
-    if (push.push === 'changed' && this.#state.phase === 'open') this.#takeChanged(push.changed);
+    if (this.#state.phase !== 'open') return;
+    if (push.push === 'changed') this.#takeChanged(push.changed);
+    if (push.push === 'standing') {
+      this.#set({ standing: push.standing });
+      this.#settle();
+    }
   }
 
   /** Takes a durable change that came from elsewhere: another window, a stage page, undo. */
@@ -189,7 +194,8 @@ export class ShowStore {
 
   #settle(): void {
     const unsent = this.#steps.length > 0;
-    this.#set({ saving: unsent ? (this.#sending && this.#reached ? 'saving' : 'not saved') : 'saved' });
+    const kept = this.#state.standing.unsaved ? 'not saved' : 'saved';
+    this.#set({ saving: unsent ? (this.#sending && this.#reached ? 'saving' : 'not saved') : kept });
     if (this.#state.phase !== 'open') return;
     this.#shelf.save(
       this.#state.file,

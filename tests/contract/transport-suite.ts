@@ -137,7 +137,9 @@ export function describeTransport(name: string, openTwo: () => Promise<TwoWindow
       const reply = await one.call('day.plan', wholeDay);
       const { found } = contract['day.plan'].out.parse(reply.ok && reply.value);
       expect(found.layers.sockets.proof).toBe('no plan');
-      expect(found.layers.sockets.conflict?.what).toMatch(/^Paper Herons: these cannot all be met: .*Noor needs a place/);
+      expect(found.layers.sockets.conflict?.what).toMatch(
+        /^Paper Herons: these cannot all be met: .*Noor needs a place/,
+      );
     });
 
     test('is told in a sentence why a day cannot be planned at all', async () => {

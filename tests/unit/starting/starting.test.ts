@@ -63,13 +63,14 @@ describe('the start', () => {
     if (second.ok) second.value.close();
   });
 
-  test('says where the show cannot be kept', () => {
+  test('goes on in memory where the show cannot be kept, and says so at once', () => {
     const file = join(temporaryFolder(), 'file');
     writeFileSync(file, '');
-    expect(openService(smallRoot(), join(file, 'below'), 'browser')).toMatchObject({
-      ok: false,
-      problem: { code: 'cannot write' },
-    });
+    const opened = openService(smallRoot(), join(file, 'below'), 'browser');
+    if (!opened.ok) throw new Error(opened.problem.what);
+    opened.value.close();
+    expect(opened.value.said).toContain('Your work is not in its file.');
+    expect(opened.value.said).toContain('do not close the program');
   });
 });
 

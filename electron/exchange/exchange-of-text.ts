@@ -1,0 +1,45 @@
+import type { z } from 'zod';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { brokenIn, ExchangeDocument } from '../../core/show/exchange.ts';
+
+/** A show or an act from the text of an exported file; a refusal says which row is wrong, and how. */
+export function exchangeOfText(name: string, text: string): Outcome<ExchangeDocument> {
+  let json: unknown;
+  try {
+    json = JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch (error) {
+    const where = error instanceof Error ? error.message.slice(0, 200) : 'it is damaged';
+    return notAShow(
+      `${name} is not JSON: ${where}.`,
+      'Name a show or an act that Foldbook exported as JSON.',
+    );
+  }
+  const document = ExchangeDocument.safeParse(json);
+  if (!document.success) {
+    const [issue] = document.error.issues;
+    return notAShow(
+      `${name} is no show that can be read: ${issue ? sentenceOf(issue, json) : 'it is damaged'}.`,
+      'Correct it, or name a file that Foldbook exported as JSON. The shape is in assets/schema.',
+    );
+  }
+  const broken = brokenIn(document.data);
+  if (broken) return notAShow(`${name} is not whole: ${broken}.`, 'Export it again, or correct it.');
+  return { ok: true, value: document.data };
+}
+
+const notAShow = (what: string, todo: string) => refuse('not a show', what, todo);
+
+/** "sources, row 3 (vocal), gainDb: Too big ...", counting rows from 1. */
+function sentenceOf({ path, message }: z.core.$ZodIssue, json: unknown): string {
+  const [table, at, ...field] = path;
+  if (table === undefined) return message;
+  if (typeof at !== 'number') return `${path.join('.')}: ${message}`;
+  const rows = (json as Record<PropertyKey, unknown>)[table];
+  const row: unknown = Array.isArray(rows) ? rows[at] : undefined;
+  const id =
+    typeof row === 'object' && row !== null && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
+  return [`${String(table)}, row ${at + 1}${id}`, field.join('.')]
+    .filter((part) => part !== '')
+    .join(', ')
+    .concat(`: ${message}`);
+}

@@ -1,0 +1,111 @@
+import type { Changed } from '../../core/contract/contract.ts';
+import type { CopyKey } from '../../core/contract/copies.ts';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { bringBack } from '../../core/show/bring-back.ts';
+import type { Change } from '../../core/show/change.ts';
+import type { CopyKeeper } from '../copies/copy-keeper.ts';
+import { toldCopy } from '../copies/copy-keeper.ts';
+import type { CopyFile } from '../copies/copy-names.ts';
+import { readCopy } from '../copies/read-copy.ts';
+import { toldDifferences } from './differences.ts';
+import type { Context, Handler } from './handlers.ts';
+
+export const listCopies: Handler<'copies.list'> = (context) => withKeeper(context, listed);
+
+export const makeCopy: Handler<'copies.make'> = async (context) =>
+  withKeeper(context, async (keeper) => {
+    const made = await keeper.make('by hand');
+    return made.ok ? listed(keeper) : made;
+  });
+
+export const previewCopy: Handler<'copies.preview'> = (context, key) =>
+  withCopy(context, key, (copy) =>
+    readCopy(copy.path, (database) => {
+      const held = database.read();
+      return {
+        copy: toldCopy(key.place, copy),
+        days: [...held.days.values()].map((it) => it.name),
+        acts: [...held.acts.values()].map((it) => it.name),
+        sourceCount: held.sources.size,
+        mixCount: held.mixes.size,
+        differences: toldDifferences(context.show.read(), held),
+      };
+    }),
+  );
+
+export const restoreCopy: Handler<'copies.restore'> = async (context, key) =>
+  withCopy(context, key, async (copy) => {
+    const read = readCopy(copy.path, (database) => ({ held: database.read(), states: database.allStates() }));
+    if (!read.ok) return read;
+    const { held, states } = read.value;
+    const kept = await keepBefore(context);
+    if (!kept.ok) return kept;
+    const adopted = context.show.adoptStates(states);
+    if (!adopted.ok) return adopted;
+    const now = context.show.read();
+    const label = `Restore the copy of ${new Date(copy.madeAtMs).toISOString().slice(0, 16).replace('T', ' ')}`;
+    return writeAndTell(context, bringBack(label, now, now, held).change);
+  });
+
+export const chooseFolder: Handler<'copies.choose'> = async (context, { stop }) =>
+  withKeeper(context, async (keeper) => {
+    if (!stop && !context.chooseFolder)
+      return refuse(
+        'no dialog',
+        'In a browser window a folder for copies cannot be chosen.',
+        'Start the program with FOLDBOOK_COPIES set to the folder, or run: npm run copies -- second FOLDER.',
+      );
+    const chosen = stop ? null : await context.chooseFolder?.();
+    if (chosen === undefined) return listed(keeper);
+    if (!stop && chosen === null) return listed(keeper);
+    keeper.folders.choose(chosen);
+    if (chosen !== null) await keeper.make('by hand');
+    return listed(keeper);
+  });
+
+/**
+ * Copies the present show before a step that replaces much of it. A full disk does not stop the step while the work
+ * is in memory anyway; else no copy means no step.
+ */
+export async function keepBefore({ copies, show }: Context): Promise<Outcome<null>> {
+  if (!copies || show.standing().unsaved) return { ok: true, value: null };
+  const made = await copies.make('before a step');
+  return made.ok ? { ok: true, value: null } : made;
+}
+
+/** Writes a change that a call made itself; every other window hears it, the caller has it in its answer. */
+export function writeAndTell(context: Context, change: Change): Outcome<Changed> {
+  const written = context.show.change(change);
+  if (!written.ok) return written;
+  const changed = { change, standing: written.value };
+  context.tellOthers({ push: 'changed', changed });
+  return { ok: true, value: changed };
+}
+
+const listed = (keeper: CopyKeeper) => ({ ok: true, value: keeper.list() }) as const;
+
+function withKeeper<T>(
+  { copies }: Context,
+  work: (keeper: CopyKeeper) => Outcome<T> | Promise<Outcome<T>>,
+): Outcome<T> | Promise<Outcome<T>> {
+  return copies
+    ? work(copies)
+    : refuse('not there', 'This show keeps no copies.', 'Start the program as usual.');
+}
+
+function withCopy<T>(
+  context: Context,
+  key: CopyKey,
+  work: (copy: CopyFile) => Outcome<T> | Promise<Outcome<T>>,
+): Outcome<T> | Promise<Outcome<T>> {
+  return withKeeper(context, (keeper) => {
+    const copy = keeper.find(key);
+    return copy
+      ? work(copy)
+      : refuse(
+          'not there',
+          'This copy is not there any more.',
+          'Look at the list again and choose another one.',
+        );
+  });
+}

@@ -1,0 +1,29 @@
+import { randomUUID } from 'node:crypto';
+import { refuse } from '../../core/contract/problem.ts';
+import { changeOfImport } from '../../core/show/exchange.ts';
+import { exchangeOfText } from '../exchange/exchange-of-text.ts';
+import { exportedText } from '../exchange/exported-text.ts';
+import { keepBefore, writeAndTell } from './copy-calls.ts';
+import type { Handler } from './handlers.ts';
+
+export const exportPart: Handler<'exchange.export'> = ({ show }, { actId }) => {
+  const exported = exportedText(show.read(), actId);
+  if (exported) return { ok: true, value: exported };
+  return refuse('not there', 'This act is not in the show any more.', 'Look at the show as it is now.');
+};
+
+export const importPart: Handler<'exchange.import'> = async (context, { text, way }) => {
+  const read = exchangeOfText('The file', text);
+  if (!read.ok) return read;
+  const brought = changeOfImport(context.show.read(), read.value, way, randomUUID);
+  if (!brought)
+    return refuse(
+      'wrong request',
+      'An act needs a day of this show to come to, and cannot replace a whole show.',
+      'Choose the day it plays on.',
+    );
+  const copied = await keepBefore(context);
+  if (!copied.ok) return copied;
+  const changed = writeAndTell(context, brought.change);
+  return changed.ok ? { ok: true, value: { changed: changed.value, leftOut: brought.leftOut } } : changed;
+};
