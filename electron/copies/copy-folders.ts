@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -15,7 +16,12 @@ export class CopyFolders {
   /** `env.FOLDBOOK_COPIES` names the second folder and goes before what was chosen in the window. */
   constructor(dataFolder: string, env: NodeJS.ProcessEnv = process.env, refuges?: readonly string[]) {
     this.first = join(dataFolder, 'copies');
-    this.#refuges = refuges ?? [join(homedir(), 'Foldbook rescued'), join(tmpdir(), 'foldbook-rescued')];
+    // Each show has a corner of its own: what was rescued of one must never open in the place of another.
+    const corner = createHash('sha256').update(resolve(dataFolder)).digest('hex').slice(0, 16);
+    this.#refuges = refuges ?? [
+      join(homedir(), 'Foldbook rescued', corner),
+      join(tmpdir(), 'foldbook-rescued', corner),
+    ];
     this.#settingsFile = join(dataFolder, 'copies.json');
     this.#named = env.FOLDBOOK_COPIES ? resolve(env.FOLDBOOK_COPIES) : null;
   }

@@ -3,6 +3,7 @@ import { chmodSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
+import { CopyFolders } from '../../../electron/copies/copy-folders.ts';
 import { dataFolder } from '../../../electron/starting/data-folder.ts';
 import { findBrowser, hasDisplay } from '../../../electron/starting/find-browser.ts';
 import { findElectron, installedElectron } from '../../../electron/starting/find-electron.ts';
@@ -66,7 +67,8 @@ describe('the start', () => {
   test('goes on in memory where the show cannot be kept, and says so at once', () => {
     const file = join(temporaryFolder(), 'file');
     writeFileSync(file, '');
-    const opened = openService(smallRoot(), join(file, 'below'), 'browser');
+    const folders = new CopyFolders(join(file, 'below'), {}, [temporaryFolder()]);
+    const opened = openService(smallRoot(), join(file, 'below'), 'browser', { folders });
     if (!opened.ok) throw new Error(opened.problem.what);
     opened.value.close();
     expect(opened.value.said).toContain('Your work is not in its file.');
