@@ -59,7 +59,7 @@ export class CopyKeeper {
       ...(second ? inList('second folder', copiesIn(second)) : []),
       ...refuges.flatMap((folder) => inList('rescued', copiesIn(folder))),
     ];
-    copies.sort((a, b) => (a.madeAt < b.madeAt ? 1 : -1));
+    copies.sort((a, b) => Date.parse(b.madeAt) - Date.parse(a.madeAt));
     return { copies, secondFolder: second, trouble: this.#trouble };
   }
 

@@ -47,6 +47,9 @@ function recover(path: string, problem: Problem, settings: Settings, now: () => 
   const saved = salvage(path);
   const aside = setAside(path, now());
   if (!aside) return { ok: false, problem };
+  // A copy of the last write holds every letter; what was read from a damaged file may hold a wrong one.
+  const exact = saved?.isWhole ? restoreNewest(path, settings.folders, now, saved.revision ?? 0) : null;
+  if (exact) return sheltered(exact.show, settings, restoredNotice(exact, problem, aside));
   if (saved?.isWhole) {
     const repaired = openShow(path, { firstRows: () => documentFromShow(saved.show), now });
     if (repaired.ok) return sheltered(repaired.value, settings, repairedNotice(saved.rowCount, aside));
@@ -63,12 +66,15 @@ function recover(path: string, problem: Problem, settings: Settings, now: () => 
 
 type Restored = { show: ShowDatabase; copy: CopyFile; ageMs: number };
 
-/** Puts the newest copy that can be opened in the place of the show. */
-function restoreNewest(path: string, folders: CopyFolders, now: () => Date): Restored | null {
+/** Puts the newest good copy in the place of the show, if it holds the write of `revision`. */
+function restoreNewest(path: string, folders: CopyFolders, now: () => Date, revision = 0): Restored | null {
   const places = [folders.first, folders.second, ...folders.refuges].filter((it) => it !== null);
   const copies = places.flatMap(copiesIn).sort((a, b) => b.madeAtMs - a.madeAtMs);
   const good = copies.find((copy) => {
-    const looked = readCopy(copy.path, (show) => show.damage() === null);
+    const looked = readCopy(
+      copy.path,
+      (show) => show.damage() === null && show.standing().revision >= revision,
+    );
     return looked.ok && looked.value;
   });
   if (!good) return null;
@@ -163,7 +169,7 @@ function missing({ copy, ageMs }: Restored): Problem {
 function repairedNotice(rowCount: number, aside: string): Problem {
   return said(
     `The show was damaged. All of its ${rowCount} rows could be read, and it was written anew.`,
-    `Go on working. Undo begins anew. The damaged file is kept: ${aside}.`,
+    `Look through the acts: a letter may be wrong. Undo begins anew. The damaged file is kept: ${aside}.`,
   );
 }
 

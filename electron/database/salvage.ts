@@ -4,8 +4,11 @@ import { type RowOf, type Show, showFromRows, type TableName, tableNames } from 
 import { columnsOf, rowFromValues } from './columns.ts';
 import { quoteName } from './rows.ts';
 
-/** What could still be read of a damaged file. `isWhole`: every table was read to its end, and all rows are valid. */
-export type Salvage = { show: Show; rowCount: number; isWhole: boolean };
+/**
+ * What could still be read of a damaged file. `isWhole`: every table was read to its end, and all rows are valid.
+ * `revision`: its last write, or null where that could not be read.
+ */
+export type Salvage = { show: Show; rowCount: number; isWhole: boolean; revision: number | null };
 
 /** Reads what can be read of a damaged file, without writing to it. Null where nothing can. */
 export function salvage(path: string): Salvage | null {
@@ -28,9 +31,18 @@ export function salvage(path: string): Salvage | null {
     const read = showFromRows(Object.fromEntries(rows));
     const show = withoutBroken(read);
     const rowCount = countOf(show);
-    return rowCount === 0 ? null : { show, rowCount, isWhole: isWhole && rowCount === countOf(read) };
+    if (rowCount === 0) return null;
+    return { show, rowCount, isWhole: isWhole && rowCount === countOf(read), revision: revisionOf(database) };
   } finally {
     database.close();
+  }
+}
+
+function revisionOf(database: Database.Database): number | null {
+  try {
+    return Number(database.prepare('SELECT "revision" FROM "standing"').pluck().get());
+  } catch {
+    return null;
   }
 }
 

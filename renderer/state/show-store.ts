@@ -100,13 +100,15 @@ export class ShowStore {
       this.#set({ phase: this.#state.phase === 'open' ? 'open' : 'failed', problem: answer.problem });
       return;
     }
-    const { show, standing, file } = answer.value;
+    const { show, standing, file, notice } = answer.value;
     this.#durable = showFromRows(show as unknown as Rows);
     if (this.#state.phase !== 'open') this.#steps.unshift(...this.#leftOver(file));
     this.#steps = this.#steps.filter(
       (step) => step.do !== 'change' || !changesNothing(this.#durable, step.change),
     );
-    this.#set({ phase: 'open', standing, file, show: this.#withUnsent() });
+    // Said once: a window that only comes back has said it already.
+    const said = notice && this.#state.phase !== 'open' ? { problem: notice } : {};
+    this.#set({ phase: 'open', standing, file, show: this.#withUnsent(), ...said });
     void this.#send();
   }
 
