@@ -1,0 +1,145 @@
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { type CallName, type CallOutput, contract } from '../../core/contract/contract.ts';
+import { put } from '../../core/show/change.ts';
+import { documentFromShow } from '../../core/show/show.ts';
+import { CopyKeeper } from '../../electron/copies/copy-keeper.ts';
+import { openLog } from '../../electron/service/log.ts';
+import { Service } from '../../electron/service/service.ts';
+import { testFolders } from '../helpers/copy-folders.ts';
+import { opened } from '../helpers/open-shows.ts';
+import { smallShow } from '../helpers/small-show.ts';
+import { temporaryFolder } from '../helpers/temporary-folder.ts';
+import { TestWindow } from '../helpers/window.ts';
+
+const first = documentFromShow(smallShow());
+const ofAct = { table: 'acts', id: 'act' } as const;
+
+function rename(name: string) {
+  const [act] = first.acts;
+  if (!act) throw new Error('the small show has an act');
+  return { change: { label: `Rename to ${name}`, put: [put('acts', { ...act, name })], remove: [] } };
+}
+
+/** Two windows on one show that keeps copies. */
+function twoWindows(chosenFolder?: string) {
+  const folder = temporaryFolder();
+  const show = opened(join(folder, 'festival.foldbook'), first);
+  const service = new Service(show, 'browser', openLog(join(folder, 'log')), {
+    copies: new CopyKeeper(show, testFolders(folder)),
+    chooseFolder: chosenFolder === undefined ? null : async () => chosenFolder,
+    notice: null,
+  });
+  const window = () => {
+    let take: (frame: string) => void = () => undefined;
+    const connection = service.connect((frame) => take(frame));
+    return new TestWindow({
+      send: (frame) => void connection.take(frame),
+      onFrame: (it) => {
+        take = it;
+      },
+    });
+  };
+  return { show, one: window(), other: window() };
+}
+
+async function answer<C extends CallName>(
+  window: TestWindow,
+  call: C,
+  input: unknown,
+): Promise<CallOutput<C>> {
+  const reply = await window.call(call, input);
+  if (!reply.ok) throw new Error(reply.problem.what);
+  return contract[call].out.parse(reply.value) as CallOutput<C>;
+}
+
+test('a copy says what it holds and what differs, and restoring it is one step that undo takes back', async () => {
+  const { show, one, other } = twoWindows();
+  const { copies } = await answer(one, 'copies.make', {});
+  const [{ place, name } = { place: '', name: '' }] = copies;
+  await answer(one, 'show.change', rename('Tin Lanterns'));
+  const preview = await answer(one, 'copies.preview', { place, name });
+  expect(preview).toMatchObject({ days: ['Saturday'], acts: ['Paper Herons'], sourceCount: 3, mixCount: 1 });
+  expect(preview.differences).toEqual({
+    count: 1,
+    rows: [
+      {
+        table: 'acts',
+        id: 'act',
+        kind: 'changed',
+        what: 'act Paper Herons',
+        fields: [{ field: 'name', before: 'Tin Lanterns', after: 'Paper Herons' }],
+      },
+    ],
+  });
+  await answer(one, 'copies.restore', { place, name });
+  expect(documentFromShow(show.read())).toEqual(first);
+  expect(other.pushes.at(-1)).toMatchObject({
+    push: 'changed',
+    changed: { standing: { undo: /Restore/ } as never },
+  });
+  const { copies: after } = await answer(one, 'copies.list', {});
+  expect(after.map(({ reason }) => reason)).toEqual(['before a step', 'by hand']);
+  await answer(one, 'show.undo', {});
+  expect(show.read().acts.get('act')?.name).toBe('Tin Lanterns');
+});
+
+test.each(['../festival.foldbook', 'show.2026-05-01T09-30-00-000Z.by-hand.foldbook', '/etc/passwd'])(
+  'a copy is found in the list by its name and never becomes a path (%s)',
+  async (name) => {
+    const { one } = twoWindows();
+    const reply = await one.call('copies.preview', { place: 'beside the show', name });
+    expect(reply).toMatchObject({ ok: false, problem: { code: 'not there' } });
+  },
+);
+
+test('the second folder comes from the dialog of the system; in a browser the answer says how it is named', async () => {
+  const stick = temporaryFolder();
+  const chosen = await answer(twoWindows(stick).one, 'copies.choose', { stop: false });
+  expect(chosen.secondFolder).toBe(stick);
+  expect(chosen.copies.map(({ place }) => place).sort()).toEqual(['beside the show', 'second folder']);
+  const reply = await twoWindows().one.call('copies.choose', { stop: false });
+  expect(reply).toMatchObject({ ok: false, problem: { code: 'no dialog' } });
+});
+
+test('two states of an act tell what changed, when and on which machine; other acts have no part in it', async () => {
+  const { show, one } = twoWindows();
+  const { state } = await answer(one, 'states.keep', { of: ofAct, name: 'After the sound check' });
+  await answer(one, 'show.change', rename('Tin Lanterns'));
+  await answer(one, 'show.change', {
+    change: { label: 'Rig', put: [put('rigs', { ...firstRig(), name: 'Other house' })], remove: [] },
+  });
+  const { differences, writings } = await answer(one, 'states.compare', {
+    of: ofAct,
+    fromId: state.id,
+    toId: null,
+  });
+  expect(differences.rows.map(({ what }) => what)).toEqual(['act Tin Lanterns']);
+  expect(writings.map(({ label, did }) => `${label}: ${did}`)).toEqual(['Rename to Tin Lanterns: done']);
+  expect(writings[0]?.device).not.toBe('');
+  const { leftOut } = await answer(one, 'states.restore', { of: ofAct, stateId: state.id });
+  expect(leftOut).toBe(0);
+  expect(show.read().acts.get('act')?.name).toBe('Paper Herons');
+  expect(show.read().rigs.get('rig')?.name).toBe('Other house');
+  const { states } = await answer(one, 'states.list', { of: ofAct });
+  expect(states.map(({ name }) => name)).toEqual(['After the sound check']);
+});
+
+function firstRig() {
+  const [rig] = first.rigs;
+  if (!rig) throw new Error('the small show has a rig');
+  return rig;
+}
+
+test('an act goes out as a file and comes in beside; replacing the show has to be said, and leaves a copy', async () => {
+  const { show, one } = twoWindows();
+  const act = await answer(one, 'exchange.export', { actId: 'act' });
+  expect(act.name).toBe('Paper Herons.foldbook-act.json');
+  await answer(one, 'exchange.import', { text: act.text, way: { how: 'beside', dayId: 'day' } });
+  expect([...show.read().acts.values()].map(({ name }) => name)).toEqual(['Paper Herons', 'Paper Herons']);
+  const refused = await one.call('exchange.import', { text: act.text, way: { how: 'replace' } });
+  expect(refused).toMatchObject({ ok: false, problem: { code: 'wrong request' } });
+  await answer(one, 'exchange.import', { text: JSON.stringify(first), way: { how: 'replace' } });
+  expect(documentFromShow(show.read())).toEqual(first);
+  expect((await answer(one, 'copies.list', {})).copies).toHaveLength(2);
+});
