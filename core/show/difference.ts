@@ -69,6 +69,17 @@ export function differenceOf(before: Show, after: Show): RowDifference[] {
   });
 }
 
+/** One difference as a sentence. */
+export function sentenceOfDifference({
+  kind,
+  what,
+  fields,
+}: Pick<RowDifference, 'kind' | 'what' | 'fields'>): string {
+  if (kind !== 'changed') return `${kind === 'added' ? 'Added' : 'Removed'}: ${what}.`;
+  const parts = fields.map(({ field, before, after }) => `${field} from ${before} to ${after}`);
+  return `Changed: ${what}: ${parts.join(', ')}.`;
+}
+
 /** Whether two values of rows are the same, lists and objects by what is in them. */
 export function sameValue(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;

@@ -53,14 +53,7 @@ export class CopyKeeper {
   }
 
   list(): CopyList {
-    const { first, second, refuges } = this.folders;
-    const copies = [
-      ...inList('beside the show', copiesIn(first)),
-      ...(second ? inList('second folder', copiesIn(second)) : []),
-      ...refuges.flatMap((folder) => inList('rescued', copiesIn(folder))),
-    ];
-    copies.sort((a, b) => Date.parse(b.madeAt) - Date.parse(a.madeAt));
-    return { copies, secondFolder: second, trouble: this.#trouble };
+    return copyList(this.folders, this.#trouble);
   }
 
   /** The copy of a key, or null where there is none now. */
@@ -125,6 +118,17 @@ async function copyDurably(from: string, to: string): Promise<void> {
 async function forgetOld(folder: string, nowMs: number): Promise<void> {
   for (const { path } of copiesToForget(copiesIn(folder), nowMs))
     await rm(path, { force: true }).catch(() => undefined);
+}
+
+/** All copies in the folders, the newest first. */
+export function copyList({ first, second, refuges }: CopyFolders, trouble: string | null = null): CopyList {
+  const copies = [
+    ...inList('beside the show', copiesIn(first)),
+    ...(second ? inList('second folder', copiesIn(second)) : []),
+    ...refuges.flatMap((folder) => inList('rescued', copiesIn(folder))),
+  ];
+  copies.sort((a, b) => Date.parse(b.madeAt) - Date.parse(a.madeAt));
+  return { copies, secondFolder: second, trouble };
 }
 
 /** A copy as a window is told of it. */

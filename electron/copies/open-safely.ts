@@ -6,6 +6,7 @@ import { newShowInMemory, openShow, showInMemory } from '../database/open-show.t
 import { salvage } from '../database/salvage.ts';
 import { ShelteredShow } from '../database/sheltered-show.ts';
 import type { ShowDatabase } from '../database/show-database.ts';
+import { ageInWords } from './age-in-words.ts';
 import { type CopyFolders, firstWritable } from './copy-folders.ts';
 import { type CopyFile, copiesIn } from './copy-names.ts';
 import { readCopy } from './read-copy.ts';
@@ -185,16 +186,4 @@ function salvagedNotice(rowCount: number, aside: string): Problem {
     `The show was damaged and there is no copy of it. ${rowCount} rows could be read; others are lost.`,
     `Look through every act before you rely on it. The damaged file is kept: ${aside}.`,
   );
-}
-
-/** "4 minutes", "3 hours", "2 days": rounded down, as people say it. */
-function ageInWords(ageMs: number): string {
-  const minutes = Math.max(0, Math.floor(ageMs / 60_000));
-  const [count, unit] =
-    minutes < 120
-      ? [minutes, 'minute']
-      : minutes < 2880
-        ? [Math.floor(minutes / 60), 'hour']
-        : [Math.floor(minutes / 1440), 'day'];
-  return `${count} ${unit}${count === 1 ? '' : 's'}`;
 }

@@ -19,7 +19,12 @@ export type OpenService = {
   close(): void;
 };
 
-type Given = { chooseFolder?: Surroundings['chooseFolder']; folders?: CopyFolders };
+type Given = {
+  chooseFolder?: Surroundings['chooseFolder'];
+  folders?: CopyFolders;
+  /** False for a command that is over at once: no copies by themselves. */
+  onSchedule?: boolean;
+};
 
 /** The file of the show in its folder. */
 const showFileName = 'festival.foldbook';
@@ -58,7 +63,7 @@ export function openService(
     chooseFolder: given.chooseFolder ?? null,
     notice,
   });
-  copies.start();
+  if (given.onSchedule ?? true) copies.start();
   const unsaved = show.standing().unsaved;
   return {
     ok: true,

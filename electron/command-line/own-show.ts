@@ -1,0 +1,43 @@
+import { resolve } from 'node:path';
+import {
+  type CallInput,
+  type CallName,
+  type CallOutput,
+  contract,
+  Reply,
+} from '../../core/contract/contract.ts';
+import type { Outcome } from '../../core/contract/problem.ts';
+import { dataFolder } from '../starting/data-folder.ts';
+import { openService } from '../starting/open-service.ts';
+
+/** The show of this machine as a command works on it: by the calls of a window, and told what a window is told. */
+export type OwnShow = {
+  call<C extends CallName>(call: C, input: CallInput<C>): Promise<Outcome<CallOutput<C>>>;
+  /** What happened when it was opened, or null. */
+  said: string | null;
+  close(): void;
+};
+
+const root = resolve(import.meta.dirname, '..', '..');
+
+/** Opens it; refused as a window would be, for example where a window has it open. */
+export function openOwnShow(): Outcome<OwnShow> {
+  const opened = openService(root, dataFolder(), 'browser', { onSchedule: false });
+  if (!opened.ok) return opened;
+  const { service, said, close } = opened.value;
+  const waiting = new Map<number, (reply: Reply) => void>();
+  const connection = service.connect((frame) => {
+    const reply = Reply.safeParse(JSON.parse(frame));
+    if (reply.success) waiting.get(reply.data.id)?.(reply.data);
+  });
+  let id = 0;
+  const call: OwnShow['call'] = async (name, input) => {
+    const reply = await new Promise<Reply>((answered) => {
+      id += 1;
+      waiting.set(id, answered);
+      connection.take(JSON.stringify({ id, call: name, input }));
+    });
+    return reply.ok ? { ok: true, value: contract[name].out.parse(reply.value) as never } : reply;
+  };
+  return { ok: true, value: { call, said, close } };
+}
