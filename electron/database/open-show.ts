@@ -2,7 +2,7 @@ import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname } from 'node:path';
 import Database from 'better-sqlite3';
-import { type Outcome, refuse } from '../../core/contract/problem.ts';
+import { type Outcome, type Problem, refuse } from '../../core/contract/problem.ts';
 import type { Rows } from '../../core/show/show.ts';
 import { tableNames } from '../../core/show/show.ts';
 import { copyAtOnce } from './copy-show.ts';
@@ -41,10 +41,16 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
     return { ok: true, value: show };
   } catch (error) {
     database?.close();
-    const problem = problemOf(error, path);
+    const problem = problemOf(error, path) ?? damageOf(error, path);
     if (!problem) throw error;
     return { ok: false, problem };
   }
+}
+
+/** Damage that shows only when a file of ours is first used: changed letters in the text of a table. */
+function damageOf(error: unknown, path: string): Problem | null {
+  const isAboutTables = error instanceof Database.SqliteError && error.code === 'SQLITE_ERROR';
+  return isAboutTables ? damagedShow(path, 'its tables are not those of its version') : null;
 }
 
 /**

@@ -71,6 +71,15 @@ const badFiles: BadFile[] = [
     code: 'damaged show',
     says: /lotsDb/,
   },
+  {
+    what: 'a show with a changed letter in the text of a table',
+    make: (path) => {
+      goodFile(path);
+      onFile(path, 'ALTER TABLE "decisions" RENAME COLUMN "busId" TO "bu3Id"');
+    },
+    code: 'damaged show',
+    says: /its tables are not those of its version/,
+  },
   { what: 'a folder', make: (path) => mkdirSync(path), code: 'cannot write', says: /cannot be opened/ },
 ];
 
