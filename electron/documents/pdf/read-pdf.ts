@@ -21,9 +21,7 @@ export async function readPdf(fileName: string, bytes: Uint8Array): Promise<Grid
   try {
     if (pdf.numPages > limits.pdfPages)
       throw tooMuch(`“${fileName}” has ${pdf.numPages} pages; up to ${limits.pdfPages} are read.`);
-    const pages: PageMarks[] = [];
-    for (let number = 1; number <= pdf.numPages; number += 1)
-      pages.push(await readPageMarks(await pdf.getPage(number), fileName));
+    const pages = await readPages(pdf, fileName);
     if (pages.every((page) => page.words.length === 0)) throw noText(fileName);
     const rows = withoutRepeatedHeadings(rowsOfPages(pages));
     return {
@@ -57,11 +55,26 @@ async function openPdf(fileName: string, bytes: Uint8Array): Promise<PDFDocument
         `“${fileName}” is protected with a password.`,
         'Ask the band for a copy without a password, or open it, copy the list and paste it here.',
       );
-    throw new Unreadable(
-      `“${fileName}” is a damaged PDF: it cannot be opened.`,
-      'Ask the band to send the file again, or for the list as XLSX or CSV.',
-    );
+    throw damaged(`“${fileName}” is a damaged PDF: it cannot be opened.`);
   }
+}
+
+/** A file may open and still hold a page that is none: the library says so only when it gets there. */
+async function readPages(pdf: PDFDocumentProxy, fileName: string): Promise<PageMarks[]> {
+  const pages: PageMarks[] = [];
+  for (let number = 1; number <= pdf.numPages; number += 1) {
+    try {
+      pages.push(await readPageMarks(await pdf.getPage(number), fileName));
+    } catch (error) {
+      if (error instanceof Unreadable) throw error;
+      throw damaged(`“${fileName}” is a damaged PDF: its page ${number} cannot be read.`);
+    }
+  }
+  return pages;
+}
+
+function damaged(what: string): Unreadable {
+  return new Unreadable(what, 'Ask the band to send the file again, or for the list as XLSX or CSV.');
 }
 
 function noText(fileName: string): Unreadable {
