@@ -5,7 +5,17 @@ import { PaperRequest } from '../sheets/paper-request.ts';
 import { Change } from '../show/change.ts';
 import { Id } from '../show/rig.ts';
 import { ShowDocument } from '../show/show.ts';
-import { CopyKey, CopyList, CopyPreview, Differences, KeptState, StateOf, WritingOut } from './copies.ts';
+import {
+  CopyKey,
+  CopyPlaces,
+  CopyPreview,
+  Differences,
+  ExchangeLook,
+  FolderChoice,
+  KeptState,
+  StateOf,
+  WritingOut,
+} from './copies.ts';
 import { Problem } from './problem.ts';
 
 /** What the undo and redo keys would do next, in words, or null; and the number of the last durable change. */
@@ -26,7 +36,7 @@ export type Changed = z.infer<typeof Changed>;
 export const largestRiderBytes = 24 * 1024 * 1024;
 
 /** At most this many characters of a show or an act come in; a festival of three days has a tenth of it. */
-const largestExchangeCharacters = 24 * 1024 * 1024;
+export const largestExchangeCharacters = 24 * 1024 * 1024;
 
 /**
  * The calls that cross from the page to the shell: one schema in, one out. Both hosts answer exactly these, and
@@ -95,18 +105,15 @@ export const contract = {
   /** Ends `day.plan`, whoever called it: that call then answers with the best so far. */
   'day.stop': { in: z.strictObject({}), out: z.strictObject({}) },
   /** The back-up copies there are, in both folders. */
-  'copies.list': { in: z.strictObject({}), out: CopyList },
+  'copies.list': { in: z.strictObject({}), out: CopyPlaces },
   /** Makes a copy now, in both folders. */
-  'copies.make': { in: z.strictObject({}), out: CopyList },
+  'copies.make': { in: z.strictObject({}), out: CopyPlaces },
   /** What a copy holds and how the show would differ. Changes nothing. */
   'copies.preview': { in: CopyKey, out: CopyPreview },
   /** Makes the show what the copy holds, as one step that undo takes back, after a copy of the present show. */
   'copies.restore': { in: CopyKey, out: Changed },
-  /**
-   * Chooses the second folder in a dialog of the system (`stop`: no second folder any more). In a browser there is
-   * no such dialog: the answer is then a problem that says how a folder is named.
-   */
-  'copies.choose': { in: z.strictObject({ stop: z.boolean() }), out: CopyList },
+  /** Chooses the second folder; a dialog that is closed again changes nothing. */
+  'copies.choose': { in: z.strictObject({ choice: FolderChoice }), out: CopyPlaces },
   /** Keeps how an act or a day is now, under a name. */
   'states.keep': {
     in: z.strictObject({ of: StateOf, name: z.string().trim().min(1).max(120) }),
@@ -131,6 +138,11 @@ export const contract = {
   'exchange.export': {
     in: z.strictObject({ actId: Id.nullable() }),
     out: z.strictObject({ name: z.string(), text: z.string() }),
+  },
+  /** What such a file holds, and what bringing it in would do; an act to this day. Changes nothing. */
+  'exchange.look': {
+    in: z.strictObject({ text: z.string().max(largestExchangeCharacters), dayId: Id.nullable() }),
+    out: ExchangeLook,
   },
   /**
    * Brings such a file in. Nothing is overwritten unless `replace` is said, and then after a copy. `leftOut`: rows
@@ -157,6 +169,8 @@ export const Push = z.discriminatedUnion('push', [
   z.strictObject({ push: z.literal('changed'), changed: Changed }),
   /** The same show stands otherwise: its file cannot be written any more, or can again. */
   z.strictObject({ push: z.literal('standing'), standing: Standing }),
+  /** Somebody started the program once more and looks for its window: this one. */
+  z.strictObject({ push: z.literal('come forward') }),
   /** How far this window's `paper.make` is: a share from 0 to 1, and what is being made. */
   z.strictObject({ push: z.literal('paper progress'), share: z.number().min(0).max(1), what: z.string() }),
   /** How far this window's `day.plan` is; only plans that keep every rule are told. */

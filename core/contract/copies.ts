@@ -20,18 +20,47 @@ export const CopyInList = z.strictObject({
   /** ISO 8601. */
   madeAt: z.string(),
   byteCount: z.number().int().min(0),
+  /** The machine that made it, as it stands in the name of the file; null in copies of before that was written. */
+  machine: z.string().nullable(),
+  /** Whether this machine made it. */
+  isOwn: z.boolean(),
 });
 export type CopyInList = z.infer<typeof CopyInList>;
 
+/** A stick, disk or network share of this machine on which copies may also be kept. */
+export const Drive = z.strictObject({ id: z.string().min(1).max(64), name: z.string(), where: z.string() });
+export type Drive = z.infer<typeof Drive>;
+
 export const CopyList = z.strictObject({
-  /** The newest first, of both places. */
+  /** The newest first, of all places. */
   copies: z.array(CopyInList),
   /** The second folder as it is written on this machine, or null where none was chosen. */
   secondFolder: z.string().nullable(),
+  /** The second folder was named when the program was started, and no choice in a window changes it. */
+  isNamed: z.boolean(),
   /** Why the last copy could not be made in one of the places, as a sentence; null where all is well. */
   trouble: z.string().nullable(),
 });
 export type CopyList = z.infer<typeof CopyList>;
+
+/** The list, and by what a second folder can be chosen. */
+export const CopyPlaces = z.strictObject({
+  ...CopyList.shape,
+  drives: z.array(Drive),
+  /** Whether the system has a dialog to choose a folder in. */
+  hasDialog: z.boolean(),
+});
+export type CopyPlaces = z.infer<typeof CopyPlaces>;
+
+/**
+ * How the second folder is chosen: in the dialog of the system, or a drive by its id, which is looked up among the
+ * drives that are there. A page has no way to name a path.
+ */
+export const FolderChoice = z.discriminatedUnion('how', [
+  z.strictObject({ how: z.literal('dialog') }),
+  z.strictObject({ how: z.literal('drive'), driveId: z.string().min(1).max(64) }),
+  z.strictObject({ how: z.literal('none') }),
+]);
 
 /** How one row differs, see core/show/difference.ts. */
 const RowDifferenceOut = z.strictObject({
@@ -60,6 +89,22 @@ export const CopyPreview = z.strictObject({
   differences: Differences,
 });
 export type CopyPreview = z.infer<typeof CopyPreview>;
+
+/** What a file of a show or an act holds, and what bringing it in would do to the present show. */
+export const ExchangeLook = z.strictObject({
+  holds: z.enum(['show', 'act']),
+  days: z.array(z.string()),
+  acts: z.array(z.string()),
+  sourceCount: z.number().int().min(0),
+  mixCount: z.number().int().min(0),
+  /** Names of acts that are in this show too: beside, they would be there twice. */
+  alreadyThere: z.array(z.string()),
+  /** Rows that would come in beside, and rows left out because what they belong to is not here; null: no day for it. */
+  beside: z.strictObject({ rowCount: z.number().int().min(0), leftOut: z.number().int().min(0) }).nullable(),
+  /** What would differ if the file took the place of the show; null for an act, which never does. */
+  replace: z.strictObject({ differences: Differences }).nullable(),
+});
+export type ExchangeLook = z.infer<typeof ExchangeLook>;
 
 /** What a named state is of. */
 export const StateOf = z.strictObject({ table: z.enum(['acts', 'days']), id: Id });

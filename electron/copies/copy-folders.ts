@@ -34,6 +34,11 @@ export class CopyFolders {
     });
   }
 
+  /** Whether the second folder was named at the start. */
+  get isNamed(): boolean {
+    return this.#named !== null;
+  }
+
   get second(): string | null {
     if (this.#named) return this.#named;
     try {

@@ -4,7 +4,7 @@ import type { CopyInList, CopyKey, CopyList, CopyReason } from '../../core/contr
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { WorkingShow } from '../database/sheltered-show.ts';
 import type { CopyFolders } from './copy-folders.ts';
-import { type CopyFile, copiesIn, nameOfCopy } from './copy-names.ts';
+import { type CopyFile, copiesIn, isOwnCopy, nameOfCopy } from './copy-names.ts';
 import { copiesToForget } from './kept-by-age.ts';
 
 /** A show that was written to is copied this often. */
@@ -115,26 +115,31 @@ async function copyDurably(from: string, to: string): Promise<void> {
   await rename(unfinished, to);
 }
 
+/** On a shared stick the copies of another machine are not this one's to forget. */
 async function forgetOld(folder: string, nowMs: number): Promise<void> {
-  for (const { path } of copiesToForget(copiesIn(folder), nowMs))
-    await rm(path, { force: true }).catch(() => undefined);
+  const own = copiesIn(folder).filter((copy) => isOwnCopy(copy));
+  for (const { path } of copiesToForget(own, nowMs)) await rm(path, { force: true }).catch(() => undefined);
 }
 
 /** All copies in the folders, the newest first. */
-export function copyList({ first, second, refuges }: CopyFolders, trouble: string | null = null): CopyList {
+export function copyList(
+  { first, second, refuges, isNamed }: CopyFolders,
+  trouble: string | null = null,
+): CopyList {
   const copies = [
     ...inList('beside the show', copiesIn(first)),
     ...(second ? inList('second folder', copiesIn(second)) : []),
     ...refuges.flatMap((folder) => inList('rescued', copiesIn(folder))),
   ];
   copies.sort((a, b) => Date.parse(b.madeAt) - Date.parse(a.madeAt));
-  return { copies, secondFolder: second, trouble };
+  return { copies, secondFolder: second, isNamed, trouble };
 }
 
 /** A copy as a window is told of it. */
 export function toldCopy(place: CopyKey['place'], copy: CopyFile): CopyInList {
-  const { name, reason, madeAtMs, byteCount } = copy;
-  return { place, name, reason, madeAt: new Date(madeAtMs).toISOString(), byteCount };
+  const { name, reason, madeAtMs, byteCount, machine } = copy;
+  const madeAt = new Date(madeAtMs).toISOString();
+  return { place, name, reason, madeAt, byteCount, machine, isOwn: isOwnCopy(copy) };
 }
 
 const inList = (place: CopyKey['place'], copies: readonly CopyFile[]) =>

@@ -8,7 +8,7 @@ import { ShelteredShow } from '../database/sheltered-show.ts';
 import type { ShowDatabase } from '../database/show-database.ts';
 import { ageInWords } from './age-in-words.ts';
 import { type CopyFolders, firstWritable } from './copy-folders.ts';
-import { type CopyFile, copiesIn } from './copy-names.ts';
+import { type CopyFile, copiesIn, isOwnCopy } from './copy-names.ts';
 import { readCopy } from './read-copy.ts';
 import { showRefuge } from './show-refuge.ts';
 
@@ -67,10 +67,14 @@ function recover(path: string, problem: Problem, settings: Settings, now: () => 
 
 type Restored = { show: ShowDatabase; copy: CopyFile; ageMs: number };
 
-/** Puts the newest good copy in the place of the show, if it holds the write of `revision`. */
+/**
+ * Puts the newest good copy in the place of the show, if it holds the write of `revision`. Copies of another machine
+ * come last: their show may be another one, and whoever takes over from it has none of their own.
+ */
 function restoreNewest(path: string, folders: CopyFolders, now: () => Date, revision = 0): Restored | null {
   const places = [folders.first, folders.second, ...folders.refuges].filter((it) => it !== null);
-  const copies = places.flatMap(copiesIn).sort((a, b) => b.madeAtMs - a.madeAtMs);
+  const found = places.flatMap(copiesIn).sort((a, b) => b.madeAtMs - a.madeAtMs);
+  const copies = [...found.filter((it) => isOwnCopy(it)), ...found.filter((it) => !isOwnCopy(it))];
   const good = copies.find((copy) => {
     const looked = readCopy(
       copy.path,
@@ -160,9 +164,12 @@ function rescued(path: string, { refuges }: CopyFolders): Problem | null {
 
 const mtimeMs = (path: string) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 
+const named = (copy: CopyFile) =>
+  isOwnCopy(copy) ? `“${copy.name}”` : `“${copy.name}” of the machine “${copy.machine}”`;
+
 function missing({ copy, ageMs }: Restored): Problem {
   return said(
-    `The show was not in its folder any more. It was restored from the copy “${copy.name}”, which is ${ageInWords(ageMs)} old.`,
+    `There was no show in its folder. It was restored from the copy ${named(copy)}, which is ${ageInWords(ageMs)} old.`,
     'Look whether the last edits are in it.',
   );
 }
@@ -176,7 +183,7 @@ function repairedNotice(rowCount: number, aside: string): Problem {
 
 function restoredNotice({ copy, ageMs }: Restored, { what }: Problem, aside: string): Problem {
   return said(
-    `${what} It was restored from the copy “${copy.name}”, which is ${ageInWords(ageMs)} old.`,
+    `${what} It was restored from the copy ${named(copy)}, which is ${ageInWords(ageMs)} old.`,
     `Do again what you did since. The damaged file is kept: ${aside}.`,
   );
 }

@@ -1,21 +1,23 @@
 import type { Changed } from '../../core/contract/contract.ts';
-import type { CopyKey } from '../../core/contract/copies.ts';
+import type { CopyKey, CopyPlaces } from '../../core/contract/copies.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { bringBack } from '../../core/show/bring-back.ts';
 import type { Change } from '../../core/show/change.ts';
 import type { CopyKeeper } from '../copies/copy-keeper.ts';
 import { toldCopy } from '../copies/copy-keeper.ts';
 import type { CopyFile } from '../copies/copy-names.ts';
+import { makeFolderOn } from '../copies/found-drives.ts';
 import { readCopy } from '../copies/read-copy.ts';
 import { toldDifferences } from './differences.ts';
 import type { Context, Handler } from './handlers.ts';
 
-export const listCopies: Handler<'copies.list'> = (context) => withKeeper(context, listed);
+export const listCopies: Handler<'copies.list'> = (context) =>
+  withKeeper(context, (keeper) => listed(context, keeper));
 
 export const makeCopy: Handler<'copies.make'> = async (context) =>
   withKeeper(context, async (keeper) => {
     const made = await keeper.make('by hand');
-    return made.ok ? listed(keeper) : made;
+    return made.ok ? listed(context, keeper) : made;
   });
 
 export const previewCopy: Handler<'copies.preview'> = (context, key) =>
@@ -47,21 +49,43 @@ export const restoreCopy: Handler<'copies.restore'> = async (context, key) =>
     return writeAndTell(context, bringBack(label, now, now, held).change);
   });
 
-export const chooseFolder: Handler<'copies.choose'> = async (context, { stop }) =>
+export const chooseFolder: Handler<'copies.choose'> = async (context, { choice }) =>
   withKeeper(context, async (keeper) => {
-    if (!stop && !context.chooseFolder)
-      return refuse(
-        'no dialog',
-        'In a browser window a folder for copies cannot be chosen.',
-        'Start the program with FOLDBOOK_COPIES set to the folder, or run: npm run copies -- second FOLDER.',
-      );
-    const chosen = stop ? null : await context.chooseFolder?.();
-    if (chosen === undefined) return listed(keeper);
-    if (!stop && chosen === null) return listed(keeper);
-    keeper.folders.choose(chosen);
-    if (chosen !== null) await keeper.make('by hand');
-    return listed(keeper);
+    if (choice.how === 'none') {
+      keeper.folders.choose(null);
+      return listed(context, keeper);
+    }
+    const chosen =
+      choice.how === 'dialog' ? await fromDialog(context) : await onDrive(context, choice.driveId);
+    if (!chosen.ok) return chosen;
+    if (chosen.value !== null) {
+      keeper.folders.choose(chosen.value);
+      await keeper.make('by hand');
+    }
+    return listed(context, keeper);
   });
+
+async function fromDialog({ chooseFolder: ask }: Context): Promise<Outcome<string | null>> {
+  if (ask) return { ok: true, value: await ask() };
+  return refuse(
+    'no dialog',
+    'In a browser window there is no dialog for a folder.',
+    'Put a stick in and choose it in the list, start the program with FOLDBOOK_COPIES set to the folder, or run: npm run copies -- second FOLDER.',
+  );
+}
+
+async function onDrive({ findDrives }: Context, driveId: string): Promise<Outcome<string>> {
+  const drive = (await findDrives()).find(({ id }) => id === driveId);
+  if (!drive)
+    return refuse('not there', 'This stick or share is not there any more.', 'Put it in and look again.');
+  const folder = await makeFolderOn(drive);
+  if (folder !== null) return { ok: true, value: folder };
+  return refuse(
+    'cannot write',
+    `Nothing can be written on “${drive.name}”.`,
+    'Look whether it is write-protected or full, or take another one.',
+  );
+}
 
 /**
  * Copies the present show before a step that replaces much of it. A full disk does not stop the step while the work
@@ -82,7 +106,13 @@ export function writeAndTell(context: Context, change: Change): Outcome<Changed>
   return { ok: true, value: changed };
 }
 
-const listed = (keeper: CopyKeeper) => ({ ok: true, value: keeper.list() }) as const;
+async function listed(
+  { chooseFolder: ask, findDrives }: Context,
+  keeper: CopyKeeper,
+): Promise<Outcome<CopyPlaces>> {
+  const drives = (await findDrives()).map(({ id, name, path }) => ({ id, name, where: path }));
+  return { ok: true, value: { ...keeper.list(), drives, hasDialog: ask !== null } };
+}
 
 function withKeeper<T>(
   { copies }: Context,

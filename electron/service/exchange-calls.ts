@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { refuse } from '../../core/contract/problem.ts';
+import { applyChange } from '../../core/show/apply-change.ts';
 import { changeOfImport } from '../../core/show/exchange.ts';
 import { exchangeOfText } from '../exchange/exchange-of-text.ts';
 import { exportedText } from '../exchange/exported-text.ts';
 import { keepBefore, writeAndTell } from './copy-calls.ts';
+import { toldDifferences } from './differences.ts';
 import type { Handler } from './handlers.ts';
 
 export const exportPart: Handler<'exchange.export'> = ({ show }, { actId }) => {
@@ -11,6 +13,31 @@ export const exportPart: Handler<'exchange.export'> = ({ show }, { actId }) => {
   if (exported) return { ok: true, value: exported };
   return refuse('not there', 'This act is not in the show any more.', 'Look at the show as it is now.');
 };
+
+export const lookAtPart: Handler<'exchange.look'> = ({ show }, { text, dayId }) => {
+  const read = exchangeOfText('The file', text);
+  if (!read.ok) return read;
+  const document = read.value;
+  const now = show.read();
+  const there = new Set([...now.acts.values()].map(({ name }) => sameName(name)));
+  const beside = changeOfImport(now, document, { how: 'beside', dayId }, randomUUID);
+  const replace = changeOfImport(now, document, { how: 'replace' }, randomUUID);
+  return {
+    ok: true,
+    value: {
+      holds: document.format === 'foldbook-act' ? 'act' : 'show',
+      days: document.days.map(({ name }) => name),
+      acts: document.acts.map(({ name }) => name),
+      sourceCount: document.sources.length,
+      mixCount: document.mixes.length,
+      alreadyThere: document.acts.map(({ name }) => name).filter((name) => there.has(sameName(name))),
+      beside: beside && { rowCount: beside.change.put.length, leftOut: beside.leftOut },
+      replace: replace && { differences: toldDifferences(now, applyChange(now, replace.change)) },
+    },
+  };
+};
+
+const sameName = (name: string) => name.trim().toLocaleLowerCase('und');
 
 export const importPart: Handler<'exchange.import'> = async (context, { text, way }) => {
   const read = exchangeOfText('The file', text);

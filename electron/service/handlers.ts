@@ -2,10 +2,11 @@ import type { z } from 'zod';
 import type { CallName, CallOutput, contract, Push } from '../../core/contract/contract.ts';
 import type { Outcome, Problem } from '../../core/contract/problem.ts';
 import type { CopyKeeper } from '../copies/copy-keeper.ts';
+import type { FoundDrive } from '../copies/found-drives.ts';
 import type { WorkingShow } from '../database/sheltered-show.ts';
 import { chooseFolder, listCopies, makeCopy, previewCopy, restoreCopy } from './copy-calls.ts';
 import { planDay, stopPlanning } from './day-calls.ts';
-import { exportPart, importPart } from './exchange-calls.ts';
+import { exportPart, importPart, lookAtPart } from './exchange-calls.ts';
 import { makeSheets, stopSheets } from './paper-calls.ts';
 import { gridOfRider } from './rider-calls.ts';
 import { changeShow, openShowInWindow, redo, undo } from './show-calls.ts';
@@ -17,6 +18,8 @@ export type Surroundings = {
   copies: CopyKeeper | null;
   /** Asks for a folder in a dialog of the system, null where none was chosen; null where there is no such dialog. */
   chooseFolder: (() => Promise<string | null>) | null;
+  /** The sticks and shares that are there now, for a second folder. */
+  findDrives: () => Promise<FoundDrive[]>;
   /** What happened when the show was opened and a window should say. */
   notice: Problem | null;
 };
@@ -59,5 +62,6 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'states.compare': compareStates,
   'states.restore': restoreState,
   'exchange.export': exportPart,
+  'exchange.look': lookAtPart,
   'exchange.import': importPart,
 };

@@ -31,7 +31,12 @@ export class Service {
     show: WorkingShow,
     host: Context['host'],
     log: Log,
-    surroundings: Surroundings = { copies: null, chooseFolder: null, notice: null },
+    surroundings: Surroundings = {
+      copies: null,
+      chooseFolder: null,
+      findDrives: async () => [],
+      notice: null,
+    },
   ) {
     this.#show = show;
     this.#host = host;

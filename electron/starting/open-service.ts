@@ -4,6 +4,7 @@ import type { Outcome } from '../../core/contract/problem.ts';
 import { ShowDocument } from '../../core/show/show.ts';
 import { CopyFolders } from '../copies/copy-folders.ts';
 import { CopyKeeper } from '../copies/copy-keeper.ts';
+import { foundDrives } from '../copies/found-drives.ts';
 import { openSafely } from '../copies/open-safely.ts';
 import type { Surroundings } from '../service/handlers.ts';
 import { openLog } from '../service/log.ts';
@@ -61,6 +62,7 @@ export function openService(
   service = new Service(show, host, openLog(join(folder, 'log')), {
     copies,
     chooseFolder: given.chooseFolder ?? null,
+    findDrives: () => foundDrives(folder),
     notice,
   });
   if (given.onSchedule ?? true) copies.start();

@@ -1,3 +1,4 @@
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { type CallName, type CallOutput, contract } from '../../core/contract/contract.ts';
@@ -22,12 +23,13 @@ function rename(name: string) {
 }
 
 /** Two windows on one show that keeps copies. */
-function twoWindows(chosenFolder?: string) {
+function twoWindows({ chosenFolder, stick }: { chosenFolder?: string; stick?: string } = {}) {
   const folder = temporaryFolder();
   const show = opened(join(folder, 'festival.foldbook'), first);
   const service = new Service(show, 'browser', openLog(join(folder, 'log')), {
     copies: new CopyKeeper(show, testFolders(folder)),
     chooseFolder: chosenFolder === undefined ? null : async () => chosenFolder,
+    findDrives: async () => (stick === undefined ? [] : [{ id: 'stick', name: 'STICK', path: stick }]),
     notice: null,
   });
   const window = () => {
@@ -93,13 +95,40 @@ test.each(['../festival.foldbook', 'show.2026-05-01T09-30-00-000Z.by-hand.foldbo
   },
 );
 
+const dialog = { choice: { how: 'dialog' } } as const;
+
 test('the second folder comes from the dialog of the system; in a browser the answer says how it is named', async () => {
-  const stick = temporaryFolder();
-  const chosen = await answer(twoWindows(stick).one, 'copies.choose', { stop: false });
-  expect(chosen.secondFolder).toBe(stick);
+  const chosenFolder = temporaryFolder();
+  const chosen = await answer(twoWindows({ chosenFolder }).one, 'copies.choose', dialog);
+  expect(chosen).toMatchObject({ secondFolder: chosenFolder, hasDialog: true, isNamed: false });
   expect(chosen.copies.map(({ place }) => place).sort()).toEqual(['beside the show', 'second folder']);
-  const reply = await twoWindows().one.call('copies.choose', { stop: false });
+  const reply = await twoWindows().one.call('copies.choose', dialog);
   expect(reply).toMatchObject({ ok: false, problem: { code: 'no dialog' } });
+});
+
+test('or is a folder on a stick that the program found; the page names it by its id, and a path is no id', async () => {
+  const stick = temporaryFolder();
+  const { one } = twoWindows({ stick });
+  const { drives } = await answer(one, 'copies.list', {});
+  expect(drives).toEqual([{ id: 'stick', name: 'STICK', where: stick }]);
+  const chosen = await answer(one, 'copies.choose', { choice: { how: 'drive', driveId: 'stick' } });
+  expect(chosen.secondFolder).toBe(join(stick, 'Foldbook copies'));
+  expect(chosen.copies.map(({ place, isOwn }) => `${place} ${isOwn}`)).toContain('second folder true');
+  for (const driveId of [stick, '../stick', '/etc']) {
+    const reply = await one.call('copies.choose', { choice: { how: 'drive', driveId } });
+    expect(reply).toMatchObject({ ok: false, problem: { code: 'not there' } });
+  }
+  expect(await answer(one, 'copies.choose', { choice: { how: 'none' } })).toMatchObject({
+    secondFolder: null,
+  });
+});
+
+test('a stick on which nothing can be written is refused with a sentence', async () => {
+  const file = join(temporaryFolder(), 'no folder');
+  writeFileSync(file, '');
+  const { one } = twoWindows({ stick: file });
+  const reply = await one.call('copies.choose', { choice: { how: 'drive', driveId: 'stick' } });
+  expect(reply).toMatchObject({ ok: false, problem: { code: 'cannot write', what: /STICK/ as never } });
 });
 
 test('two states of an act tell what changed, when and on which machine; other acts have no part in it', async () => {
@@ -135,10 +164,24 @@ test('an act goes out as a file and comes in beside; replacing the show has to b
   const { show, one } = twoWindows();
   const act = await answer(one, 'exchange.export', { actId: 'act' });
   expect(act.name).toBe('Paper Herons.foldbook-act.json');
+  const look = await answer(one, 'exchange.look', { text: act.text, dayId: 'day' });
+  expect(look).toMatchObject({
+    holds: 'act',
+    alreadyThere: ['Paper Herons'],
+    beside: { leftOut: 0 },
+    replace: null,
+  });
+  const homeless = await answer(one, 'exchange.look', { text: act.text, dayId: null });
+  expect(homeless.beside).toBeNull();
+  expect(documentFromShow(show.read()), 'a look changes nothing').toEqual(first);
   await answer(one, 'exchange.import', { text: act.text, way: { how: 'beside', dayId: 'day' } });
   expect([...show.read().acts.values()].map(({ name }) => name)).toEqual(['Paper Herons', 'Paper Herons']);
   const refused = await one.call('exchange.import', { text: act.text, way: { how: 'replace' } });
   expect(refused).toMatchObject({ ok: false, problem: { code: 'wrong request' } });
+  const whole = await answer(one, 'exchange.look', { text: JSON.stringify(first), dayId: null });
+  expect(whole.replace?.differences.rows).toContainEqual(
+    expect.objectContaining({ kind: 'removed', what: 'act Paper Herons' }),
+  );
   await answer(one, 'exchange.import', { text: JSON.stringify(first), way: { how: 'replace' } });
   expect(documentFromShow(show.read())).toEqual(first);
   expect((await answer(one, 'copies.list', {})).copies).toHaveLength(2);

@@ -31,6 +31,7 @@ export async function longDay(folder: string, density: Density, collect: () => v
   const service = new Service(opened.value, 'browser', openLog(join(folder, 'log')), {
     copies,
     chooseFolder: null,
+    findDrives: async () => [],
     notice: null,
   });
   let take: (frame: string) => void = () => undefined;

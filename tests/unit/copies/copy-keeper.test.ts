@@ -1,9 +1,10 @@
-import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { expect, test } from 'vitest';
 import { put } from '../../../core/show/change.ts';
 import { documentFromShow } from '../../../core/show/show.ts';
 import { CopyKeeper } from '../../../electron/copies/copy-keeper.ts';
+import { nameOfCopy } from '../../../electron/copies/copy-names.ts';
 import { readCopy } from '../../../electron/copies/read-copy.ts';
 import { testFolders } from '../../helpers/copy-folders.ts';
 import { opened, showPath } from '../../helpers/open-shows.ts';
@@ -58,6 +59,20 @@ test('by itself it copies only what was changed since', async () => {
   show.change(rename('Tin Lanterns'));
   await copies.makeIfDue();
   expect(readdirSync(join(folder, 'copies'))).toHaveLength(2);
+});
+
+test('on a shared stick the old copies of another machine are left alone', async () => {
+  const { copies, second } = keeper();
+  const old = new Date('2020-05-01T09:30:00Z');
+  const [theirs, ours] = [nameOfCopy(old, 'by itself', 'tower'), nameOfCopy(old, 'by itself')];
+  for (const name of [theirs, ours]) writeFileSync(join(second, name), '');
+  await copies.make('by hand');
+  expect(readdirSync(second)).toContain(theirs);
+  expect(readdirSync(second)).not.toContain(ours);
+  expect(copies.list().copies.find(({ name }) => name === theirs)).toMatchObject({
+    machine: 'tower',
+    isOwn: false,
+  });
 });
 
 test('a stick that is not in is told, is not made, and the copy beside the show is there', async () => {

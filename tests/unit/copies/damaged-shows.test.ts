@@ -5,6 +5,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { put } from '../../../core/show/change.ts';
 import { documentFromShow } from '../../../core/show/show.ts';
 import { CopyKeeper } from '../../../electron/copies/copy-keeper.ts';
+import { nameOfCopy } from '../../../electron/copies/copy-names.ts';
 import { openSafely } from '../../../electron/copies/open-safely.ts';
 import { smallFestival } from '../../fixtures/small-festival.ts';
 import { testFolders } from '../../helpers/copy-folders.ts';
@@ -158,6 +159,25 @@ test('a damaged copy is passed over for an older one that is good', async () => 
   const outcome = openAgain(path);
   expect(outcome).toMatchObject({ ok: true });
   if (outcome.ok) expect(outcome.value.notice?.what).toContain(good);
+});
+
+test('a newer copy of another machine never goes before an own one, and is taken where there is no other', async () => {
+  const path = await closedShow(true);
+  const copies = join(dirname(path), 'copies');
+  const [own = ''] = readdirSync(copies);
+  const other = opened(showPath(), { rigs: whole.rigs });
+  const foreign = nameOfCopy(new Date('2999-05-01T09:30:00Z'), 'by itself', 'tower');
+  await other.copyTo(join(copies, foreign));
+  rmSync(path);
+  const first = openAgain(path);
+  if (!first.ok) throw new Error(first.problem.what);
+  expect(first.value.notice?.what).toContain(own);
+  expect(documentFromShow(first.value.show.read())).toEqual(whole);
+  first.value.show.close();
+  for (const gone of [path, join(copies, own)]) rmSync(gone);
+  const second = openAgain(path);
+  if (!second.ok) throw new Error(second.problem.what);
+  expect(second.value.notice?.what).toContain(`“${foreign}” of the machine “tower”`);
 });
 
 test('a file of another program stays where it is, as long as there is no copy of a show beside it', () => {

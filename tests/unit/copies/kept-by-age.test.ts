@@ -12,6 +12,7 @@ function made(agesMinutes: number[], reason: CopyReason = 'by itself') {
     madeAtMs: now - age * minute,
     reason,
     byteCount: 1,
+    machine: null,
   }));
 }
 
