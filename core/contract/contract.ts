@@ -5,6 +5,7 @@ import { PaperRequest } from '../sheets/paper-request.ts';
 import { Change } from '../show/change.ts';
 import { Id } from '../show/rig.ts';
 import { ShowDocument } from '../show/show.ts';
+import { ArchivedAct, FoundInArchive } from './archive.ts';
 import {
   CopyKey,
   CopyPlaces,
@@ -158,6 +159,21 @@ export const contract = {
     }),
     out: z.strictObject({ changed: Changed, leftOut: z.number().int().min(0) }),
   },
+  /**
+   * What the archive of past acts has by the beginnings of words, at most so many: acts before performers before
+   * sources, the newest first. Nothing asked for: the acts that ran last.
+   */
+  'archive.find': {
+    in: z.strictObject({ text: z.string().max(200), most: z.number().int().min(1).max(200) }),
+    out: z.strictObject({ found: z.array(FoundInArchive), actCount: z.number().int().min(0) }),
+  },
+  /** An act of the archive as planned and as it ran, each with the rig it was on. */
+  'archive.read': {
+    in: z.strictObject({ actId: Id }),
+    out: z.strictObject({ act: ArchivedAct, planned: ShowDocument, ran: ShowDocument }),
+  },
+  /** Archives an act of this show as it ran until now. By itself that happens when its run ends. */
+  'archive.keep': { in: z.strictObject({ actId: Id }), out: z.strictObject({}) },
 } as const;
 
 export type CallName = keyof typeof contract;

@@ -36,6 +36,10 @@ const singular: Record<TableName, string> = {
   answers: 'answer',
   ticks: 'tick',
   ownWords: 'own word',
+  actRuns: 'run',
+  lineResults: 'line check result',
+  ranLevels: 'level as it ran',
+  runNotes: 'note of the show',
 };
 
 /** Units at the end of a field's name, as they are written. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
+import { ActRun, LineResult, RanLevel, RunNote } from './as-ran.ts';
 import { OwnWord } from './own-word.ts';
 import { Answer, RiderRecord } from './rider-record.ts';
 import { Box, Bus, CueOutput, Device, type Id, Output, Rig, Socket, StockItem } from './rig.ts';
@@ -32,6 +33,10 @@ export const rowSchemas = {
   answers: Answer,
   ticks: Tick,
   ownWords: OwnWord,
+  actRuns: ActRun,
+  lineResults: LineResult,
+  ranLevels: RanLevel,
+  runNotes: RunNote,
 } as const;
 
 export type TableName = keyof typeof rowSchemas;

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, 
 import { dirname, join } from 'node:path';
 import { type Outcome, type Problem, refuse } from '../../core/contract/problem.ts';
 import { documentFromShow, type Rows } from '../../core/show/show.ts';
+import type { StoredAct } from '../database/archive.ts';
 import { newShowInMemory, openShow, showInMemory } from '../database/open-show.ts';
 import { salvage } from '../database/salvage.ts';
 import { ShelteredShow } from '../database/sheltered-show.ts';
@@ -50,17 +51,20 @@ function recover(path: string, problem: Problem, settings: Settings, now: () => 
   if (!aside) return { ok: false, problem };
   // A copy of the last write holds every letter; what was read from a damaged file may hold a wrong one.
   const exact = saved?.isWhole ? restoreNewest(path, settings.folders, now, saved.revision ?? 0) : null;
-  if (exact) return sheltered(exact.show, settings, restoredNotice(exact, problem, aside));
+  const archived = saved?.archived ?? [];
+  if (exact) return sheltered(exact.show, settings, restoredNotice(exact, problem, aside), archived);
   if (saved?.isWhole) {
     const repaired = openShow(path, { firstRows: () => documentFromShow(saved.show), now });
-    if (repaired.ok) return sheltered(repaired.value, settings, repairedNotice(saved.rowCount, aside));
+    if (repaired.ok)
+      return sheltered(repaired.value, settings, repairedNotice(saved.rowCount, aside), archived);
   }
   const restored = restoreNewest(path, settings.folders, now);
-  if (restored) return sheltered(restored.show, settings, restoredNotice(restored, problem, aside));
+  if (restored) return sheltered(restored.show, settings, restoredNotice(restored, problem, aside), archived);
   const rest = saved
     ? openShow(path, { firstRows: () => documentFromShow(saved.show), now })
     : ({ ok: false, problem } as const);
-  if (rest.ok && saved) return sheltered(rest.value, settings, salvagedNotice(saved.rowCount, aside));
+  if (rest.ok && saved)
+    return sheltered(rest.value, settings, salvagedNotice(saved.rowCount, aside), archived);
   bringBackFrom(aside, path);
   return { ok: false, problem };
 }
@@ -144,7 +148,10 @@ function sheltered(
   file: ShowDatabase,
   { folders, now, tell }: Settings,
   notice: Problem | null,
+  archived: readonly StoredAct[] = [],
 ): Outcome<SafelyOpened> {
+  // Where this fails the disk is full: the damaged file, which is kept, still has these acts.
+  if (archived.length > 0) file.adoptArchived(archived);
   const show = ShelteredShow.onFile(file, { refuge: showRefuge(folders, now), ...(tell ? { tell } : {}) });
   return { ok: true, value: { show, notice } };
 }

@@ -1,6 +1,7 @@
 import Database from 'better-sqlite3';
 import { applyChange, findBrokenReferences } from '../../core/show/apply-change.ts';
 import { type RowOf, type Show, showFromRows, type TableName, tableNames } from '../../core/show/show.ts';
+import type { StoredAct } from './archive.ts';
 import { columnsOf, rowFromValues } from './columns.ts';
 import { quoteName } from './rows.ts';
 
@@ -8,7 +9,14 @@ import { quoteName } from './rows.ts';
  * What could still be read of a damaged file. `isWhole`: every table was read to its end, and all rows are valid.
  * `revision`: its last write, or null where that could not be read.
  */
-export type Salvage = { show: Show; rowCount: number; isWhole: boolean; revision: number | null };
+export type Salvage = {
+  show: Show;
+  rowCount: number;
+  isWhole: boolean;
+  revision: number | null;
+  /** Acts of the archive that could be read; empty in a file of a time before it. */
+  archived: StoredAct[];
+};
 
 /** Reads what can be read of a damaged file, without writing to it. Null where nothing can. */
 export function salvage(path: string): Salvage | null {
@@ -32,7 +40,13 @@ export function salvage(path: string): Salvage | null {
     const show = withoutBroken(read);
     const rowCount = countOf(show);
     if (rowCount === 0) return null;
-    return { show, rowCount, isWhole: isWhole && rowCount === countOf(read), revision: revisionOf(database) };
+    return {
+      show,
+      rowCount,
+      isWhole: isWhole && rowCount === countOf(read),
+      revision: revisionOf(database),
+      archived: archivedIn(database),
+    };
   } finally {
     database.close();
   }
@@ -44,6 +58,19 @@ function revisionOf(database: Database.Database): number | null {
   } catch {
     return null;
   }
+}
+
+function archivedIn(database: Database.Database): StoredAct[] {
+  const found: StoredAct[] = [];
+  try {
+    for (const row of database.prepare('SELECT * FROM "archivedActs" NOT INDEXED').iterate()) {
+      const { number: _, ...act } = row as StoredAct & { number: number };
+      found.push(act);
+    }
+  } catch {
+    // What was read until the damage is kept.
+  }
+  return found;
 }
 
 function readTable<T extends TableName>(

@@ -57,6 +57,10 @@ export class ShelteredShow implements WorkingShow {
   states: WorkingShow['states'] = (of) => this.#current().states(of);
   state: WorkingShow['state'] = (id) => this.#current().state(id);
   allStates: WorkingShow['allStates'] = () => this.#current().allStates();
+  findInArchive: WorkingShow['findInArchive'] = (text, most) => this.#current().findInArchive(text, most);
+  archivedCount: WorkingShow['archivedCount'] = () => this.#current().archivedCount();
+  archivedAct: WorkingShow['archivedAct'] = (actId) => this.#current().archivedAct(actId);
+  allArchived: WorkingShow['allArchived'] = () => this.#current().allArchived();
   writings: WorkingShow['writings'] = (after, upTo) => this.#current().writings(after, upTo);
   copyTo: WorkingShow['copyTo'] = (path) => this.#current().copyTo(path);
 
@@ -67,6 +71,8 @@ export class ShelteredShow implements WorkingShow {
   keepPrints: WorkingShow['keepPrints'] = (printed) => this.#do((show) => show.keepPrints(printed));
   keepState: WorkingShow['keepState'] = (state) => this.#do((show) => show.keepState(state));
   adoptStates: WorkingShow['adoptStates'] = (states) => this.#do((show) => show.adoptStates(states));
+  keepInArchive: WorkingShow['keepInArchive'] = (actId) => this.#do((show) => show.keepInArchive(actId));
+  adoptArchived: WorkingShow['adoptArchived'] = (acts) => this.#do((show) => show.adoptArchived(acts));
 
   /** Whether the show is in memory only. */
   get isSheltered(): boolean {

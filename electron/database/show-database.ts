@@ -6,6 +6,7 @@ import { applyChange, findBrokenReferences } from '../../core/show/apply-change.
 import { Change } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show, ShowDocument } from '../../core/show/show.ts';
+import { Archive, type FoundName, type StoredAct } from './archive.ts';
 import { changeToNow } from './change-to-now.ts';
 import { copyOpenShow } from './copy-show.ts';
 import { History, type Step, type Writing } from './history.ts';
@@ -31,6 +32,7 @@ export class ShowDatabase {
   readonly #history: History;
   readonly #printed: PrintedSheets;
   readonly #states: States;
+  readonly #archive: Archive;
   readonly #now: () => Date;
 
   /** For `openShow`: the database is at the newest version and is this object's alone from here on. */
@@ -41,6 +43,7 @@ export class ShowDatabase {
     this.#history = new History(database, device);
     this.#printed = new PrintedSheets(database);
     this.#states = new States(database, device);
+    this.#archive = new Archive(database, this.#rows, device);
     this.#now = now;
   }
 
@@ -58,7 +61,9 @@ export class ShowDatabase {
     const madeAt = this.#now().toISOString();
     return this.#write(
       () => {
-        this.#history.record(checked.label, madeAt, () => this.#rows.write(checked));
+        this.#archive.follow(checked, madeAt, () =>
+          this.#history.record(checked.label, madeAt, () => this.#rows.write(checked)),
+        );
         return this.standing();
       },
       () => this.#brokenReference(checked),
@@ -115,6 +120,39 @@ export class ShowDatabase {
   adoptStates(states: readonly StoredState[]): Outcome<null> {
     return this.#write(() => {
       this.#states.adopt(states);
+      return null;
+    });
+  }
+
+  /** Archives an act as it ran until now. False where there is no such act. No step of undo. */
+  keepInArchive(actId: Id): Outcome<boolean> {
+    return this.#write(() => this.#archive.keep(this.read(), actId, this.#now().toISOString()));
+  }
+
+  /** What the archive has by the beginnings of words; nothing asked for: the acts that ran last. */
+  findInArchive(text: string, most: number): FoundName[] {
+    return this.#archive.find(text, most);
+  }
+
+  /** How many acts the archive holds. */
+  archivedCount(): number {
+    return this.#archive.count();
+  }
+
+  /** An archived act as planned and as it ran; `damaged show` where it cannot be read. */
+  archivedAct(actId: Id): Outcome<ReturnType<Archive['read']>> {
+    return this.#write(() => this.#archive.read(actId));
+  }
+
+  /** Every archived act, to go to another file. */
+  allArchived(): StoredAct[] {
+    return this.#archive.all();
+  }
+
+  /** Brings in archived acts of another file. */
+  adoptArchived(acts: readonly StoredAct[]): Outcome<null> {
+    return this.#write(() => {
+      this.#archive.adopt(acts);
       return null;
     });
   }

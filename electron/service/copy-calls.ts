@@ -37,13 +37,19 @@ export const previewCopy: Handler<'copies.preview'> = (context, key) =>
 
 export const restoreCopy: Handler<'copies.restore'> = async (context, key) =>
   withCopy(context, key, async (copy) => {
-    const read = readCopy(copy.path, (database) => ({ held: database.read(), states: database.allStates() }));
+    const read = readCopy(copy.path, (database) => ({
+      held: database.read(),
+      states: database.allStates(),
+      archived: database.allArchived(),
+    }));
     if (!read.ok) return read;
-    const { held, states } = read.value;
+    const { held, states, archived } = read.value;
     const kept = await keepBefore(context);
     if (!kept.ok) return kept;
     const adopted = context.show.adoptStates(states);
     if (!adopted.ok) return adopted;
+    const recalled = context.show.adoptArchived(archived);
+    if (!recalled.ok) return recalled;
     const now = context.show.read();
     const label = `Restore the copy of ${new Date(copy.madeAtMs).toISOString().slice(0, 16).replace('T', ' ')}`;
     return writeAndTell(context, bringBack(label, now, now, held).change);

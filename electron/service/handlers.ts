@@ -4,6 +4,7 @@ import type { Outcome, Problem } from '../../core/contract/problem.ts';
 import type { CopyKeeper } from '../copies/copy-keeper.ts';
 import type { FoundDrive } from '../copies/found-drives.ts';
 import type { WorkingShow } from '../database/sheltered-show.ts';
+import { findInArchive, keepInArchive, readArchive } from './archive-calls.ts';
 import { chooseFolder, listCopies, makeCopy, previewCopy, restoreCopy } from './copy-calls.ts';
 import { planDay, stopPlanning } from './day-calls.ts';
 import { exportPart, importPart, lookAtPart } from './exchange-calls.ts';
@@ -64,4 +65,7 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'exchange.export': exportPart,
   'exchange.look': lookAtPart,
   'exchange.import': importPart,
+  'archive.find': findInArchive,
+  'archive.read': readArchive,
+  'archive.keep': keepInArchive,
 };

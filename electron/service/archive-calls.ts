@@ -1,0 +1,24 @@
+import { refuse } from '../../core/contract/problem.ts';
+import type { Handler } from './handlers.ts';
+
+export const findInArchive: Handler<'archive.find'> = ({ show }, { text, most }) => ({
+  ok: true,
+  value: { found: show.findInArchive(text, most), actCount: show.archivedCount() },
+});
+
+export const readArchive: Handler<'archive.read'> = ({ show }, { actId }) => {
+  const read = show.archivedAct(actId);
+  if (!read.ok) return read;
+  if (read.value) return { ok: true, value: read.value };
+  return refuse('not there', 'This act is not in the archive.', 'Look for it again by its name.');
+};
+
+export const keepInArchive: Handler<'archive.keep'> = ({ show, copies }, { actId }) => {
+  const kept = show.keepInArchive(actId);
+  if (!kept.ok) return kept;
+  if (!kept.value)
+    return refuse('not there', 'This act is not in the show any more.', 'Look at the show as it is now.');
+  // No row of the show was written, so no copy would follow by itself.
+  void copies?.make('by itself');
+  return { ok: true, value: {} };
+};
