@@ -9,6 +9,7 @@ import {
   fileForms,
   makerOf,
   type SheetId,
+  SheetOptions,
   sheetIds,
   sheets,
 } from '../../core/sheets/sheets.ts';
@@ -18,6 +19,7 @@ import { timeWords } from '../paper/time-words.ts';
 import { dataFolder } from '../starting/data-folder.ts';
 import { argumentsOf, exitCodes } from './command.ts';
 import { demoShowPath } from './house-of-file.ts';
+import { labelsOfFile } from './label-file.ts';
 import { ledgerIn } from './print-ledger.ts';
 import { type OpenedShow, openShowOfPath } from './show-of-path.ts';
 import { writeWhole } from './write-whole.ts';
@@ -31,6 +33,7 @@ Makes the sheets of an act or of a whole day, and writes them into FOLDER.
   --sheet NAME   only this sheet; may be given several times
   --form FORM    pdf, xlsx or csv; may be given several times (default: all three)
   --paper PAPER  A4, Letter or A3 (default A4)
+  --labels FILE  the measures of tape and label sheets, as JSON
   --apart        each sheet as a PDF of its own, instead of one PDF with all of them
   --list         say which sheets there are
 `;
@@ -43,6 +46,7 @@ const options = {
   sheet: { type: 'string', multiple: true },
   form: { type: 'string', multiple: true },
   paper: { type: 'string', default: 'A4' },
+  labels: { type: 'string' },
   apart: { type: 'boolean' },
   list: { type: 'boolean' },
 } as const;
@@ -79,13 +83,19 @@ async function run(): Promise<number> {
       exitCodes.unreadable,
     );
   }
+  const labels = await labelsOf(args.values.labels);
+  if (!labels.ok) return say(process.stderr, wordsOf(labels), exitCodes.unreadable);
   const opened = await openShowOfPath(args.values.show ?? usualShow(), ledgerIn(wanted.out));
   if (!opened.ok) return say(process.stderr, wordsOf(opened), exitCodes.unreadable);
   try {
-    return await makeAll(opened.value, wanted);
+    return await makeAll(opened.value, { ...wanted, options: labels.value });
   } finally {
     opened.value.close();
   }
+}
+
+async function labelsOf(path: string | undefined): Promise<Outcome<SheetOptions>> {
+  return path === undefined ? { ok: true, value: SheetOptions.parse({}) } : labelsOfFile(path);
 }
 
 type Values = NonNullable<ReturnType<typeof argumentsOf<typeof options>>>['values'];
@@ -111,7 +121,7 @@ function usualShow(): string {
   return existsSync(own) ? own : demoShowPath;
 }
 
-async function makeAll(opened: OpenedShow, wanted: Wanted): Promise<number> {
+async function makeAll(opened: OpenedShow, wanted: Wanted & { options: SheetOptions }): Promise<number> {
   const id = idOf(opened.show, wanted);
   if (id.startsWith('!')) return say(process.stderr, `${id.slice(1)}\n`, exitCodes.wrongUse);
   const started = performance.now();
@@ -139,14 +149,20 @@ function idOf(show: Show, { of, name }: Wanted): string {
 }
 
 /** What is asked of the paper: one request for each form, or for each sheet where they are to be apart. */
-function requestsOf(show: Show, id: string, { of, only, forms, paper, apart }: Wanted): PaperRequest[] {
+function requestsOf(
+  show: Show,
+  id: string,
+  { of, only, forms, paper, apart, options: labels }: Wanted & { options: SheetOptions },
+): PaperRequest[] {
   return forms.flatMap((file) => {
     const all = of === 'act' ? jobsOfAct(show, id, file) : jobsOfDay(show, id, file);
     const jobs = all.filter(({ sheet }) => only.length === 0 || only.includes(sheet));
     if (jobs.length === 0) return [];
     const sets: PaperJob[][] = apart && file === 'pdf' ? jobs.map((job) => [job]) : [jobs];
     const cover = of === 'day' && file === 'pdf' && !apart ? id : null;
-    return sets.map((set) => PaperRequest.parse({ jobs: set, file, paper, coverOfDayId: cover }));
+    return sets.map((set) =>
+      PaperRequest.parse({ jobs: set, file, paper, options: labels, coverOfDayId: cover }),
+    );
   });
 }
 

@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useState } from 'react';
 import { type Paper, papers } from '../../core/sheets/paper-request.ts';
-import type { FileForm } from '../../core/sheets/sheets.ts';
+import { type FileForm, SheetOptions } from '../../core/sheets/sheets.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
+import { LabelFields } from './label-fields.tsx';
 import { PaperSaid } from './paper-said.tsx';
 import { PaperTools } from './paper-tools.tsx';
 import { Preview, type PreviewSize } from './preview.tsx';
@@ -30,20 +31,27 @@ export function PaperScreen() {
   return <PaperParts place={place} />;
 }
 
+// Paper and measures belong to the printer and the tape beside this computer, not to the show.
 const paperKey = 'foldbook.paper';
+const optionsKey = 'foldbook.labels';
 const keysOfForms: Record<string, FileForm> = { s: 'pdf', x: 'xlsx', c: 'csv' };
 
 function PaperParts({ place }: { place: Place }) {
   const text = words.paper;
   const [asked, setAsked] = useState<SheetChoice>('input list stage');
   const [paper, setPaper] = useState<Paper>(rememberedPaper);
+  const [options, setOptions] = useState<SheetOptions>(rememberedOptions);
   const [size, setSize] = useState<PreviewSize>('width');
   const choices = useMemo(() => choicesAt(place), [place]);
   // The first act of a day has no changeover before it.
   const chosen = [...choices.act, ...choices.day].includes(asked) ? asked : 'input list stage';
-  const wanted = useMemo((): Wanted => ({ place, choice: chosen, paper }), [place, chosen, paper]);
+  const wanted = useMemo(
+    (): Wanted => ({ place, choice: chosen, paper, options }),
+    [place, chosen, paper, options],
+  );
   const sheets = useSheets(wanted);
   useEffect(() => localStorage.setItem(paperKey, paper), [paper]);
+  useEffect(() => localStorage.setItem(optionsKey, JSON.stringify(options)), [options]);
   useMomentKeys((key) => {
     const form = keysOfForms[key];
     if (key === 'Escape') sheets.stop();
@@ -73,6 +81,7 @@ function PaperParts({ place }: { place: Place }) {
           onPrint={sheets.print}
           onSave={sheets.save}
         />
+        <LabelFields choice={chosen} options={options} isBusy={sheets.isBusy} onOptions={setOptions} />
         <PaperSaid sheets={sheets} />
       </div>
       {sheets.shown && !sheets.problem ? (
@@ -88,4 +97,13 @@ function PaperParts({ place }: { place: Place }) {
 function rememberedPaper(): Paper {
   const kept = localStorage.getItem(paperKey);
   return papers.find((it) => it === kept) ?? 'A4';
+}
+
+/** What cannot be read any more, or was never written, is as the program would have it. */
+function rememberedOptions(): SheetOptions {
+  try {
+    return SheetOptions.parse(JSON.parse(localStorage.getItem(optionsKey) ?? '{}'));
+  } catch {
+    return SheetOptions.parse({});
+  }
 }

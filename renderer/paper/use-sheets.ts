@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Problem } from '../../core/contract/problem.ts';
 import type { Paper } from '../../core/sheets/paper-request.ts';
-import { type FileForm, makerOf } from '../../core/sheets/sheets.ts';
+import { type FileForm, makerOf, type SheetOptions } from '../../core/sheets/sheets.ts';
 import { bytesOf } from '../parts/save-file.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
@@ -10,7 +10,7 @@ import { formsOfChoice, jobsOfChoice, type Place, type SheetChoice } from './she
 import { type MadePaper, type MakeCall, type Making, usePaperCalls } from './use-paper-calls.ts';
 import { type Drawing, type PrintPage, usePrinting } from './use-printing.ts';
 
-export type Wanted = { place: Place; choice: SheetChoice; paper: Paper };
+export type Wanted = { place: Place; choice: SheetChoice; paper: Paper; options: SheetOptions };
 /** The PDF on screen, and what it was made for. */
 export type Shown = Pick<MadePaper, 'pageCount' | 'versions' | 'missing'> & {
   wanted: Wanted;
@@ -113,10 +113,10 @@ export function useSheets(wanted: Wanted): Sheets {
   };
 }
 
-function callFor({ place, choice, paper }: Wanted, file: FileForm, keep: boolean): MakeCall {
+function callFor({ place, choice, paper, options }: Wanted, file: FileForm, keep: boolean): MakeCall {
   const jobs = jobsOfChoice(choice, place, file);
   const coverOfDayId = choice === 'whole day' && file === 'pdf' ? place.day.id : null;
-  return { request: { jobs, file, paper, coverOfDayId }, keep };
+  return { request: { jobs, file, paper, options, coverOfDayId }, keep };
 }
 
 function shownOf(wanted: Wanted, { files, pageCount, versions, missing }: MadePaper): Shown {

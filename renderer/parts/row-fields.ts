@@ -29,10 +29,21 @@ export function withField<T extends TableName>(
   kind: FieldKind,
   text: string,
 ): { row: RowOf<T> } | { why: string } {
+  return withSchemaField(rowSchemas[table] as unknown as z.ZodType<RowOf<T>>, row, field, kind, text);
+}
+
+/** The same for anything that a schema describes. */
+export function withSchemaField<T extends object>(
+  schema: z.ZodType<T>,
+  row: T,
+  field: keyof T & string,
+  kind: FieldKind,
+  text: string,
+): { row: T } | { why: string } {
   const value = fieldValue(kind, text);
   if (value === undefined) return { why: words.field.noNumber(text) };
-  const parsed = rowSchemas[table].safeParse({ ...row, [field]: value });
-  if (parsed.success) return { row: parsed.data as RowOf<T> };
+  const parsed = schema.safeParse({ ...row, [field]: value });
+  if (parsed.success) return { row: parsed.data };
   return { why: sentenceOf(parsed.error.issues[0], text) };
 }
 

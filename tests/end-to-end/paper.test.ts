@@ -65,6 +65,28 @@ describe('a sheet is taken along', () => {
   });
 });
 
+test('labels keep to the measures of the sheet at hand, which this computer remembers', async () => {
+  const { foldbook, paper } = await start();
+  const { page } = foldbook;
+  await paper.choose('Labels for lines');
+  await paper.shows('Labels for lines');
+  await paper.measure('Down', '0');
+  await page.getByText('0 is too small: the least is 1.').waitFor();
+  await paper.measure('Down', '1');
+  await paper.measure('Across', '1');
+  // One a page, after the page that says how to print them.
+  const lines = sourcesOf(smallFestival(), await foldbook.actName()).length;
+  await expect.poll(() => paper.said()).toMatch(new RegExp(`^${lines + 1} pages`));
+  await page.getByRole('checkbox', { name: /IEC 60062/ }).uncheck();
+  await page.reload();
+  await paper.open();
+  await paper.choose('Labels for lines');
+  expect(await page.getByLabel('Across', { exact: true }).inputValue()).toBe('1');
+  expect(await page.getByRole('checkbox', { name: /IEC 60062/ }).isChecked()).toBe(false);
+  await page.getByLabel('Labels on').selectOption('a strip of tape');
+  await expect.poll(() => paper.said()).toMatch(/^2 pages/);
+});
+
 test('the printer gets every page, each as large as its paper', async () => {
   const { foldbook, paper } = await start();
   const { page } = foldbook;

@@ -19,6 +19,11 @@ const rows = documentFromShow(
   ]),
 );
 writeFileSync(show, JSON.stringify(rows));
+writeFileSync(join(folder, 'wide.json'), '{"lineLabels":{"is":"sheet","labelWidthMm":"wide"}}');
+writeFileSync(
+  join(folder, 'one-a-page.json'),
+  '{"lineLabels":{"is":"sheet","labelWidthMm":150,"columns":1,"rows":1},"lineColours":false}',
+);
 writeFileSync(join(folder, 'no-show.json'), '{"format":"something else"}');
 
 function run(...args: string[]) {
@@ -52,6 +57,11 @@ describe('wrong use is told in words with a code of its own', () => {
       code: 1,
       words: 'is no show',
     },
+    {
+      args: ['--act', 'x', '--out', folder, '--labels', join(folder, 'wide.json')],
+      code: 1,
+      words: 'lineLabels.labelWidthMm',
+    },
   ])('sheets $args', ({ args, code, words }) => {
     const done = run(...args);
     expect([done.code, done.out]).toEqual([code, '']);
@@ -69,6 +79,15 @@ test('an act is written as one PDF, one workbook and a CSV for each table', asyn
   const words = wordsOf(await pdfPages(readFileSync(join(out, 'Größe 音 - sheets.pdf')))).replaceAll(' ', '');
   for (const { name } of rows.sources.filter((it) => it.actId === 'act-1'))
     expect(words).toContain(name.replaceAll(' ', ''));
+}, 60_000);
+
+test('labels keep to the measures that a file gives', async () => {
+  const out = join(folder, 'labels');
+  const only = ['--act', 'Größe 音', '--out', out, '--show', show, '--form', 'pdf', '--sheet', 'line labels'];
+  expect(run(...only, '--labels', join(folder, 'one-a-page.json')).code).toBe(0);
+  const pages = await pdfPages(readFileSync(join(out, readdirSync(out)[0] ?? '')));
+  // Six lines, and the page before them that says how to print them.
+  expect(pages).toHaveLength(7);
 }, 60_000);
 
 test('a day is one set with a cover; the second print of a changed show is version 2', async () => {

@@ -24,6 +24,12 @@ export class PaperPage {
     await this.#page.getByRole('radio', { name: sheet, exact: true }).check();
   }
 
+  /** Types a measure of the labels and leaves the field. */
+  async measure(name: string, text: string): Promise<void> {
+    await this.#page.getByLabel(name, { exact: true }).fill(text);
+    await this.#page.getByLabel(name, { exact: true }).press('Enter');
+  }
+
   preview(sheet: string): Locator {
     return this.#page.getByRole('region', { name: `Preview of ${sheet}`, exact: true });
   }
@@ -42,6 +48,8 @@ export class PaperPage {
 
   /** Presses a key that saves, and reads what comes of it. */
   async save(key: string): Promise<{ name: string; bytes: Buffer }> {
+    // One file at a time: while one is made, the keys do nothing.
+    await expect.poll(() => this.#page.getByRole('button', { name: /^Save PDF/ }).isEnabled()).toBe(true);
     const coming = this.#page.waitForEvent('download');
     await this.#foldbook.press(key);
     const file = await coming;
