@@ -5,6 +5,7 @@ import { cautions } from './cautions.ts';
 import type { Drawing, Fill, LineLook, Point, Shape } from './drawing.ts';
 import { lineFields, lineKey } from './line-fields.ts';
 import { clusterLines, numbersText } from './plot-clusters.ts';
+import { boxSideM, extentOfPlot, performerRadiusM, rectangleCorners, wedgeCorners } from './plot-geometry.ts';
 import type { Part, Sheet } from './sheet.ts';
 import { type Field, tableOf } from './table.ts';
 import { deviceText, listenersText } from './words.ts';
@@ -26,23 +27,18 @@ const plotKey: Part = {
   ],
 };
 
-const performerRadiusM = 0.3;
-const wedgeWidthM = 0.6;
-const boxSideM = 0.5;
-
 function drawStage(view: ActView): Drawing {
   const { rig } = view.sheet;
   const half = rig.stageWidthM / 2;
   const places = [...view.sheet.performers, ...view.sheet.sources, ...view.sheet.mixes, ...view.sheet.boxes]
     .map(placeOf)
     .filter((it) => it !== null);
-  const xs = places.map(({ xM }) => xM);
-  const ys = places.map(({ yM }) => yM);
+  const { leftM, rightM, frontM, backM } = extentOfPlot(rig, places);
   return {
-    leftM: Math.min(-half, ...xs) - 0.5,
-    rightM: Math.max(half, ...xs) + 0.5,
-    frontM: Math.min(0, ...ys) - 0.7,
-    backM: Math.max(rig.stageDepthM, ...ys) + 0.3,
+    leftM: leftM - 0.5,
+    rightM: rightM + 0.5,
+    frontM: frontM - 0.7,
+    backM: backM + 0.3,
     shapes: [
       ...grid(half, rig.stageDepthM),
       ...frame(half, rig.stageDepthM),
@@ -99,7 +95,10 @@ function boxShapes({ sheet }: ActView): Shape[] {
   return sheet.boxes.flatMap((box) => {
     const at = placeOf(box);
     return at
-      ? [rectangle(at, boxSideM, boxSideM, 'dark'), text({ xM: at.xM, yM: at.yM + 0.38 }, `box ${box.name}`)]
+      ? [
+          path(rectangleCorners(at, boxSideM, boxSideM), 'thick', true, 'dark'),
+          text({ xM: at.xM, yM: at.yM + 0.38 }, `box ${box.name}`),
+        ]
       : [];
   });
 }
@@ -113,19 +112,6 @@ function wedgeShapes({ mixes }: ActView): Shape[] {
       text(at, `M${number}`, 'centre', true),
     ];
   });
-}
-
-/** A wedge with its narrow back behind; where nobody says its aim it points upstage, at whoever stands there. */
-function wedgeCorners(at: StagePlace, aimDeg: number | null): Point[] {
-  const turn = ((aimDeg ?? 0) * Math.PI) / 180;
-  const along = { xM: Math.sin(turn), yM: Math.cos(turn) };
-  const across = { xM: Math.cos(turn), yM: -Math.sin(turn) };
-  const corner = (side: number, ahead: number) => ({
-    xM: at.xM + across.xM * side + along.xM * ahead,
-    yM: at.yM + across.yM * side + along.yM * ahead,
-  });
-  const half = wedgeWidthM / 2;
-  return [corner(-half, 0.22), corner(half, 0.22), corner(half * 0.6, -0.22), corner(-half * 0.6, -0.22)];
 }
 
 function performerShapes({ sheet }: ActView): Shape[] {
@@ -199,17 +185,6 @@ function metresText(at: StagePlace | null): string {
   const side =
     at.xM === 0 ? 'middle' : `${Math.abs(at.xM).toFixed(1)} m stage ${at.xM > 0 ? 'left' : 'right'}`;
   return `${side}, ${at.yM.toFixed(1)} m upstage`;
-}
-
-function rectangle({ xM, yM }: Point, widthM: number, depthM: number, fill: Fill): Shape {
-  const [w, d] = [widthM / 2, depthM / 2];
-  const corners = [
-    { xM: xM - w, yM: yM - d },
-    { xM: xM + w, yM: yM - d },
-    { xM: xM + w, yM: yM + d },
-    { xM: xM - w, yM: yM + d },
-  ];
-  return path(corners, 'thick', true, fill);
 }
 
 function path(points: Point[], line: LineLook, closed = false, fill: Fill = 'none'): Shape {

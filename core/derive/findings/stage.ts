@@ -1,17 +1,14 @@
 import { openMicrophonesDb } from '../../acoustics/feedback.ts';
 import { nullAngleDegrees, patternCoefficients } from '../../acoustics/microphone-patterns.ts';
-import { pickupOf } from '../../acoustics/rejection.ts';
 import type { Mix, Source } from '../../show/act.ts';
-import { factsOfKind } from '../../show/source-kinds.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import type { Subject } from '../derived.ts';
 import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
+import { isOpenMicrophone, nearWedgeM, pickupOnStage } from '../stage-pickup.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, number, quoted, unsigned } from './say.ts';
 
-/** A wedge is heard by microphones about this near; further off its level is low. Common practice. */
-const nearM = 3;
 /** Less rejection than this is worth a turn of the microphone or the wedge. Common practice. */
 const goodRejectionDb = 10;
 /** From this many open microphones on, their number is worth a word. */
@@ -103,10 +100,6 @@ function sidesThatDisagree<T extends { name: string; place: string; xM: number |
   });
 }
 
-function isOpenMicrophone(source: Source): boolean {
-  return source.pickUp === 'mic' || factsOfKind(source.kind).group === 'vocals';
-}
-
 /** Stage sides as the trade writes them: SR, DSR, USR, stage right, and the same for left. */
 function sideInWords(place: string): 'left' | 'right' | null {
   if (/\b[du]?sr\b|\bstage right\b/i.test(place)) return 'right';
@@ -125,28 +118,18 @@ function wedgesOffNull(facts: ActFacts): Case[] {
 function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
   const from = placeOf(source);
   const to = placeOf(mix);
-  if (!from || !to || source.pattern === null || source.aimDeg === null || distanceM(from, to) > nearM)
-    return null;
-  const coefficient = patternCoefficients[source.pattern];
-  const nullDegrees = nullAngleDegrees(coefficient);
-  const heightM = source.heightM ?? 0;
-  const pickup = pickupOf(
-    {
-      at: { ...from, zM: heightM },
-      looking: { bearingDegrees: source.aimDeg, tiltUpDegrees: source.tiltDeg ?? 0 },
-      coefficient,
-    },
-    { ...to, zM: 0 },
-    facts.sheet.rig.airTemperatureC,
-  );
-  if (!pickup || nullDegrees === null || -pickup.responseDb >= goodRejectionDb) return null;
+  if (!from || !to || distanceM(from, to) > nearWedgeM) return null;
+  const pickup = pickupOnStage(source, from, to, facts.sheet.rig.airTemperatureC);
+  if (!pickup || -pickup.responseDb >= goodRejectionDb) return null;
+  const nullDegrees = nullAngleDegrees(patternCoefficients[pickup.pattern]);
+  if (nullDegrees === null) return null;
   return {
     say: {
       mix: quoted(mix),
       source: quoted(source),
       angle: number(pickup.offAxisDegrees, 0),
       rejection: unsigned(Math.max(0, -pickup.responseDb)),
-      pattern: source.pattern,
+      pattern: pickup.pattern,
       null: number(nullDegrees, 0),
     },
     about: [aboutMix(mix), aboutSource(source)],
