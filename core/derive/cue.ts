@@ -5,6 +5,7 @@ import type { Decided } from '../plan/decided.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { cueFromMiddleM } from '../show/cue-place.ts';
 import type { CueOutput, Device, Id, Rig } from '../show/rig.ts';
 import { byId, indexSheet } from '../show/sheet-index.ts';
 import type { DeviceKind } from '../show/words.ts';
@@ -87,6 +88,6 @@ function offsetDb(devices: readonly Device[], cueDb: number | null): number | nu
 
 /** Sound from the stage arrives late at the engineer; a cue wedge waits for it. In-ears are heard as they are. */
 function cueDelayMs(cue: CueOutput, rig: Rig): number | null {
-  if (cue.kind === 'in-ear' || cue.distanceFromStageM === null) return null;
-  return delayMs(cue.distanceFromStageM, rig.airTemperatureC);
+  const farM = cue.distanceFromStageM ?? cueFromMiddleM(rig);
+  return cue.kind === 'in-ear' || farM === null ? null : delayMs(farM, rig.airTemperatureC);
 }

@@ -7,6 +7,8 @@ import type { StagePlace } from '../show/stage-place.ts';
 
 export const performerRadiusM = 0.3;
 export const boxSideM = 0.5;
+export const cueWidthM = 0.9;
+export const cueDepthM = 0.6;
 const wedgeWidthM = 0.6;
 const wedgeDepthM = 0.44;
 

@@ -1,3 +1,4 @@
+import { placeOfCue } from '../show/cue-place.ts';
 import { placeOf, type StagePlace } from '../show/stage-place.ts';
 import { sheetOfAct } from './act-heading.ts';
 import type { ActView, LineView } from './act-view.ts';
@@ -5,7 +6,15 @@ import { cautions } from './cautions.ts';
 import type { Drawing, Fill, LineLook, Point, Shape } from './drawing.ts';
 import { lineFields, lineKey } from './line-fields.ts';
 import { clusterLines, numbersText } from './plot-clusters.ts';
-import { boxSideM, extentOfPlot, performerRadiusM, rectangleCorners, wedgeCorners } from './plot-geometry.ts';
+import {
+  boxSideM,
+  cueDepthM,
+  cueWidthM,
+  extentOfPlot,
+  performerRadiusM,
+  rectangleCorners,
+  wedgeCorners,
+} from './plot-geometry.ts';
 import type { Part, Sheet } from './sheet.ts';
 import { type Field, tableOf } from './table.ts';
 import { deviceText, listenersText } from './words.ts';
@@ -32,6 +41,7 @@ function drawStage(view: ActView): Drawing {
   const half = rig.stageWidthM / 2;
   const places = [...view.sheet.performers, ...view.sheet.sources, ...view.sheet.mixes, ...view.sheet.boxes]
     .map(placeOf)
+    .concat(placeOfCue(rig))
     .filter((it) => it !== null);
   const { leftM, rightM, frontM, backM } = extentOfPlot(rig, places);
   return {
@@ -43,6 +53,7 @@ function drawStage(view: ActView): Drawing {
       ...grid(half, rig.stageDepthM),
       ...frame(half, rig.stageDepthM),
       ...boxShapes(view),
+      ...cueShapes(view),
       ...wedgeShapes(view),
       ...performerShapes(view),
       ...lineShapes(view),
@@ -101,6 +112,12 @@ function boxShapes({ sheet }: ActView): Shape[] {
         ]
       : [];
   });
+}
+
+function cueShapes({ sheet }: ActView): Shape[] {
+  const at = placeOfCue(sheet.rig);
+  if (!at) return [];
+  return [path(rectangleCorners(at, cueWidthM, cueDepthM), 'thick', true), text(at, 'cue', 'centre', true)];
 }
 
 function wedgeShapes({ mixes }: ActView): Shape[] {

@@ -42,6 +42,9 @@ export const Rig = z.strictObject({
   /** Stage and air, for delays and distances. */
   stageWidthM: z.number().positive().max(200).default(12),
   stageDepthM: z.number().positive().max(200).default(8),
+  /** Where the engineer listens to the cue, on the plot; null: nobody has said. */
+  cueXM: metres.nullable().default(null),
+  cueYM: metres.nullable().default(null),
   airTemperatureC: z.number().min(-40).max(60).default(20),
   /** Sockets in reach of the lead vocal that no playing act may fill, so that a spare can go in at any time. */
   spareVocalLines: z.number().int().min(0).max(8).default(1),
@@ -140,7 +143,10 @@ export const CueOutput = z.strictObject({
   deviceId: Id.nullable().default(null),
   /** Before the processing of the mix bus the engineer does not hear what the performer gets. */
   takenFrom: z.enum(['after bus processing', 'before bus processing']).default('after bus processing'),
-  /** From the stage's middle to the engineer, in metres; gives the delay that aligns a cue wedge. */
+  /**
+   * From the stage's middle to the engineer as measured, in metres; gives the delay that aligns a cue wedge. null:
+   * not measured, so the rig's place of the cue gives it.
+   */
   distanceFromStageM: z.number().min(0).max(200).nullable().default(null),
 });
 export type CueOutput = z.infer<typeof CueOutput>;

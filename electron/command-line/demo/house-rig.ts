@@ -17,6 +17,8 @@ const rig = Rig.parse({
   deskLatencyMs: 1.4,
   stageWidthM: 14,
   stageDepthM: 10,
+  cueXM: 7.7,
+  cueYM: 3,
   airTemperatureC: 22,
 } satisfies z.input<typeof Rig>);
 

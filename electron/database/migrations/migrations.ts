@@ -5,6 +5,7 @@ import { ticks } from './004-ticks.ts';
 import { statesAndWritings } from './005-states-and-writings.ts';
 import { ownWords } from './006-own-words.ts';
 import { asRanAndArchive } from './007-as-ran-and-archive.ts';
+import { placeOfTheCue } from './008-place-of-the-cue.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -18,4 +19,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'states and writings', statements: statesAndWritings },
   { name: 'own words and replaced riders', statements: ownWords },
   { name: 'as ran and archive', statements: asRanAndArchive },
+  { name: 'place of the cue', statements: placeOfTheCue },
 ];

@@ -177,6 +177,8 @@ export function anyActRows(sizes: Sizes = smallActs): fc.Arbitrary<TestRows> {
           targetLevelDbfs: fc.integer({ min: -24, max: 0 }),
           lotsDb: fc.integer({ min: -3, max: 0 }),
           airTemperatureC: fc.integer({ min: -10, max: 40 }),
+          cueXM: orNull(fc.integer({ min: -12, max: 12 })),
+          cueYM: orNull(fc.integer({ min: -3, max: 9 })),
           gainOwner: orNull(from(gainOwners)),
           deskLatencyMs: orNull(fc.integer({ min: 0, max: 30 })),
         }) as fc.Arbitrary<TestRow>,

@@ -147,10 +147,14 @@ export function slowCue(sheet: ActSheet, plan: Plan, mix: Mix): SlowCue {
     sheet.cueOutputs[0];
   if (!cue) return { cueOutputId: null, format: 'mono', offsetDb: null, delayMs: null };
   const planned = plan.mixes.find((it) => it.mixId === mix.id);
+  const { cueXM, cueYM, stageDepthM } = sheet.rig;
+  const onPlotM =
+    cueXM === null || cueYM === null ? null : Math.sqrt(cueXM ** 2 + (cueYM - stageDepthM / 2) ** 2);
+  const farM = cue.distanceFromStageM ?? onPlotM;
   const delayMs =
-    cue.kind === 'in-ear' || cue.distanceFromStageM === null
+    cue.kind === 'in-ear' || farM === null
       ? null
-      : cue.distanceFromStageM / (0.3432 * Math.sqrt((sheet.rig.airTemperatureC + 273.15) / 293.15));
+      : farM / (0.3432 * Math.sqrt((sheet.rig.airTemperatureC + 273.15) / 293.15));
   const devices = sheet.devices.filter((device) => planned?.deviceIds.includes(device.id));
   const atPerformer = devices.map(soundLevel);
   const own = sheet.devices.find((device) => device.id === cue.deviceId);

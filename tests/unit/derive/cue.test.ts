@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { delayMs } from '../../../core/acoustics/delay.ts';
 import { cueChange } from '../../../core/derive/cue-change.ts';
 import { deriveAct } from '../../../core/derive/derive-act.ts';
 import { ActDraft } from '../../helpers/clean-act.ts';
@@ -112,6 +113,16 @@ describe('how late the cue wedge is', () => {
       expect(cueOf(draft, 'Noor wedge')?.delayMs).toBeCloseTo(num(row.out, 'ms'), 2);
     },
   );
+
+  // The middle of a stage 8 m deep is 4 m upstage; a right triangle of 3, 4 and 5 (Euclid).
+  test('where nobody measured the way, the place on the plot gives it; a measured way counts before it', () => {
+    const placed = new ActDraft()
+      .rig({ airTemperatureC: 20, stageDepthM: 8, cueXM: 3, cueYM: 0 })
+      .set('cueOutputs', 'cue wedge', { distanceFromStageM: null });
+    expect(cueOf(placed, 'Noor wedge')?.delayMs).toBeCloseTo(delayMs(5, 20), 9);
+    const measured = placed.set('cueOutputs', 'cue wedge', { distanceFromStageM: 9 });
+    expect(cueOf(measured, 'Noor wedge')?.delayMs).toBeCloseTo(delayMs(9, 20), 9);
+  });
 
   test('a cue pack is heard as it is', () => {
     expect(cueOf(new ActDraft(), 'Tam ears')?.delayMs).toBeNull();
