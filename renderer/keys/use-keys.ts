@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { type BindingId, handledBindings } from './bindings.ts';
 
-type KeyPress = Pick<KeyboardEvent, 'key' | 'code' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;
+export type KeyPress = Pick<KeyboardEvent, 'key' | 'code' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;
 
 /** True where the key press is the one that a binding writes, for example `Ctrl+Shift+Z`, `Alt+2` or `?`. */
 export function isKey(event: KeyPress, written: string): boolean {

@@ -1,10 +1,13 @@
+import type { Feed } from '../../core/derive/derived.ts';
 import type { Change } from '../../core/show/change.ts';
+import { offsetText } from '../parts/format.ts';
 import type { Range } from '../parts/grid-cursor.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { words } from '../wording/words.ts';
 import {
   cellForSpreadsheet,
   fromTabbedText,
+  lowestDb,
   readTypedCell,
   type TypedCell,
   toTabbedText,
@@ -72,18 +75,61 @@ export class CellActions {
   copied(): string {
     const { top, bottom, left, right } = this.#range;
     const rows = this.#table.rows.slice(top, bottom + 1);
-    return toTabbedText(rows.map(({ feeds }) => feeds.slice(left, right + 1).map(cellForSpreadsheet)));
+    const columns = this.#table.columns.slice(left, right + 1);
+    return toTabbedText(
+      rows.map(({ feeds }) => columns.map(({ place }) => cellForSpreadsheet(feeds[place]))),
+    );
   }
 
-  /** Sets cells to what a spreadsheet gave, from the top left of the range on; one bad cell refuses all of it. */
-  pasted(text: string): { change: Change } | { at: string; why: string } {
-    const cells = spread(fromTabbedText(text), this.#range).flatMap(({ row, column, text: typed }) => {
+  /** Sets the range to what its first row or column says; a range of one takes what stands before it. */
+  filled(towards: 'down' | 'right'): Change | null {
+    const { top, bottom, left, right } = this.#range;
+    const [before, one] =
+      towards === 'down' ? [{ row: top - 1 }, top === bottom] : [{ column: left - 1 }, left === right];
+    const from = one ? before : towards === 'down' ? { row: top } : { column: left };
+    const cells = this.#cells().flatMap(({ row, column, place }) => {
+      const feed = this.#feedOf(from.row ?? row, from.column ?? column);
+      return feed ? [{ place, cell: readTypedCell(cellForSpreadsheet(feed)) }] : [];
+    });
+    if (cells.length === 0) return null;
+    return this.#change(
+      words.mixes.fill,
+      cells.map(({ place }) => place),
+      cells,
+    );
+  }
+
+  /** Makes every level of the range louder or quieter by the same; nothing goes above 0 dB. */
+  nudged(byDb: number): Change | null {
+    const cells = this.#cells().flatMap(({ row, column, place }) => {
+      const levelDb = this.#feedOf(row, column)?.levelDb;
+      if (levelDb == null) return [];
+      const next = Math.max(lowestDb, Math.min(0, levelDb + byDb));
+      return next === levelDb ? [] : [{ place, cell: { of: 'level', levelDb: next } as const }];
+    });
+    if (cells.length === 0) return null;
+    return this.#change(
+      words.mixes.nudge(offsetText(byDb)),
+      cells.map(({ place }) => place),
+      cells,
+    );
+  }
+
+  /**
+   * Sets cells to what a spreadsheet gave, from the top left of the range on; one bad cell refuses all of it.
+   * `outside` counts the cells that found no place in the table.
+   */
+  pasted(text: string): { change: Change; cells: number; outside: number } | { at: string; why: string } {
+    const all = spread(fromTabbedText(text), this.#range);
+    const cells = all.flatMap(({ row, column, text: typed }) => {
       const place = this.#placeAt(row, column);
       return place ? [{ place, cell: readTypedCell(typed) }] : [];
     });
     for (const { place, cell } of cells)
       if (cell.of === 'refused') return { at: cellLabel(this.#open.sheet, place), why: cell.why };
     return {
+      cells: all.length,
+      outside: all.length - cells.length,
       change: this.#change(
         words.mixes.paste,
         cells.map(({ place }) => place),
@@ -93,14 +139,18 @@ export class CellActions {
   }
 
   #places(): CellPlace[] {
+    return this.#cells().map(({ place }) => place);
+  }
+
+  #cells(): { row: number; column: number; place: CellPlace }[] {
     const { top, bottom, left, right } = this.#range;
-    const places: CellPlace[] = [];
+    const cells: { row: number; column: number; place: CellPlace }[] = [];
     for (let row = top; row <= bottom; row++)
       for (let column = left; column <= right; column++) {
         const place = this.#placeAt(row, column);
-        if (place) places.push(place);
+        if (place) cells.push({ row, column, place });
       }
-    return places;
+    return cells;
   }
 
   #placeAt(row: number, column: number): CellPlace | null {
@@ -123,9 +173,15 @@ export class CellActions {
     return changeOf(this.#label(verb, places), ...parts, takeOut(sheet, emptied));
   }
 
-  #feedAt({ mixId, sourceId }: CellPlace) {
+  #feedOf(row: number, column: number): Feed | undefined {
+    const place = this.#table.columns[column]?.place;
+    return place === undefined ? undefined : this.#table.rows[row]?.feeds[place];
+  }
+
+  #feedAt({ mixId, sourceId }: CellPlace): Feed | undefined {
     const row = this.#table.rows.find(({ source }) => source.id === sourceId);
-    return row?.feeds.find((feed) => feed.mixId === mixId);
+    const column = this.#table.columns.find(({ mix }) => mix.id === mixId);
+    return column && row?.feeds[column.place];
   }
 
   #label(verb: string, places: readonly CellPlace[]): string {
@@ -136,15 +192,23 @@ export class CellActions {
   }
 }
 
-/** Pasted cells from the top left of the range on; a single one fills the whole range. */
+/**
+ * Pasted cells from the top left of the range on. Where the range is a whole number of them in both directions they
+ * are repeated, so that one cell or one row fills all of it.
+ */
 function spread(pasted: string[][], range: Range) {
-  const only = pasted.length === 1 && pasted[0]?.length === 1 ? pasted[0][0] : undefined;
-  if (only === undefined)
-    return pasted.flatMap((cells, down) =>
-      cells.map((text, across) => ({ row: range.top + down, column: range.left + across, text })),
+  const [down, across] = [range.bottom - range.top + 1, range.right - range.left + 1];
+  const [rows, columns] = [pasted.length, Math.max(0, ...pasted.map((cells) => cells.length))];
+  const repeats = columns > 0 && down % rows === 0 && across % columns === 0;
+  const [times, timesAcross] = repeats ? [down / rows, across / columns] : [1, 1];
+  return Array.from({ length: rows * times }, (_, row) => {
+    const cells = pasted[row % rows] ?? [];
+    return Array.from({ length: timesAcross }, (_, time) =>
+      cells.map((text, column) => ({
+        row: range.top + row,
+        column: range.left + time * columns + column,
+        text,
+      })),
     );
-  const filled: { row: number; column: number; text: string }[] = [];
-  for (let row = range.top; row <= range.bottom; row++)
-    for (let column = range.left; column <= range.right; column++) filled.push({ row, column, text: only });
-  return filled;
+  }).flat(2);
 }

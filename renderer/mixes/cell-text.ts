@@ -8,7 +8,7 @@ export type TypedCell =
   | { of: 'nothing' }
   | { of: 'refused'; why: string };
 
-const lowestDb = -120;
+export const lowestDb = -120;
 
 /** Reads an amount word or its beginning ("lo", "lots"), a number of dB ("-6", "−6 dB"), "off", or an empty text. */
 export function readTypedCell(text: string): TypedCell {
@@ -37,7 +37,8 @@ export function readTypedCell(text: string): TypedCell {
 }
 
 /** A cell as a spreadsheet takes it and as `readTypedCell` reads it back: a word, a plain number, or nothing. */
-export function cellForSpreadsheet(feed: Feed): string {
+export function cellForSpreadsheet(feed: Feed | undefined): string {
+  if (!feed) return '';
   if (feed.amount !== null && !feed.decided) return feed.amount;
   return feed.levelDb === null ? '' : `${Math.round(feed.levelDb * 10) / 10}`;
 }
@@ -46,8 +47,21 @@ export function cellForSpreadsheet(feed: Feed): string {
 export const toTabbedText = (rows: readonly (readonly string[])[]): string =>
   rows.map((row) => row.join('\t')).join('\n');
 
-/** Tab-separated text from a spreadsheet; the last line end that spreadsheets add is no row. */
+/**
+ * The cells of tab-separated text from a spreadsheet. A cell in quotes may hold tabs, line ends and doubled quotes;
+ * the last line end that spreadsheets add is no row.
+ */
 export function fromTabbedText(text: string): string[][] {
-  const lines = text.replace(/\r\n?/g, '\n').replace(/\n$/, '').split('\n');
-  return lines.map((line) => line.split('\t'));
+  const rows: string[][] = [[]];
+  // A cell in quotes, or one without; then what ends it.
+  for (const [, quoted, plain = '', end] of text.matchAll(
+    /(?:"((?:[^"]|"")*)"(?=[\t\r\n]|$)|([^\t\r\n]*))(\t|\r\n?|\n|$)/g,
+  )) {
+    rows.at(-1)?.push(quoted === undefined ? plain : quoted.replaceAll('""', '"'));
+    if (end === '') break;
+    if (end !== '\t') rows.push([]);
+  }
+  const last = rows.at(-1);
+  if (rows.length > 1 && last?.length === 1 && last[0] === '') rows.pop();
+  return rows;
 }

@@ -1,40 +1,111 @@
 import { memo } from 'react';
-import type { Feed, Finding } from '../../core/derive/derived.ts';
+import type { Feed } from '../../core/derive/derived.ts';
+import type { ActSheet } from '../../core/show/act-sheet.ts';
+import type { Id } from '../../core/show/rig.ts';
+import type { Purpose, Severity } from '../../core/show/words.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
 import { levelText } from '../parts/format.ts';
-import { busText, deviceNames, deviceText, outputText, whoHears } from '../parts/names.ts';
+import { busText, deviceNames, deviceText, outputText } from '../parts/names.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
-import type { ActOnScreen } from '../state/derive-cache.ts';
+import type { FindingPlaces } from '../state/finding-places.ts';
 import { words } from '../wording/words.ts';
-import type { MixTableColumn, MixTableRow } from './mix-table.ts';
-import { cellWidth } from './use-window-of-cells.ts';
+import { feedKey, type MixTableColumn, type MixTableRow } from './mix-table.ts';
+import { cellWidth, rowHeight } from './use-window-of-cells.ts';
 
-type ColumnProps = { open: ActOnScreen; column: MixTableColumn; index: number; isChosen: boolean };
+type ColumnProps = { sheet: ActSheet; column: MixTableColumn; index: number; isListened: boolean };
 
-export function ColumnHead({ open: { sheet }, column, index, isChosen }: ColumnProps) {
-  const { mix, planned, number, findings } = column;
+export const ColumnHead = memo(function ColumnHead({ sheet, column, index, isListened }: ColumnProps) {
+  const { mix, planned, place, who, findings } = column;
   const worst = worstOf(findings);
   return (
     <div
       role="columnheader"
       tabIndex={-1}
       aria-colindex={index + 2}
-      className={isChosen ? 'mix-head is-listened' : 'mix-head'}
-      style={{ left: `calc(var(--row-head) + ${index * cellWidth}px)`, width: cellWidth }}
-      title={`${whoHears(sheet, mix)}: ${deviceText(mix)}`}
+      data-head-column={index}
+      className={isListened ? 'mix-head is-listened' : 'mix-head'}
+      title={`${who}: ${deviceText(mix)}`}
     >
       <span className="mix-head-number">
-        {number} {worst && <SeverityMark severity={worst} />}
+        {place + 1} {worst && <SeverityMark severity={worst} />}
       </span>
-      <strong className="mix-head-who">{whoHears(sheet, mix)}</strong>
+      <strong className="mix-head-who">{who}</strong>
       <span className="cut">{deviceNames(sheet, planned) ?? deviceText(mix)}</span>
       <span className="cut">{words.mixes.bus(busText(sheet, planned))}</span>
       <span className="cut">{outputText(sheet, planned) ?? words.mixes.noOutput}</span>
     </div>
   );
+});
+
+/** The room of the columns that are out of sight on the left. */
+export const ColumnsBefore = ({ count }: { count: number }) =>
+  count === 0 ? null : (
+    <span aria-hidden="true" className="mix-grid-before" style={{ width: count * cellWidth }} />
+  );
+
+type RowProps = {
+  row: MixTableRow;
+  index: number;
+  columns: readonly MixTableColumn[];
+  firstColumn: number;
+  places: FindingPlaces;
+  /** Where the cursor stands in this row; null where it is in another. */
+  activeColumn: number | null;
+  /** The chosen columns of this row, as two numbers, so that a row that has none stays as it is drawn. */
+  chosenLeft: number;
+  chosenRight: number;
+  isListened: boolean;
+};
+
+/** One source: its head and the cells in sight. It is drawn again only when something of it changed. */
+export const GridRow = memo(function GridRow({
+  row,
+  index,
+  columns,
+  firstColumn,
+  places,
+  activeColumn,
+  chosenLeft,
+  chosenRight,
+  isListened,
+}: RowProps) {
+  return (
+    <div
+      role="row"
+      tabIndex={-1}
+      aria-rowindex={index + 2}
+      className={row.startsGroup ? 'mix-grid-row starts-group' : 'mix-grid-row'}
+      style={{ top: index * rowHeight, height: rowHeight }}
+    >
+      <RowHead row={row} index={index} isListened={isListened} />
+      <ColumnsBefore count={firstColumn} />
+      {columns.map(({ mix, place, who }, offset) => {
+        const column = firstColumn + offset;
+        const feed = row.feeds[place];
+        return feed ? (
+          // Cells are told by their place, not by their mix: another act is drawn into the cells that are there.
+          <FeedCell
+            key={column}
+            {...textOfFeed(feed)}
+            of={words.mixes.cell(who, row.source.name)}
+            worst={worstAt(places, mix.id, row.source.id)}
+            row={index}
+            column={column}
+            isActive={column === activeColumn}
+            isChosen={column >= chosenLeft && column <= chosenRight}
+          />
+        ) : null;
+      })}
+    </div>
+  );
+});
+
+function worstAt(places: FindingPlaces, mixId: Id, sourceId: Id): Severity | null {
+  const findings = places.ofFeed.get(feedKey(mixId, sourceId));
+  return findings ? worstOf(findings) : null;
 }
 
-export function RowHead({ row, isChosen }: { row: MixTableRow; isChosen: boolean }) {
+function RowHead({ row, index, isListened }: { row: MixTableRow; index: number; isListened: boolean }) {
   const { source, copies, socket, findings } = row;
   const worst = worstOf(findings);
   return (
@@ -42,7 +113,8 @@ export function RowHead({ row, isChosen }: { row: MixTableRow; isChosen: boolean
       role="rowheader"
       tabIndex={-1}
       aria-colindex={1}
-      className={isChosen ? 'source-head is-listened' : 'source-head'}
+      data-head-row={index}
+      className={isListened ? 'source-head is-listened' : 'source-head'}
     >
       <span className="source-head-channels">
         {copies.map((copy) => (
@@ -53,41 +125,34 @@ export function RowHead({ row, isChosen }: { row: MixTableRow; isChosen: boolean
         ))}
       </span>
       <span className="source-head-socket">{socket ?? words.mixes.noSocket}</span>
-      <strong className="cut">{source.name}</strong>
+      <strong className="cut" title={source.name}>
+        {source.name}
+      </strong>
       {worst && <SeverityMark severity={worst} />}
     </div>
   );
 }
 
-type CellProps = {
-  feed: Feed;
+type FeedText = { purpose: Purpose | null; level: string; isDecided: boolean };
+
+function textOfFeed({ purpose, levelDb, amount, decided }: Feed): FeedText {
+  if (purpose !== null) return { purpose, level: levelText(levelDb), isDecided: decided };
+  return { purpose, level: amount === 'none' ? words.mixes.none : '', isDecided: decided };
+}
+
+type CellProps = FeedText & {
+  of: string;
+  worst: Severity | null;
   row: number;
   column: number;
-  label: string;
-  findings: readonly Finding[] | undefined;
   isActive: boolean;
   isChosen: boolean;
-  isListened: boolean;
 };
 
-export const FeedCell = memo(function FeedCell({
-  feed,
-  row,
-  column,
-  label,
-  findings,
-  isActive,
-  isChosen,
-  isListened,
-}: CellProps) {
-  const worst = worstOf(findings ?? []);
-  const marks = [
-    'feed-cell',
-    isActive && 'is-active',
-    isChosen && 'is-chosen',
-    isListened && 'is-listened',
-    feed.decided && 'is-decided',
-  ];
+/** Takes nothing but words and numbers: what is derived anew and says the same is not drawn again. */
+const FeedCell = memo(function FeedCell(cell: CellProps) {
+  const { purpose, level, isDecided, of, worst, row, column, isActive, isChosen } = cell;
+  const marks = ['feed-cell', isActive && 'is-active', isChosen && 'is-chosen', isDecided && 'is-decided'];
   return (
     <div
       id={`cell-${row}-${column}`}
@@ -95,26 +160,24 @@ export const FeedCell = memo(function FeedCell({
       tabIndex={-1}
       data-row={row}
       data-column={column}
+      aria-label={`${of}: ${saysFeed(cell)}`}
       aria-colindex={column + 2}
       aria-selected={isChosen}
       className={marks.filter(Boolean).join(' ')}
-      style={{ left: `calc(var(--row-head) + ${column * cellWidth}px)`, width: cellWidth }}
     >
-      <span className="unseen">
-        {label}: {saysFeed(feed)}
-      </span>
-      {feed.purpose && <CopyMark purpose={feed.purpose} />}
-      {worst && <SeverityMark severity={worst} />}
-      <span className="feed-cell-level">
-        {feed.purpose ? levelText(feed.levelDb) : feed.amount === 'none' ? words.mixes.none : ''}
-      </span>
+      {purpose && <CopyMark purpose={purpose} />}
+      {worst && <SeverityMark severity={worst} says={false} />}
+      <span className="feed-cell-level">{level}</span>
     </div>
   );
 });
 
-/** What a cell says beside its level, for who cannot see its marks. */
-function saysFeed(feed: Feed): string {
-  if (feed.purpose === null) return words.mixes.notFed;
-  const by = feed.decided ? words.common.decided : words.common.proposed;
-  return `${words.purpose[feed.purpose].name}, ${by},`;
+/** The cell for who cannot see its marks: "monitors, proposed, −6". */
+function saysFeed({ purpose, level, isDecided, worst }: CellProps): string {
+  const { common, mixes, severity } = words;
+  const parts =
+    purpose === null
+      ? [mixes.notFed]
+      : [words.purpose[purpose].name, isDecided ? common.decided : common.proposed, level];
+  return [...parts, worst && severity[worst]].filter(Boolean).join(', ');
 }

@@ -3,20 +3,22 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
+  memo,
   useEffect,
   useMemo,
   useRef,
   useState,
 } from 'react';
-import { type Cursor, cursorAt, isInRange, movedCursor, rangeOf } from '../parts/grid-cursor.ts';
-import { whoHears } from '../parts/names.ts';
+import type { Id } from '../../core/show/rig.ts';
+import { type Cursor, cursorAt, movedCursor, type Range, rangeOf } from '../parts/grid-cursor.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
-import { useHere } from '../state/here.tsx';
+import type { Here } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { CellActions } from './cell-actions.ts';
-import { CellEditor } from './cell-editor.tsx';
-import { ColumnHead, FeedCell, RowHead } from './grid-parts.tsx';
-import { feedKey, type MixTable } from './mix-table.ts';
+import { CellEditor, type Step } from './cell-editor.tsx';
+import { type CellCommand, commandOfKey } from './cell-keys.ts';
+import { ColumnHead, ColumnsBefore, GridRow } from './grid-parts.tsx';
+import type { MixTable } from './mix-table.ts';
 import {
   bringIntoSight,
   cellWidth,
@@ -27,106 +29,161 @@ import {
 } from './use-window-of-cells.ts';
 import './mix-grid.css';
 
-type Props = { open: ActOnScreen; table: MixTable; onDetails: () => void };
+type Props = {
+  open: ActOnScreen;
+  table: MixTable;
+  sourceId: Id | null;
+  mixId: Id | null;
+  hidden: ReadonlySet<Id>;
+  follows: boolean;
+  onDetails: () => void;
+  onFilter: () => void;
+} & Pick<Here, 'look' | 'change' | 'tell'>;
 
-/** The table of the mixes. The whole of it is one stop of the Tab key; arrows move inside it. */
-export function MixGrid({ open, table, onDetails }: Props) {
-  const { view, look, change, tell } = useHere();
+/**
+ * The table of the mixes. The whole of it is one stop of the Tab key; arrows move inside it. It is given all it
+ * shows, so that what else changes in the window, such as that an edit is on the disk, does not draw it again.
+ */
+export const MixGrid = memo(function MixGrid(props: Props) {
+  const { open, table, sourceId, mixId, hidden, follows, look, change, tell, onDetails, onFilter } = props;
   const ref = useRef<HTMLDivElement>(null);
-  const [typed, setTyped] = useState<string | null>(null);
   const { rows, columns } = table;
+  const { sheet } = open;
+  const actId = sheet.act.id;
+  const [typing, setTyping] = useState<{ actId: Id; start: string } | null>(null);
+  const typed = typing?.actId === actId ? typing.start : null;
+  const setTyped = (start: string | null) => setTyping(start === null ? null : { actId, start });
   const headWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
   const width = headWidth + columns.length * cellWidth;
-  const cursor = useCursor(table);
-  const shown = useWindowOfCells(ref, rows.length, columns.length);
+  const cursor = useCursor(table, actId, { sourceId, mixId, look });
+  const shown = useWindowOfCells(ref, { rows: rows.length, columns: columns.length, headWidth });
   const range = rangeOf(cursor.at);
-  const { sheet } = open;
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another act or filter may leave the cursor out of sight.
   useEffect(() => {
     if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column, headWidth);
-  }, [cursor.at.row, cursor.at.column, headWidth]);
+  }, [cursor.at.row, cursor.at.column, headWidth, actId, rows.length, columns.length]);
 
   const actions = new CellActions(open, table, range);
+  const isRefused = useRef(false);
+  const toTable = () => ref.current?.focus({ preventScroll: true });
 
   const commit = (text: string): string | null => {
     const outcome = actions.typed(text);
+    isRefused.current = 'why' in outcome;
     if ('why' in outcome) return outcome.why;
     change(outcome.change);
     setTyped(null);
-    ref.current?.focus();
+    toTable();
     return null;
   };
 
-  const paste = (event: ClipboardEvent) => {
-    if (typed !== null) return;
-    event.preventDefault();
-    const outcome = actions.pasted(event.clipboardData.getData('text/plain'));
-    if ('change' in outcome) change(outcome.change);
-    else tell({ code: 'wrong request', what: words.mixes.pasteRefused(outcome.at), todo: outcome.why });
+  /** After typing into one cell the next is at hand; a range stays chosen. */
+  const stepOn = ({ rows: down, columns: across }: Step) => {
+    if (range.top !== range.bottom || range.left !== range.right) return;
+    const row = Math.max(0, Math.min(rows.length - 1, cursor.at.row + down));
+    cursor.move(cursorAt(row, Math.max(0, Math.min(columns.length - 1, cursor.at.column + across))));
   };
 
-  const copy = (event: ClipboardEvent) => {
+  const onClipboard = (event: ClipboardEvent) => {
     if (typed !== null) return;
     event.preventDefault();
-    event.clipboardData.setData('text/plain', actions.copied());
+    if (event.type === 'paste') paste(event.clipboardData.getData('text/plain'));
+    else event.clipboardData.setData('text/plain', actions.copied());
+    if (event.type === 'cut') change(actions.takeOut());
+  };
+
+  const paste = (text: string) => {
+    const outcome = actions.pasted(text);
+    const code = 'wrong request';
+    if (!('change' in outcome)) {
+      tell({ code, what: words.mixes.pasteRefused(outcome.at), todo: outcome.why });
+      return;
+    }
+    change(outcome.change);
+    const { outside, cells } = outcome;
+    if (outside > 0)
+      tell({ code, what: words.mixes.pasteOutside(outside, cells), todo: words.mixes.pasteOutsideTodo });
+  };
+
+  /** Hides the chosen rows or columns; the cursor goes to the nearest that is left. */
+  const hide = (what: 'sources' | 'mixes') => {
+    const list = what === 'sources' ? rows.map(({ source }) => source.id) : columns.map(({ mix }) => mix.id);
+    const [from, to] = what === 'sources' ? [range.top, range.bottom] : [range.left, range.right];
+    const next = list[to + 1] ?? list[from - 1] ?? null;
+    look({
+      hidden: new Set([...hidden, ...list.slice(from, to + 1)]),
+      ...(what === 'sources' ? { sourceId: next } : { mixId: next }),
+    });
+  };
+
+  const changeIfAny = (made: ReturnType<CellActions['filled']>) => {
+    if (made) change(made);
+  };
+
+  const commands: Record<CellCommand, () => void> = {
+    details: onDetails,
+    edit: () => setTyped(''),
+    all: () =>
+      cursor.move({ row: 0, column: 0, anchorRow: rows.length - 1, anchorColumn: columns.length - 1 }),
+    'take out': () => change(actions.takeOut()),
+    'put back': () => change(actions.putBack()),
+    'fill down': () => changeIfAny(actions.filled('down')),
+    'fill right': () => changeIfAny(actions.filled('right')),
+    louder: () => changeIfAny(actions.nudged(1)),
+    quieter: () => changeIfAny(actions.nudged(-1)),
+    'next copy': () => change(actions.chooseNextCopy()),
+    'path of source': () => look({ path: 'source' }),
+    'path of mix': () => look({ path: 'mix' }),
+    findings: () => look({ side: 'findings' }),
+    filter: onFilter,
+    follow: () => look({ follows: !follows }),
+    'hide sources': () => hide('sources'),
+    'hide mixes': () => hide('mixes'),
+    'show all': () => look({ hidden: new Set(), filter: '' }),
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
-    if (typed !== null) return;
+    if (typed !== null || rows.length === 0 || columns.length === 0) return;
     const page = Math.max(1, shown.endRow - shown.firstRow - 8);
     const moved = movedCursor(cursor.at, event, { rows: rows.length, columns: columns.length, page });
+    const command = commandOfKey(event);
     if (moved) cursor.move(moved);
-    else if (!command(event)) return;
+    else if (command) commands[command]();
+    else if (startsTyping(event)) setTyped(event.key);
+    else return;
     event.preventDefault();
   };
 
-  const command = (event: KeyboardEvent): boolean => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return false;
-    switch (event.key) {
-      case 'Enter':
-        onDetails();
-        return true;
-      case 'F2':
-        setTyped('');
-        return true;
-      case 'Delete':
-        change(actions.takeOut());
-        return true;
-      case 'Backspace':
-        change(actions.putBack());
-        return true;
-      case 'c':
-        change(actions.chooseNextCopy());
-        return true;
-      case 'p':
-      case 'P':
-        look({ path: event.key === 'P' ? 'mix' : 'source' });
-        return true;
-      case 'f':
-        look({ side: 'findings' });
-        return true;
-    }
-    if (!/^[0-9nlso+−-]$/i.test(event.key)) return false;
-    setTyped(event.key);
-    return true;
+  const onMouse = (event: MouseEvent<HTMLElement>) => {
+    const { dataset } =
+      (event.target as HTMLElement).closest<HTMLElement>('[data-row], [data-head-row], [data-head-column]') ??
+      {};
+    if (!dataset || event.buttons !== 1) return;
+    // The table keeps the focus, not the cell: cells come and go. What is being typed is taken, or stays with its sentence.
+    event.preventDefault();
+    if (event.type === 'mousedown') toTable();
+    if (typed !== null && isRefused.current) return;
+    const isMore = event.shiftKey || event.type === 'mousemove';
+    const next = pointedAt(dataset, isMore ? cursor.at : null, {
+      rows: rows.length,
+      columns: columns.length,
+    });
+    if (sameCursor(next, cursor.at)) return;
+    cursor.move(next);
   };
 
-  const onMouseDown = (event: MouseEvent<HTMLElement>) => {
-    const cell = (event.target as HTMLElement).closest<HTMLElement>('[data-row]');
-    if (!cell) return;
-    setTyped(null);
-    const [row, column] = [Number(cell.dataset.row), Number(cell.dataset.column)];
-    cursor.move(event.shiftKey ? { ...cursor.at, row, column } : cursorAt(row, column));
-  };
-
-  const activeId = `cell-${cursor.at.row}-${cursor.at.column}`;
-  const drawnColumns = columns.slice(shown.firstColumn, shown.endColumn);
+  const drawnColumns = useMemo(
+    () => columns.slice(shown.firstColumn, shown.endColumn),
+    [columns, shown.firstColumn, shown.endColumn],
+  );
+  const listenedPlace = columns.findIndex(({ mix }) => mix.id === mixId);
   return (
     // Not a table element: only the cells in sight are there.
     <div
       ref={ref}
       className="mix-grid"
-      style={{ '--row-head': `${headWidth}px` } as CSSProperties}
+      style={{ '--row-head': `${headWidth}px`, '--cell': `${cellWidth}px` } as CSSProperties}
       role="grid"
       tabIndex={0}
       data-first-focus
@@ -134,12 +191,14 @@ export function MixGrid({ open, table, onDetails }: Props) {
       aria-rowcount={rows.length + 1}
       aria-colcount={columns.length + 1}
       aria-multiselectable="true"
-      aria-activedescendant={activeId}
+      aria-activedescendant={`cell-${cursor.at.row}-${cursor.at.column}`}
       onKeyDown={onKeyDown}
-      onMouseDown={onMouseDown}
+      onMouseDown={onMouse}
+      onMouseMove={onMouse}
       onDoubleClick={onDetails}
-      onCopy={copy}
-      onPaste={paste}
+      onCopy={onClipboard}
+      onCut={onClipboard}
+      onPaste={onClipboard}
     >
       <div
         role="row"
@@ -151,47 +210,40 @@ export function MixGrid({ open, table, onDetails }: Props) {
         <div role="columnheader" tabIndex={-1} aria-colindex={1} className="mix-grid-corner">
           {words.mixes.corner}
         </div>
-        {drawnColumns.map((column, index) => (
+        <ColumnsBefore count={shown.firstColumn} />
+        {drawnColumns.map((column, offset) => (
           <ColumnHead
-            key={column.mix.id}
-            open={open}
+            // biome-ignore lint/suspicious/noArrayIndexKey: heads and cells are told by their place, see GridRow.
+            key={shown.firstColumn + offset}
+            sheet={sheet}
             column={column}
-            index={shown.firstColumn + index}
-            isChosen={column.mix.id === view.mixId}
+            index={shown.firstColumn + offset}
+            isListened={column.mix.id === mixId}
           />
         ))}
       </div>
       <div role="rowgroup" className="mix-grid-body" style={{ height: rows.length * rowHeight, width }}>
-        {rows.slice(shown.firstRow, shown.endRow).map((row, index) => {
-          const rowIndex = shown.firstRow + index;
+        {listenedPlace >= 0 && (
+          <div
+            className="mix-grid-listened"
+            aria-hidden="true"
+            style={{ left: headWidth + listenedPlace * cellWidth, width: cellWidth }}
+          />
+        )}
+        {rows.slice(shown.firstRow, shown.endRow).map((row, offset) => {
+          const index = shown.firstRow + offset;
           return (
-            <div
-              key={row.source.id}
-              role="row"
-              tabIndex={-1}
-              aria-rowindex={rowIndex + 2}
-              className={row.startsGroup ? 'mix-grid-row starts-group' : 'mix-grid-row'}
-              style={{ top: rowIndex * rowHeight, height: rowHeight }}
-            >
-              <RowHead row={row} isChosen={row.source.id === view.sourceId} />
-              {drawnColumns.map((column, place) => {
-                const columnIndex = shown.firstColumn + place;
-                const feed = row.feeds[columnIndex];
-                return feed ? (
-                  <FeedCell
-                    key={column.mix.id}
-                    feed={feed}
-                    row={rowIndex}
-                    column={columnIndex}
-                    label={words.mixes.cell(whoHears(sheet, column.mix), row.source.name)}
-                    findings={table.places.ofFeed.get(feedKey(column.mix.id, row.source.id))}
-                    isActive={rowIndex === cursor.at.row && columnIndex === cursor.at.column}
-                    isChosen={isInRange(range, rowIndex, columnIndex)}
-                    isListened={column.mix.id === view.mixId}
-                  />
-                ) : null;
-              })}
-            </div>
+            <GridRow
+              key={index}
+              row={row}
+              index={index}
+              columns={drawnColumns}
+              firstColumn={shown.firstColumn}
+              places={table.places}
+              activeColumn={index === cursor.at.row ? cursor.at.column : null}
+              {...chosenOf(range, index)}
+              isListened={row.source.id === sourceId}
+            />
           );
         })}
         {typed !== null && (
@@ -201,36 +253,70 @@ export function MixGrid({ open, table, onDetails }: Props) {
             left={headWidth + cursor.at.column * cellWidth}
             label={words.mixes.typeHere}
             onCommit={commit}
+            onStep={stepOn}
             onLeave={() => {
               setTyped(null);
-              ref.current?.focus();
+              toTable();
             }}
           />
         )}
       </div>
     </div>
   );
+});
+
+/** Signs that a level or an amount begins with. */
+const startsTyping = ({ key, ctrlKey, metaKey, altKey }: KeyboardEvent) =>
+  !ctrlKey && !metaKey && !altKey && /^[0-9nlso+−-]$/i.test(key);
+
+const chosenOf = ({ top, bottom, left, right }: Range, row: number) =>
+  row >= top && row <= bottom
+    ? { chosenLeft: left, chosenRight: right }
+    : { chosenLeft: -1, chosenRight: -1 };
+
+/** The cell, row or column under the mouse as a cursor; from the cursor that was, where the range grows. */
+function pointedAt(
+  { row, column, headRow, headColumn }: DOMStringMap,
+  from: Cursor | null,
+  size: { rows: number; columns: number },
+): Cursor {
+  const at = { row: Number(row ?? headRow ?? 0), column: Number(column ?? headColumn ?? 0) };
+  const anchor = {
+    anchorRow: headColumn !== undefined ? size.rows - 1 : (from?.anchorRow ?? at.row),
+    anchorColumn: headRow !== undefined ? size.columns - 1 : (from?.anchorColumn ?? at.column),
+  };
+  return { ...at, ...anchor };
 }
 
+const sameCursor = (a: Cursor, b: Cursor) =>
+  a.row === b.row &&
+  a.column === b.column &&
+  a.anchorRow === b.anchorRow &&
+  a.anchorColumn === b.anchorColumn;
+
+type Looking = Pick<Props, 'sourceId' | 'mixId' | 'look'>;
+
 /** The cursor is what this window looks at: moving it moves the listening line, and the other way round. */
-function useCursor({ rows, columns }: MixTable) {
-  const { view, look } = useHere();
-  const [anchor, setAnchor] = useState<{ row: number; column: number } | null>(null);
+function useCursor({ rows, columns }: MixTable, actId: Id, { sourceId, mixId, look }: Looking) {
+  const [anchor, setAnchor] = useState<{ actId: Id; row: number; column: number } | null>(null);
   const row = Math.max(
     0,
-    rows.findIndex(({ source }) => source.id === view.sourceId),
+    rows.findIndex(({ source }) => source.id === sourceId),
   );
   const column = Math.max(
     0,
-    columns.findIndex(({ mix }) => mix.id === view.mixId),
+    columns.findIndex(({ mix }) => mix.id === mixId),
   );
-  const at: Cursor = useMemo(
-    () => ({ row, column, anchorRow: anchor?.row ?? row, anchorColumn: anchor?.column ?? column }),
-    [row, column, anchor],
-  );
+  const from = anchor?.actId === actId ? anchor : { row, column };
+  const at: Cursor = {
+    row,
+    column,
+    anchorRow: Math.min(from.row, Math.max(0, rows.length - 1)),
+    anchorColumn: Math.min(from.column, Math.max(0, columns.length - 1)),
+  };
   const move = (next: Cursor) => {
     const isRange = next.anchorRow !== next.row || next.anchorColumn !== next.column;
-    setAnchor(isRange ? { row: next.anchorRow, column: next.anchorColumn } : null);
+    setAnchor(isRange ? { actId, row: next.anchorRow, column: next.anchorColumn } : null);
     look({
       sourceId: rows[next.row]?.source.id ?? null,
       mixId: columns[next.column]?.mix.id ?? null,

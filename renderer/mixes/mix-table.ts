@@ -3,16 +3,18 @@ import type { PlannedCopy, PlannedMix } from '../../core/plan/plan.ts';
 import type { Mix, Source } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { factsOfKind } from '../../core/show/source-kinds.ts';
-import { socketName } from '../parts/names.ts';
+import { socketName, whoHears } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { type FindingPlaces, findingPlaces } from '../state/finding-places.ts';
 
 export type MixTableRow = {
   source: Source;
+  /** Who plays or sings it; empty where nobody is named. */
+  player: string;
   copies: PlannedCopy[];
   socket: string | null;
-  /** One for each column. */
-  feeds: Feed[];
+  /** What every mix of the act takes of it, by the place of the mix in the act. */
+  feeds: readonly Feed[];
   findings: readonly Finding[];
   /** True where the group of sources changes, as a ruled line on a printed list. */
   startsGroup: boolean;
@@ -20,7 +22,9 @@ export type MixTableRow = {
 
 export type MixTableColumn = {
   mix: Mix;
-  number: number;
+  /** The place of the mix in its act, also where others are hidden. */
+  place: number;
+  who: string;
   planned: PlannedMix | undefined;
   findings: readonly Finding[];
 };
@@ -34,12 +38,14 @@ export function mixTable(open: ActOnScreen): MixTable {
   const plannedMixes = new Map(derived.plan.mixes.map((planned) => [planned.mixId, planned]));
   const patches = new Map(derived.plan.patches.map((patch) => [patch.sourceId, patch]));
   const copies = Map.groupBy(derived.plan.copies, (copy) => copy.sourceId);
+  const players = new Map(sheet.performers.map(({ id, name }) => [id, name]));
 
   const rows = sheet.sources
     .map((source, place): MixTableRow & { firstChannel: number } => {
       const own = copies.get(source.id) ?? [];
       return {
         source,
+        player: players.get(source.performerId ?? '') ?? '',
         copies: own,
         firstChannel: Math.min(...own.map((copy) => copy.channel ?? Number.MAX_SAFE_INTEGER)),
         socket: socketName(sheet, patches.get(source.id)?.socketId ?? null),
@@ -49,18 +55,53 @@ export function mixTable(open: ActOnScreen): MixTable {
       };
     })
     .sort((a, b) => a.firstChannel - b.firstChannel || a.source.order - b.source.order);
-  rows.forEach((row, index) => {
-    const before = rows[index - 1];
-    row.startsGroup = before !== undefined && groupOf(before.source) !== groupOf(row.source);
-  });
 
-  const columns = sheet.mixes.map((mix, index): MixTableColumn => {
+  const columns = sheet.mixes.map((mix, place): MixTableColumn => {
     const findings = places.ofMix.get(mix.id) ?? [];
-    return { mix, number: index + 1, planned: plannedMixes.get(mix.id), findings };
+    return { mix, place, who: whoHears(sheet, mix), planned: plannedMixes.get(mix.id), findings };
   });
-  return { rows, columns, places };
+  return { rows: withGroups(rows), columns, places };
 }
 
 const groupOf = (source: Source) => factsOfKind(source.kind).group;
+
+function withGroups(rows: readonly MixTableRow[]): MixTableRow[] {
+  return rows.map((row, index) => {
+    const before = rows[index - 1];
+    return { ...row, startsGroup: before !== undefined && groupOf(before.source) !== groupOf(row.source) };
+  });
+}
+
+/** What of the table is looked at. */
+export type MixFilter = {
+  /** Letters of a source, its player, its group, its kind, or of a performer who hears a mix. */
+  text: string;
+  /** Sources and mixes that were hidden by hand. */
+  hidden: ReadonlySet<Id>;
+  /** Only the sources that this mix takes. */
+  heardIn: Id | null;
+};
+
+/**
+ * The part of the table that the filter leaves. Letters that are found in the heads of mixes and in none of the
+ * sources narrow the mixes, otherwise they narrow the sources.
+ */
+export function filteredTable(table: MixTable, { text, hidden, heardIn }: MixFilter): MixTable {
+  const letters = folded(text.trim());
+  const heardAt = table.columns.find(({ mix }) => mix.id === heardIn)?.place;
+  const seen = table.rows.filter(
+    (row) => !hidden.has(row.source.id) && (heardAt === undefined || row.feeds[heardAt]?.purpose !== null),
+  );
+  const columns = table.columns.filter(({ mix }) => !hidden.has(mix.id));
+  if (letters === '') return { ...table, rows: withGroups(seen), columns };
+  const rows = seen.filter(({ source, player }) =>
+    folded(`${source.name} ${player} ${groupOf(source)} ${source.kind}`).includes(letters),
+  );
+  if (rows.length > 0) return { ...table, rows: withGroups(rows), columns };
+  const found = columns.filter(({ mix, who }) => folded(`${who} ${mix.name}`).includes(letters));
+  return { ...table, rows: found.length > 0 ? withGroups(seen) : [], columns: found };
+}
+
+const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 export const feedKey = (mixId: Id, sourceId: Id): string => `${mixId} ${sourceId}`;

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { purposes } from '../../core/show/words.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
@@ -6,7 +6,8 @@ import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { MixGrid } from './mix-grid.tsx';
-import { mixTable } from './mix-table.ts';
+import { filteredTable, mixTable } from './mix-table.ts';
+import { MixTools } from './mix-tools.tsx';
 import { PathScreen } from './path/path-screen.tsx';
 import { RestoreDialog } from './restore-dialog.tsx';
 import { SidePanel } from './side-panel.tsx';
@@ -26,25 +27,58 @@ export function MixesScreen() {
 }
 
 function MixesOfAct({ open }: { open: ActOnScreen }) {
-  const { view, look } = useHere();
+  const { view, look, change, tell } = useHere();
   const place = useRef<HTMLDivElement>(null);
-  const table = useMemo(() => mixTable(open), [open]);
+  const all = useMemo(() => mixTable(open), [open]);
+  const { filter, hidden, follows, mixId, sourceId } = view;
+  const heardIn = follows ? mixId : null;
+  const table = useMemo(
+    () => filteredTable(all, { text: filter, hidden, heardIn }),
+    [all, filter, hidden, heardIn],
+  );
   const [isRestoring, setRestoring] = useState(false);
-  const toTable = () => place.current?.querySelector<HTMLElement>('.mix-grid')?.focus();
-  const toDetails = () => {
+  const focusOn = useCallback((selector: string) => {
+    place.current?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
+  }, []);
+  const toTable = useCallback(() => focusOn('.mix-grid'), [focusOn]);
+  const toFilter = useCallback(() => focusOn('.mix-filter'), [focusOn]);
+  const toDetails = useCallback(() => {
     look({ side: 'details' });
     // The panel is drawn with the next frame.
-    requestAnimationFrame(() =>
-      place.current?.querySelector<HTMLElement>('.details-part :is(select, input)')?.focus(),
-    );
-  };
+    requestAnimationFrame(() => focusOn('.details-part :is(select, input)'));
+  }, [look, focusOn]);
+  const isNothing = table.rows.length === 0 || table.columns.length === 0;
   return (
     <div className={view.path ? 'mixes is-path' : 'mixes'} ref={place}>
       {view.path ? (
         <PathScreen open={open} />
       ) : (
         <div className="mixes-table">
-          <MixGrid key={open.sheet.act.id} open={open} table={table} onDetails={toDetails} />
+          <MixTools all={all} shown={table} onTable={toTable} />
+          {isNothing ? (
+            <EmptyScreen
+              what={words.mixes.noMatch}
+              todo={words.mixes.noMatchTodo}
+              action={{
+                label: words.mixes.showAll,
+                run: () => look({ filter: '', hidden: new Set(), follows: false }),
+              }}
+            />
+          ) : (
+            <MixGrid
+              open={open}
+              table={table}
+              sourceId={sourceId}
+              mixId={mixId}
+              hidden={hidden}
+              follows={follows}
+              look={look}
+              change={change}
+              tell={tell}
+              onDetails={toDetails}
+              onFilter={toFilter}
+            />
+          )}
           <Legend onRestore={() => setRestoring(true)} />
         </div>
       )}

@@ -10,33 +10,34 @@ export const rowHeadWidth = (mostCopies: number): number => 204 + Math.max(2, mo
 /** Rows and columns that are drawn: those in sight and a few more on each side. `end` is one past the last. */
 export type CellWindow = { firstRow: number; endRow: number; firstColumn: number; endColumn: number };
 
-const margin = 3;
+/** Drawn beyond the edge, so that a turn of the wheel meets cells that are there already. */
+const margin = { rows: 3, columns: 1 };
 
 /** Follows the scrolling of a table and answers which cells are worth drawing. */
 export function useWindowOfCells(
   ref: RefObject<HTMLElement | null>,
-  rows: number,
-  columns: number,
+  { rows, columns, headWidth }: { rows: number; columns: number; headWidth: number },
 ): CellWindow {
-  const [shown, setShown] = useState<CellWindow>({ firstRow: 0, endRow: 40, firstColumn: 0, endColumn: 16 });
+  const [shown, setShown] = useState<CellWindow>({ firstRow: 0, endRow: 24, firstColumn: 0, endColumn: 9 });
   const measure = useCallback(() => {
     const table = ref.current;
     if (!table) return;
-    const firstRow = Math.max(0, Math.floor(table.scrollTop / rowHeight) - margin);
-    const firstColumn = Math.max(0, Math.floor(table.scrollLeft / cellWidth) - margin);
+    const { scrollTop, scrollLeft, clientHeight, clientWidth } = table;
+    const firstRow = Math.floor(scrollTop / rowHeight);
+    const firstColumn = Math.floor(scrollLeft / cellWidth);
     const next = {
-      firstRow,
-      endRow: firstRow + Math.ceil(table.clientHeight / rowHeight) + 2 * margin,
-      firstColumn,
-      endColumn: firstColumn + Math.ceil(table.clientWidth / cellWidth) + 2 * margin,
+      firstRow: Math.max(0, firstRow - margin.rows),
+      endRow: firstRow + Math.ceil((clientHeight - columnHeadHeight) / rowHeight) + 1 + margin.rows,
+      firstColumn: Math.max(0, firstColumn - margin.columns),
+      endColumn: firstColumn + Math.ceil((clientWidth - headWidth) / cellWidth) + 1 + margin.columns,
     };
     setShown((now) => (sameWindow(now, next) ? now : next));
-  }, [ref]);
+  }, [ref, headWidth]);
   useEffect(() => {
     const table = ref.current;
     if (!table) return;
-    measure();
     table.addEventListener('scroll', measure, { passive: true });
+    // Tells the size at once, when it is known anyway, and each time it changes.
     const sizes = new ResizeObserver(measure);
     sizes.observe(table);
     return () => {

@@ -15,12 +15,14 @@ export function useTypedText({ start, onCommit, onLeave }: Typed) {
   const [text, setText] = useState(start);
   const [why, setWhy] = useState<string | null>(null);
   const settled = useRef(false);
-  const commit = () => {
-    if (settled.current) return;
+  /** True where the text was taken. */
+  const commit = (): boolean => {
+    if (settled.current) return false;
     settled.current = true;
     const refused = onCommit(text);
     settled.current = refused === null;
     setWhy(refused);
+    return refused === null;
   };
   const type = (next: string) => {
     setText(next);

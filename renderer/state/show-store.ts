@@ -146,7 +146,8 @@ export class ShowStore {
         this.#durable = applyChange(this.#durable, change);
       // With nothing else on its way both are the same show; sharing it keeps what was derived from it.
       if (this.#steps.length === 0) this.#durable = this.#state.show;
-      this.#set({ standing });
+      // Said in one breath with where the show stands, so that the window is drawn once.
+      this.#set({ standing, saving: this.#saving(standing) });
       return true;
     }
     return this.#failed(answer, words.saving.notKept(change.label));
@@ -195,14 +196,17 @@ export class ShowStore {
   }
 
   #settle(): void {
-    const unsent = this.#steps.length > 0;
-    const kept = this.#state.standing.unsaved ? 'not saved' : 'saved';
-    this.#set({ saving: unsent ? (this.#sending && this.#reached ? 'saving' : 'not saved') : kept });
+    this.#set({ saving: this.#saving(this.#state.standing) });
     if (this.#state.phase !== 'open') return;
     this.#shelf.save(
       this.#state.file,
       this.#steps.flatMap((step) => (step.do === 'change' ? [step.change] : [])),
     );
+  }
+
+  #saving(standing: Standing): Saving {
+    if (this.#steps.length > 0) return this.#sending && this.#reached ? 'saving' : 'not saved';
+    return standing.unsaved ? 'not saved' : 'saved';
   }
 
   #set(part: Partial<ShowState>): void {

@@ -14,12 +14,19 @@ export type View = {
   side: 'findings' | 'details';
   /** The drawing of the way from performer to device instead of the table, of the chosen source or mix. */
   path: 'source' | 'mix' | null;
+  /** Letters that narrow the table of the mixes. */
+  filter: string;
+  /** Sources and mixes of the open act that are hidden from its table. */
+  hidden: ReadonlySet<Id>;
+  /** The table follows who is chosen: it shows only the sources of the chosen mix. */
+  follows: boolean;
   open: 'nothing' | 'find' | 'keys';
   /** A rider is being brought in for an act that is not there yet. */
   newAct: boolean;
   theme: 'night' | 'day';
 };
 
+const nothingHidden: ReadonlySet<Id> = new Set();
 const themeKey = 'foldbook.theme';
 
 /** The place in the address, so that a reload comes back to it: `#mixes/act-id`. */
@@ -30,12 +37,16 @@ function fromAddress(): Pick<View, 'moment' | 'actId'> {
 
 export class ViewStore {
   readonly #listeners = new Set<() => void>();
+  #address = location.hash;
   #view: View = {
     ...fromAddress(),
     mixId: null,
     sourceId: null,
     side: 'findings',
     path: null,
+    filter: '',
+    hidden: nothingHidden,
+    follows: false,
     open: 'nothing',
     newAct: false,
     theme: localStorage.getItem(themeKey) === 'day' ? 'day' : 'night',
@@ -54,14 +65,17 @@ export class ViewStore {
     const next: View = {
       ...this.#view,
       ...(goes ? { newAct: false } : {}),
-      ...(leavesAct ? { mixId: null, sourceId: null, path: null } : {}),
+      ...(leavesAct ? { mixId: null, sourceId: null, path: null, filter: '', hidden: nothingHidden } : {}),
       ...part,
     };
     const keys = Object.keys(next) as (keyof View)[];
     if (keys.every((key) => next[key] === this.#view[key])) return;
+    if (next.theme !== this.#view.theme) localStorage.setItem(themeKey, next.theme);
+    const address = `#${next.moment}/${encodeURIComponent(next.actId ?? '')}`;
+    // Writing the address is slow, and moving about in a table does not change it.
+    if (address !== this.#address) history.replaceState(null, '', address);
+    this.#address = address;
     this.#view = next;
-    localStorage.setItem(themeKey, next.theme);
-    history.replaceState(null, '', `#${next.moment}/${encodeURIComponent(next.actId ?? '')}`);
     for (const listener of this.#listeners) listener();
   };
 }

@@ -1,7 +1,8 @@
 import type { ActSheet } from '../../core/show/act-sheet.ts';
+import type { Show } from '../../core/show/show.ts';
 import { factsOfKind, sourceKinds } from '../../core/show/source-kinds.ts';
 import { amounts } from '../../core/show/words.ts';
-import { rows, sheetOf, type TestRow } from '../helpers/sheet-of.ts';
+import { rows, sheetOf, showOf, type TestRow, type TestRows } from '../helpers/sheet-of.ts';
 
 /** Numbers from 0 to below 1, the same on every run (mulberry32). */
 export function seededNumbers(seed: number): () => number {
@@ -21,7 +22,47 @@ const stageKinds = sourceKinds.filter((kind) => factsOfKind(kind).wedgeSafe && k
 const shareOfCells = 0.5;
 
 /** An invented act of a given size on a rig that is large enough for it. */
-export function largeAct(sourceCount: number, mixCount: number, seed = 1): ActSheet {
+export const largeAct = (sourceCount: number, mixCount: number, seed = 1): ActSheet =>
+  sheetOf(largeActRows(sourceCount, mixCount, seed));
+
+/** A day of such acts, each its own, on one rig. */
+export function largeDay(acts: number, sourceCount: number, mixCount: number): Show {
+  const each = Array.from({ length: acts }, (_, at) => {
+    const { performers, sources, mixes, listeners, wishes } = largeActRows(sourceCount, mixCount, at + 1);
+    const own = (list: TestRow[] = []) => list.map((row) => ofAct(row, `act-${at}`));
+    return {
+      acts: [{ id: `act-${at}`, dayId: 'day', order: at, name: `Act ${at + 1}` }],
+      performers: own(performers).map((row) => ({ ...row, actId: `act-${at}` })),
+      sources: own(sources).map((row) => ({ ...row, actId: `act-${at}` })),
+      mixes: own(mixes).map((row) => ({ ...row, actId: `act-${at}` })),
+      listeners: own(listeners),
+      wishes: own(wishes),
+    };
+  });
+  const all = <K extends keyof (typeof each)[number]>(table: K): TestRow[] => each.flatMap((it) => it[table]);
+  return showOf({
+    ...largeActRows(sourceCount, mixCount, 1),
+    acts: all('acts'),
+    performers: all('performers'),
+    sources: all('sources'),
+    mixes: all('mixes'),
+    listeners: all('listeners'),
+    wishes: all('wishes'),
+  });
+}
+
+/** The row with the ids of what belongs to an act made those of the given act. */
+const ofAct = (row: TestRow, actId: string): TestRow =>
+  Object.fromEntries(
+    Object.entries(row).map(([field, value]) => [
+      field,
+      typeof value === 'string' && /^(performer|source|mix|listener|wish)-\d/.test(value)
+        ? `${actId} ${value}`
+        : value,
+    ]),
+  );
+
+function largeActRows(sourceCount: number, mixCount: number, seed: number): TestRows {
   const next = seededNumbers(seed);
   const pick = <T>(list: readonly T[]): T => list[Math.floor(next() * list.length)] as T;
   const sources: TestRow[] = Array.from({ length: sourceCount }, (_, at) => ({
@@ -48,7 +89,7 @@ export function largeAct(sourceCount: number, mixCount: number, seed = 1): ActSh
           sourceId: `source-${sourceAt}`,
           amount: pick(amounts.filter((amount) => amount !== 'only' && amount !== 'none')),
         });
-  return sheetOf({
+  return {
     rig: { channelCount: sourceCount * 2, gainOwner: 'front of house' },
     boxes: [{ id: 'box-a' }, { id: 'box-b' }],
     sockets: ['box-a', 'box-b'].flatMap((boxId) => rows(Math.ceil(sourceCount / 2), { id: boxId, boxId })),
@@ -85,5 +126,5 @@ export function largeAct(sourceCount: number, mixCount: number, seed = 1): ActSh
       performerId: `performer-${at % Math.ceil(mixCount / 2)}`,
     })),
     wishes,
-  });
+  };
 }

@@ -14,142 +14,207 @@ async function openMixes() {
 }
 
 describe('the table of the mixes', () => {
-  test('says for a source and a mix which copy feeds it and how loud', async () => {
-    const { mixes } = await openMixes();
+  test('says which copy feeds a mix and how loud, and the listening line follows the chosen cell', async () => {
+    const { foldbook, mixes } = await openMixes();
     expect(await mixes.feed('Kick in', 'Noor')).toBe('monitors, proposed, −6');
     expect(await mixes.feed('Kick in', 'Tarn')).toBe('not in this mix');
-  });
-
-  test('the listening line follows the chosen cell', async () => {
-    const { foldbook, mixes } = await openMixes();
     await mixes.choose('Kick in', 'Noor');
     expect(await foldbook.listeningLine()).toMatch(/^Listening to Noor, mix 3, in-ears stereo, on cue pack/);
     await foldbook.press('ArrowLeft');
     expect(await foldbook.listeningLine()).toMatch(/^Listening to Elin, mix 2, wedge, on cue wedge/);
   });
 
-  test('a word, a number and Delete change a cell, and undo brings each one back', async () => {
+  test('a word, a number and Delete change a cell, and undo and redo bring each one back', async () => {
     const { foldbook, mixes } = await openMixes();
-    await mixes.choose('Guitar', 'Tarn');
-    expect(await mixes.feed('Guitar', 'Tarn')).toBe('front of house, proposed, −6');
-    await mixes.type('lots');
-    expect(await mixes.feed('Guitar', 'Tarn')).toBe('front of house, proposed, 0');
-    await mixes.type('-9');
-    expect(await mixes.feed('Guitar', 'Tarn')).toBe('front of house, decided, −9');
+    const guitar = () => mixes.feed('Guitar', 'Tarn');
+    const states = ['proposed, −6', 'proposed, 0', 'decided, −9'].map((it) => `front of house, ${it}`);
+    const type = async (text: string) => {
+      await mixes.choose('Guitar', 'Tarn');
+      await mixes.type(text);
+    };
+    expect(await guitar()).toBe(states[0]);
+    await type('lots');
+    expect(await guitar()).toBe(states[1]);
+    await type('-9');
+    expect(await guitar()).toBe(states[2]);
+    await type('6');
+    expect(await mixes.refusal()).toContain('above unity');
+    await foldbook.press('Escape');
+    expect(await guitar()).toBe(states[2]);
     await foldbook.press('Delete');
-    expect(await mixes.feed('Guitar', 'Tarn')).toBe('not in this mix');
-    for (const before of [
-      'front of house, decided, −9',
-      'front of house, proposed, 0',
-      'front of house, proposed, −6',
-    ]) {
+    expect(await guitar()).toBe('not in this mix');
+    for (const before of states.toReversed()) {
       await foldbook.saved();
       await foldbook.press('Control+z');
-      await expect.poll(() => mixes.feed('Guitar', 'Tarn')).toBe(before);
+      await expect.poll(guitar).toBe(before);
+    }
+    for (const after of states.slice(1)) {
+      await foldbook.saved();
+      await foldbook.press('Control+Shift+z');
+      await expect.poll(guitar).toBe(after);
     }
   });
 
-  test('a level above unity is refused at the cell, and Escape leaves it as it was', async () => {
-    const { foldbook, mixes } = await openMixes();
-    await mixes.choose('Guitar', 'Tarn');
-    await mixes.type('6');
-    expect(await mixes.refusal()).toContain('above unity');
-    await foldbook.press('Escape');
-    expect(await mixes.feed('Guitar', 'Tarn')).toBe('front of house, proposed, −6');
-  });
-
-  test('a range is filled by typing once', async () => {
+  test('typing goes on as in a spreadsheet, a range is typed into, filled and moved by decibels', async () => {
     const { foldbook, mixes } = await openMixes();
     await mixes.choose('Kick in', 'Tarn');
-    await foldbook.press('Shift+ArrowDown', 'Shift+ArrowRight');
+    // Enter goes down, Tab right, the arrow up.
+    await foldbook.type('-3', 'Enter', '-4', 'Tab', '-5', 'ArrowUp', '-6', 'Enter');
+    for (const [source, who, level] of [
+      ['Kick in', 'Tarn', '−3'],
+      ['Kick out', 'Tarn', '−4'],
+      ['Kick out', 'Elin', '−5'],
+      ['Kick in', 'Elin', '−6'],
+    ] as const)
+      expect(await mixes.feed(source, who)).toBe(`monitors, decided, ${level}`);
+
+    await mixes.chooseRange(['Kick in', 'Tarn'], ['Kick out', 'Elin']);
     await mixes.type('little');
-    for (const source of ['Kick in', 'Kick out'])
-      for (const who of ['Tarn', 'Elin'])
-        expect(await mixes.feed(source, who)).toBe('monitors, proposed, −12');
+    expect(await mixes.feeds(['Kick in', 'Kick out'], ['Tarn', 'Elin'])).toEqual(
+      Array(4).fill('monitors, proposed, −12'),
+    );
+    await foldbook.press('Alt+ArrowUp', 'Alt+ArrowUp', 'Alt+ArrowDown');
+    expect(await mixes.feeds(['Kick in', 'Kick out'], ['Tarn', 'Elin'])).toEqual(
+      Array(4).fill('monitors, decided, −11'),
+    );
+
+    await mixes.choose('Snare top', 'Tarn');
+    await mixes.type('-2');
+    await mixes.chooseRange(['Snare top', 'Tarn'], ['Snare top', 'Elin']);
+    await foldbook.press('Control+r');
+    expect(await mixes.feed('Snare top', 'Elin')).toMatch(/decided, −2$/);
+    await mixes.choose('Snare bottom', 'Elin');
+    await foldbook.press('Control+d');
+    expect(await mixes.feed('Snare bottom', 'Elin')).toMatch(/decided, −2$/);
+
+    await foldbook.press('Control+a', 'Delete');
+    expect(await mixes.feed('Lead vocal', 'Noor')).toBe('not in this mix');
+    await foldbook.saved();
+    await foldbook.press('Control+z');
+    await expect.poll(() => mixes.feed('Lead vocal', 'Noor')).not.toBe('not in this mix');
   });
 
-  test('cells go to a spreadsheet and come back from one', async () => {
+  test('cells go to a spreadsheet and come back, quoted, repeated, too many or wrong', async () => {
     const { foldbook, mixes } = await openMixes();
-    await mixes.choose('Lead vocal', 'Tarn');
-    await foldbook.press('Shift+ArrowRight', 'Control+c');
-    expect(await foldbook.page.evaluate(() => navigator.clipboard.readText())).toBe('lots\tsome');
-    await foldbook.page.evaluate(() => navigator.clipboard.writeText('-3\tlittle\r\n\tlots\r\n'));
+    const { page } = foldbook;
+    const clipboard = (text: string) =>
+      page.evaluate((written) => navigator.clipboard.writeText(written), text);
+    await mixes.chooseRange(['Lead vocal', 'Tarn'], ['Lead vocal', 'Elin']);
+    await foldbook.press('Control+c');
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('lots\tsome');
+
+    await clipboard('"-3"\tlittle\r\n\t"lots"\r\n');
     await mixes.choose('Hi-hat', 'Tarn');
     await foldbook.press('Control+v');
     await expect.poll(() => mixes.feed('Hi-hat', 'Tarn')).toBe('front of house, decided, −3');
     expect(await mixes.feed('Hi-hat', 'Elin')).toBe('front of house, proposed, −12');
     expect(await mixes.feed('Rack tom', 'Elin')).toBe('front of house, proposed, 0');
-  });
 
-  test('a value that cannot be pasted changes nothing and is named', async () => {
-    const { foldbook, mixes } = await openMixes();
-    await foldbook.page.evaluate(() => navigator.clipboard.writeText('lots\tvery loud'));
-    await mixes.choose('Hi-hat', 'Tarn');
+    await clipboard('lots\tvery loud');
     await foldbook.press('Control+v');
     await expect.poll(() => foldbook.problem()).toMatch(/Hi-hat in Elin.*very loud/s);
-    expect(await mixes.feed('Hi-hat', 'Tarn')).toBe('not in this mix');
+    expect(await mixes.feed('Hi-hat', 'Tarn')).toBe('front of house, decided, −3');
+
+    // One row over two: it fills both.
+    await clipboard('-7\t-8');
+    await mixes.chooseRange(['Kick in', 'Tarn'], ['Kick out', 'Elin']);
+    await foldbook.press('Control+v');
+    await expect.poll(() => mixes.feed('Kick out', 'Elin')).toMatch(/decided, −8$/);
+    expect(await mixes.feed('Kick out', 'Tarn')).toMatch(/decided, −7$/);
+
+    await foldbook.press('Control+x');
+    expect(await mixes.feed('Kick in', 'Tarn')).toBe('not in this mix');
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('-7\t-8\n-7\t-8');
+
+    await clipboard('-9\n-9\n-9');
+    await foldbook.press('Control+End', 'Control+v');
+    await expect.poll(() => foldbook.problem()).toMatch(/^2 of 3 pasted cells lay outside/);
+  });
+
+  test('it is filtered, follows who is chosen, hides and shows again', async () => {
+    const { foldbook, mixes } = await openMixes();
+    const all = await mixes.sources();
+    expect(all).toContain('Guitar');
+    await mixes.choose('Guitar', 'Tarn');
+    await foldbook.type('/', 'kick');
+    expect(await mixes.sources()).toEqual(['Kick in', 'Kick out']);
+    await foldbook.press('Enter');
+    expect(await foldbook.focused()).toMatch(/^Mixes of/);
+    await foldbook.type('/');
+    await foldbook.press('Escape');
+    expect(await mixes.sources()).toEqual(all);
+
+    await mixes.choose('Guitar', 'Elin');
+    await foldbook.press('w');
+    expect(await mixes.sources()).not.toContain('Kick in');
+    await foldbook.press('ArrowRight');
+    expect(await foldbook.listeningLine()).toContain('Listening to Noor');
+    expect(await mixes.sources()).toContain('Kick in');
+    await foldbook.press('w');
+
+    await mixes.chooseRange(['Kick in', 'Tarn'], ['Kick out', 'Tarn']);
+    await foldbook.press('h');
+    expect(await mixes.sources()).toEqual(all.filter((name) => !name.startsWith('Kick')));
+    await foldbook.press('Shift+H');
+    expect(await mixes.listeners()).not.toContain('Tarn');
+    await foldbook.press('u');
+    expect(await mixes.sources()).toEqual(all);
+    expect(await mixes.listeners()).toContain('Tarn');
+
+    await foldbook.type('/', 'no such thing');
+    await foldbook.page.getByRole('button', { name: 'Show everything' }).click();
+    expect(await mixes.sources()).toEqual(all);
+  });
+
+  test('the mouse chooses a range by drawing over it, a row or a column at its head', async () => {
+    const { mixes } = await openMixes();
+    await mixes.drawOver(['Kick in', 'Tarn'], ['Kick out', 'Elin']);
+    expect(await mixes.chosenCount()).toBe(4);
+    await mixes
+      .table()
+      .getByRole('rowheader', { name: /Guitar/ })
+      .first()
+      .click();
+    expect(await mixes.chosenCount()).toBe((await mixes.listeners()).length);
+    await mixes.table().getByRole('columnheader', { name: /Elin/ }).click();
+    expect(await mixes.chosenCount()).toBe((await mixes.sources()).length);
   });
 });
 
 describe('what the engineer decides', () => {
-  test('a chosen copy feeds the mix until it is put back', async () => {
-    const { mixes } = await openMixes();
-    await mixes.choose('Kick in', 'Noor');
-    await mixes.openDetails();
-    await mixes.chooseInDetails('Copy', 'front of house');
-    expect(await mixes.feed('Kick in', 'Noor')).toBe('front of house, decided, −6');
-    await mixes.details().getByRole('button', { name: 'Put back: Copy' }).click();
-    expect(await mixes.feed('Kick in', 'Noor')).toBe('monitors, proposed, −6');
-  });
-
-  test('a channel outside of the desk is refused with a sentence at the field', async () => {
+  test('a copy, a channel, a cue output and a copy less count until they are put back', async () => {
     const { foldbook, mixes } = await openMixes();
     await mixes.choose('Kick in', 'Noor');
     await mixes.openDetails();
+    await mixes.chooseInDetails('Copy', 'front of house');
+    expect(await mixes.feed('Kick in', 'Noor')).toMatch(/^front of house, decided, −6/);
+    await mixes.details().getByRole('button', { name: 'Put back: Copy' }).click();
+    expect(await mixes.feed('Kick in', 'Noor')).toBe('monitors, proposed, −6');
+
     const channel = mixes.details().getByLabel('Channel of the copy for monitors');
     await channel.fill('200');
     await foldbook.press('Enter');
     expect(await mixes.details().getByRole('alert').innerText()).toBe('Type a whole number from 1 to 64.');
     await channel.fill('50');
     await foldbook.press('Enter');
-    await expect
-      .poll(() =>
-        mixes
-          .table()
-          .getByRole('rowheader', { name: /Kick in/ })
-          .innerText(),
-      )
-      .toMatch(/50/);
-  });
+    const head = mixes.table().getByRole('rowheader', { name: /Kick in/ });
+    await expect.poll(() => head.innerText()).toMatch(/50/);
 
-  test('another cue output changes the listening line', async () => {
-    const { foldbook, mixes } = await openMixes();
-    await mixes.choose('Kick in', 'Noor');
-    await mixes.openDetails();
     await mixes.chooseInDetails('Cue output', 'cue wedge');
     await expect.poll(() => foldbook.listeningLine()).toMatch(/Noor.*on cue wedge/);
-  });
 
-  test('taking away a copy moves the mixes it fed and is undone by one key', async () => {
-    const { foldbook, mixes } = await openMixes();
-    await mixes.choose('Kick in', 'Noor');
-    await mixes.openDetails();
     await mixes.details().getByRole('checkbox', { name: 'monitors' }).uncheck();
-    await expect.poll(() => mixes.feed('Kick in', 'Noor')).toBe('front of house, proposed, −6');
+    await expect.poll(() => mixes.feed('Kick in', 'Noor')).toMatch(/^front of house, proposed, −6/);
     await foldbook.saved();
     await mixes.table().focus();
     await foldbook.press('Control+z');
     await expect.poll(() => mixes.feed('Kick in', 'Noor')).toBe('monitors, proposed, −6');
   });
-});
 
-describe('putting back', () => {
   test('a section says how many decisions would go, asks, and is undone by one key', async () => {
     const { foldbook, mixes } = await openMixes();
     await mixes.choose('Kick in', 'Noor');
-    await mixes.type('-20');
-    await foldbook.press('ArrowDown');
-    await mixes.type('-21');
+    await foldbook.type('-20', 'Enter', '-21', 'Enter');
     await foldbook.saved();
     await foldbook.page.getByRole('button', { name: 'Put back …' }).click();
     const dialog = foldbook.page.getByRole('dialog', { name: 'Put back to the proposal' });

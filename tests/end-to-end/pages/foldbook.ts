@@ -130,6 +130,14 @@ export class Foldbook {
     return this.page.getByRole('alert').first().innerText();
   }
 
+  /** Types texts and presses keys in turn, as they come: a word that names a key is pressed. */
+  async type(...parts: string[]): Promise<void> {
+    for (const part of parts) {
+      if (/^(Enter|Escape|Tab|Arrow(Up|Down|Left|Right))$/.test(part)) await this.page.keyboard.press(part);
+      else await this.page.keyboard.type(part);
+    }
+  }
+
   async press(...keys: string[]): Promise<void> {
     for (const key of keys) await this.page.keyboard.press(key);
   }

@@ -27,14 +27,45 @@ export class MixesPage {
 
   /** What a cell says: "monitors, proposed, −6", or "not in this mix". */
   async feed(source: string, who: string): Promise<string> {
-    const text = await this.cell(source, who).innerText();
-    const [, purpose, by] = /: ([a-z -]+), (decided|proposed),/.exec(text) ?? [];
-    const level = /(?:off|−?\d+(?:\.\d+)?)\s*$/.exec(text)?.[0].trim();
-    return purpose ? `${purpose}, ${by}, ${level}` : text.replace(/^.*: /, '').trim();
+    const says = await this.cell(source, who).getAttribute('aria-label');
+    return says?.replace(/^.*: /, '') ?? '';
+  }
+
+  /** What every given mix takes of every given source, row by row. */
+  async feeds(sources: readonly string[], whos: readonly string[]): Promise<string[]> {
+    const says: string[] = [];
+    for (const source of sources) for (const who of whos) says.push(await this.feed(source, who));
+    return says;
   }
 
   async choose(source: string, who: string): Promise<void> {
     await this.cell(source, who).click();
+  }
+
+  async chooseRange(from: [source: string, who: string], to: [source: string, who: string]): Promise<void> {
+    await this.cell(...from).click();
+    await this.cell(...to).click({ modifiers: ['Shift'] });
+  }
+
+  /** Draws over a range with the mouse. */
+  async drawOver(from: [source: string, who: string], to: [source: string, who: string]): Promise<void> {
+    await this.cell(...from).hover();
+    await this.#page.mouse.down();
+    await this.cell(...to).hover();
+    await this.#page.mouse.up();
+  }
+
+  chosenCount(): Promise<number> {
+    return this.table().locator('[aria-selected="true"]').count();
+  }
+
+  /** The sources and the listeners that the table shows, of those in sight. */
+  sources(): Promise<string[]> {
+    return this.table().getByRole('rowheader').locator('strong').allInnerTexts();
+  }
+
+  listeners(): Promise<string[]> {
+    return this.table().getByRole('columnheader').locator('strong').allInnerTexts();
   }
 
   /** Types into the chosen cells and presses Enter. */
