@@ -4,7 +4,7 @@ import { Modal } from '../parts/modal.tsx';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { type Findable, findables, findByText } from './find-index.ts';
-import './find-anything.css';
+import '../parts/find-list.css';
 
 const most = 40;
 
