@@ -1,5 +1,5 @@
 import type { Plan } from '../plan/plan.ts';
-import type { Act, Day } from '../show/act.ts';
+import type { Day } from '../show/act.ts';
 import { actSheet, actsOfDay } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
@@ -9,6 +9,7 @@ import { entriesOfDay } from './entries.ts';
 import { boundParts } from './lower-bound.ts';
 import { criticalPath, type Person, sendPeople } from './people.ts';
 import { schedule } from './schedule.ts';
+import { secondsBetween } from './seconds-between.ts';
 import type { Task } from './task.ts';
 import { slotSeconds } from './task-kinds.ts';
 import { tasksBetween } from './tasks-between.ts';
@@ -37,7 +38,7 @@ export type Changeover = {
   lowerBoundSeconds: number;
   /** What keeps it from being shorter: more hands help only where it says so. */
   limitedBy: 'hands' | 'desk' | 'order of tasks';
-  /** From the end of one set to the start of the next, or the day's usual changeover; never below 0. */
+  /** See `secondsBetween`. */
   secondsThere: number;
   problem: string | null;
 };
@@ -141,9 +142,4 @@ function whyNoSchedule(tasks: readonly Task[], crewSize: number): string {
   const most = Math.max(0, ...tasks.map((task) => task.hands));
   if (crewSize === 0) return 'There is nobody on stage: set the size of the crew.';
   return `One task needs ${most} people and the crew has ${crewSize}: ${tasks.find((it) => it.hands === most)?.what ?? ''}`;
-}
-
-function secondsBetween(day: Day, from: Act, to: Act): number {
-  if (from.endMinute === null || to.startMinute === null) return day.changeoverMinutes * 60;
-  return Math.max(0, to.startMinute - from.endMinute) * 60;
 }

@@ -36,7 +36,8 @@ export function App() {
 
   if (phase === 'opening') return <Opening />;
   if (phase === 'failed') return <OpenFailed />;
-  const isEmpty = here.open === null && view.moment !== 'rig' && !(view.moment === 'advance' && here.day);
+  const needsNoAct = view.moment === 'rig' || view.moment === 'recall';
+  const isEmpty = here.open === null && !needsNoAct && !(view.moment === 'advance' && here.day);
   const Screen = isEmpty ? Guide : screens[view.moment];
   return (
     <div className="frame">

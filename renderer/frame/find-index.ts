@@ -1,3 +1,4 @@
+import type { FoundInArchive } from '../../core/contract/archive.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 import { type BindingId, handledBindings } from '../keys/bindings.ts';
@@ -74,6 +75,19 @@ function ofAct(show: Show, actId: Id): Findable[] {
           ];
     }),
   ];
+}
+
+/** A name of the archive; it leads to its past act. */
+export function findablePast({ kind, name, act }: FoundInArchive): Findable {
+  const { actId, actName, dayName, date } = act;
+  const day = [dayName, date].filter((part) => part !== '').join(' ');
+  return {
+    key: `past ${kind} ${name} ${actId}`,
+    kind: 'past',
+    name,
+    place: kind === 'act' ? day : `${actName}, ${day}`,
+    leads: { look: { moment: 'recall', pastActId: actId } },
+  };
 }
 
 const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();

@@ -22,4 +22,5 @@ export const screens: Record<Moment, ComponentType> = {
   show: ShowScreen,
   paper: lazy(async () => ({ default: (await import('../paper/paper-screen.tsx')).PaperScreen })),
   rig: lazy(async () => ({ default: (await import('../rig/rig-screen.tsx')).RigScreen })),
+  recall: lazy(async () => ({ default: (await import('../recall/recall-screen.tsx')).RecallScreen })),
 };

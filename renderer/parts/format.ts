@@ -17,6 +17,12 @@ export function timeText(minute: number): string {
   return `${two(Math.floor(minute / 60) % 24)}:${two(minute % 60)}`;
 }
 
+/** The time of day of an ISO 8601 time, on this machine's clock. */
+export function clockText(iso: string): string {
+  const time = new Date(iso);
+  return timeText(time.getHours() * 60 + time.getMinutes());
+}
+
 /** Minutes from midnight from "14:00", "14.00" or "1400"; null where it is no time. */
 export function parseTime(text: string): number | null {
   const match = /^\s*(\d{1,2})[:. ]?(\d{2})\s*$/.exec(text);

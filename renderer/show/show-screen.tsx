@@ -1,28 +1,26 @@
-import { type KeyboardEvent, useEffect, useMemo } from 'react';
-import type { Mix } from '../../core/show/act.ts';
-import { listeningSentence } from '../frame/listening.ts';
-import { CopyMark } from '../parts/copy-mark.tsx';
+import { useEffect, useMemo, useState } from 'react';
+import { lineResultsOf, nextToCheck } from '../../core/run/line-check.ts';
+import { lineFaults } from '../../core/run/line-faults.ts';
+import { type CheckOrder, linesToCheck } from '../../core/run/lines-to-check.ts';
+import { beginSet, moveFrom, moveOn } from '../../core/run/move-on.ts';
+import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
-import { levelText } from '../parts/format.ts';
-import { busText, deviceNames, deviceText, outputText, socketName, whoHears } from '../parts/names.ts';
-import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
-import { findingPlaces } from '../state/finding-places.ts';
 import { useHere } from '../state/here.tsx';
+import { newId } from '../state/new-id.ts';
 import { words } from '../wording/words.ts';
+import { LineCheck } from './line-check.tsx';
+import { NoteField } from './note-field.tsx';
+import { Performers } from './performers.tsx';
+import { ShowHead } from './show-head.tsx';
 import './show-screen.css';
 
-/** Who is on stage, and for the chosen one what they hear, the loudest first. Arrows choose. */
+/** The act that is on: who is on stage, what the chosen one hears, what happened; and the line check before it. */
 export function ShowScreen() {
-  const { open, view, look } = useHere();
+  const { open, look } = useHere();
   const text = words.show;
-  const mixes = open?.sheet.mixes ?? [];
-  const chosen = mixes.find((mix) => mix.id === view.mixId) ?? mixes[0];
-  // Somebody is always chosen here, and the listening line follows who is.
-  useEffect(() => {
-    if (chosen) look({ mixId: chosen.id });
-  }, [chosen, look]);
-  if (!open || mixes.length === 0)
+  if (!open) return <EmptyScreen what={text.noAct} todo={words.changeover.emptyTodo} />;
+  if (open.sheet.mixes.length + open.sheet.sources.length === 0)
     return (
       <EmptyScreen
         what={text.empty}
@@ -30,116 +28,94 @@ export function ShowScreen() {
         action={{ label: words.mixes.toAdvance, run: () => look({ moment: 'advance' }) }}
       />
     );
-  const onKeyDown = (event: KeyboardEvent<HTMLUListElement>) => {
-    const by = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
-    if (by === undefined || event.altKey) return;
-    event.preventDefault();
-    const at = Math.max(0, Math.min(mixes.length - 1, (chosen ? mixes.indexOf(chosen) : 0) + by));
-    const next = mixes[at];
-    if (next) look({ mixId: next.id });
-    event.currentTarget.querySelectorAll<HTMLElement>('button')[at]?.focus();
+  return <ActOnShow key={open.sheet.act.id} open={open} />;
+}
+
+/** Long enough to read what would happen; nobody finds the act armed who comes back later. */
+const armedMs = 15_000;
+
+function ActOnShow({ open }: { open: ActOnScreen }) {
+  const { show, acts, change, look } = useHere();
+  const { act } = open.sheet;
+  const [checks, setChecks] = useState(false);
+  const [order, setOrder] = useState<CheckOrder>('by socket');
+  const [isArmed, setArmed] = useState(false);
+  const [notes, setNotes] = useState(false);
+  const lines = useMemo(() => linesToCheck(open.sheet, open.derived.plan, order), [open, order]);
+  const results = useMemo(() => lineResultsOf(show, act.id), [show, act.id]);
+  const faults = useMemo(() => lineFaults(lines, results), [lines, results]);
+  const move = moveFrom(acts, act.id);
+  useEffect(() => {
+    if (!isArmed) return;
+    const timer = setTimeout(() => setArmed(false), armedMs);
+    return () => clearTimeout(timer);
+  }, [isArmed]);
+
+  const goOn = () => {
+    if (!move) return;
+    setArmed(false);
+    change(moveOn(show, move, new Date().toISOString(), newId));
+    if (move.comes) look({ actId: move.comes.id });
   };
+  const pressNext = (isHeld: boolean) => {
+    if (isHeld) return;
+    if (isArmed) goOn();
+    else setArmed(move !== null);
+  };
+  const check = () => {
+    // The check goes on where it was left, whatever was chosen meanwhile.
+    if (!checks) look({ sourceId: nextToCheck(lines, results, null) });
+    setChecks(!checks);
+  };
+  const begin = () => change(beginSet(show, act, new Date().toISOString(), newId));
+
+  useMomentKeys((key, isHeld) => {
+    if (key === 'n') pressNext(isHeld);
+    else if (key === 'Escape' && isArmed) setArmed(false);
+    else if (key === 'b') begin();
+    else if (key === 'l') check();
+    else if (key === 't') setNotes(true);
+    else return false;
+    return true;
+  });
+
   return (
     <div className="show">
-      <section aria-label={text.performers}>
-        <ul className="show-performers" onKeyDown={onKeyDown}>
-          {mixes.map((mix) => (
-            <li key={mix.id}>
-              <PerformerButton open={open} mix={mix} isChosen={mix === chosen} />
-            </li>
-          ))}
-        </ul>
-      </section>
-      {chosen && <WhatTheyHear open={open} mix={chosen} />}
-    </div>
-  );
-}
-
-function PerformerButton({ open, mix, isChosen }: { open: ActOnScreen; mix: Mix; isChosen: boolean }) {
-  const { look } = useHere();
-  const places = useMemo(() => findingPlaces(open), [open]);
-  const worst = worstOf(places.ofMix.get(mix.id) ?? []);
-  const planned = open.derived.plan.mixes.find((it) => it.mixId === mix.id);
-  return (
-    <button
-      type="button"
-      className="show-performer"
-      aria-pressed={isChosen}
-      tabIndex={isChosen ? 0 : -1}
-      onClick={() => look({ mixId: mix.id })}
-    >
-      <strong>
-        {whoHears(open.sheet, mix)} {worst && <SeverityMark severity={worst} />}
-      </strong>
-      <span>{deviceNames(open.sheet, planned) ?? deviceText(mix)}</span>
-    </button>
-  );
-}
-
-function WhatTheyHear({ open, mix }: { open: ActOnScreen; mix: Mix }) {
-  const { sheet, derived } = open;
-  const { look } = useHere();
-  const text = words.show;
-  const planned = derived.plan.mixes.find((it) => it.mixId === mix.id);
-  const heard = derived.feeds
-    .flatMap((feeds, place) => {
-      const feed = feeds.find((it) => it.mixId === mix.id);
-      const source = sheet.sources[place];
-      return source && feed && feed.purpose !== null ? [{ source, feed, purpose: feed.purpose }] : [];
-    })
-    .sort((a, b) => (b.feed.levelDb ?? -200) - (a.feed.levelDb ?? -200));
-  const socketOf = (sourceId: string) =>
-    socketName(sheet, derived.plan.patches.find((it) => it.sourceId === sourceId)?.socketId ?? null);
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
-    <section className="show-hears" aria-label={text.hears(whoHears(sheet, mix))} tabIndex={0}>
-      <h2>{text.hears(whoHears(sheet, mix))}</h2>
-      <p className="show-way">
-        {[
-          deviceText(mix),
-          words.mixes.bus(busText(sheet, planned)),
-          outputText(sheet, planned) ?? words.mixes.noOutput,
-        ].join(' · ')}
-      </p>
-      <p className="show-cue">{listeningSentence(open, mix.id)}</p>
-      {heard.length === 0 ? (
-        <p>{text.nothing}</p>
+      <ShowHead
+        open={open}
+        move={move}
+        isArmed={isArmed}
+        checks={checks}
+        lines={lines}
+        results={results}
+        onBegin={begin}
+        onCheck={check}
+        onNote={() => setNotes(true)}
+        onArm={() => setArmed(move !== null)}
+        onDisarm={() => setArmed(false)}
+        onMoveOn={goOn}
+      />
+      {notes && <NoteField open={open} ofSource={checks} onClose={() => setNotes(false)} />}
+      {checks ? (
+        <LineCheck
+          open={open}
+          lines={lines}
+          results={results}
+          faults={faults}
+          order={order}
+          onOrder={setOrder}
+          onLeave={() => setChecks(false)}
+        />
       ) : (
-        <table>
-          <caption className="unseen">{text.hears(whoHears(sheet, mix))}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{text.level}</th>
-              <th scope="col">{text.source}</th>
-              <th scope="col">{text.copy}</th>
-              <th scope="col">{text.socket}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {heard.map(({ source, feed, purpose }) => (
-              <tr key={source.id}>
-                <td className="show-level">{levelText(feed.levelDb)}</td>
-                <th scope="row">
-                  <button
-                    type="button"
-                    className="plain"
-                    onClick={() =>
-                      look({ sourceId: source.id, mixId: mix.id, moment: 'mixes', side: 'details' })
-                    }
-                  >
-                    {source.name}
-                  </button>
-                </th>
-                <td>
-                  <CopyMark purpose={purpose} says />{' '}
-                  {feed.channel === null ? '' : words.common.channel(feed.channel)}
-                </td>
-                <td>{socketOf(source.id) ?? words.common.nothing}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Performers
+          open={open}
+          faults={faults}
+          onFault={(sourceId) => {
+            look({ sourceId });
+            setChecks(true);
+          }}
+        />
       )}
-    </section>
+    </div>
   );
 }

@@ -1,7 +1,17 @@
 import type { Id } from '../../core/show/rig.ts';
 
 /** The moments of the engineer's day, in the order of the day. */
-export const moments = ['advance', 'mixes', 'stage', 'day', 'changeover', 'show', 'paper', 'rig'] as const;
+export const moments = [
+  'advance',
+  'mixes',
+  'stage',
+  'day',
+  'changeover',
+  'show',
+  'paper',
+  'rig',
+  'recall',
+] as const;
 export type Moment = (typeof moments)[number];
 
 /** What this window looks at. Not part of the show: two windows may look at different acts. */
@@ -10,6 +20,8 @@ export type View = {
   actId: Id | null;
   mixId: Id | null;
   sourceId: Id | null;
+  /** The act of the archive that is open on Recall. */
+  pastActId: Id | null;
   /** Beside the mixes: what is wrong with the act, or what is known of the chosen source and mix. */
   side: 'findings' | 'details';
   /** The drawing of the way from performer to device instead of the table, of the chosen source or mix. */
@@ -42,6 +54,7 @@ export class ViewStore {
     ...fromAddress(),
     mixId: null,
     sourceId: null,
+    pastActId: null,
     side: 'findings',
     path: null,
     filter: '',

@@ -4,6 +4,8 @@ import { count } from './count.ts';
 import { englishChangeover } from './english-changeover.ts';
 import { englishDay } from './english-day.ts';
 import { englishPaper } from './english-paper.ts';
+import { englishRecall } from './english-recall.ts';
+import { englishShow } from './english-show.ts';
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -45,6 +47,7 @@ export const english = {
     show: 'Show',
     paper: 'Paper',
     rig: 'Rig',
+    recall: 'Recall',
   } satisfies Record<Moment, string>,
 
   frame: {
@@ -466,17 +469,8 @@ export const english = {
   day: englishDay,
   changeover: englishChangeover,
 
-  show: {
-    empty: 'This act has no mixes yet.',
-    emptyTodo: 'Bring in its rider, or add its mixes on Advance.',
-    performers: 'Performers',
-    hears: (who: string) => `${who} hears`,
-    nothing: 'Nothing is in this mix.',
-    level: 'dB',
-    source: 'source',
-    copy: 'copy',
-    socket: 'socket',
-  },
+  show: englishShow,
+  recall: englishRecall,
 
   stage: {
     empty: 'There is no act to draw.',
@@ -573,6 +567,7 @@ export const english = {
       channel: 'channel',
       mix: 'mix',
       action: 'action',
+      past: 'past',
     },
   },
 
