@@ -1,13 +1,13 @@
 import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type Outcome, type Problem, refuse } from '../../core/contract/problem.ts';
+import { ageInWords } from '../../core/show/age-in-words.ts';
 import { documentFromShow, type Rows } from '../../core/show/show.ts';
 import type { StoredAct } from '../database/archive.ts';
 import { newShowInMemory, openShow, showInMemory } from '../database/open-show.ts';
 import { salvage } from '../database/salvage.ts';
 import { ShelteredShow } from '../database/sheltered-show.ts';
 import type { ShowDatabase } from '../database/show-database.ts';
-import { ageInWords } from './age-in-words.ts';
 import { type CopyFolders, firstWritable } from './copy-folders.ts';
 import { type CopyFile, copiesIn, isOwnCopy } from './copy-names.ts';
 import { readCopy } from './read-copy.ts';
