@@ -9,7 +9,16 @@ import { temporaryFolder } from '../../helpers/temporary-folder.ts';
 
 const projectRoot = resolve(import.meta.dirname, '..', '..', '..');
 
-export type Moment = 'Advance' | 'Mixes' | 'Stage' | 'Day' | 'Changeover' | 'Show' | 'Paper' | 'Rig';
+export type Moment =
+  | 'Advance'
+  | 'Mixes'
+  | 'Stage'
+  | 'Day'
+  | 'Changeover'
+  | 'Show'
+  | 'Paper'
+  | 'Rig'
+  | 'Recall';
 export const moments: readonly Moment[] = [
   'Advance',
   'Mixes',
@@ -19,6 +28,7 @@ export const moments: readonly Moment[] = [
   'Show',
   'Paper',
   'Rig',
+  'Recall',
 ];
 
 /** A program folder with the real page, and a show in place of the demo. */
