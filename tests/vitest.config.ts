@@ -16,6 +16,7 @@ const electronProject = {
     name: 'electron',
     root,
     include: ['tests/electron/**/*.test.ts'],
+    fileParallelism: false,
     testTimeout: 120_000,
     expect: expectSettings,
   },
@@ -32,18 +33,21 @@ export default defineConfig({
           name: 'unit',
           root,
           include: ['tests/{unit,property,contract,reference}/**/*.test.ts'],
+          // The usual number leaves one core idle: on a machine of two, half of them.
+          maxWorkers: '100%',
           testTimeout: 20_000,
           expect: expectSettings,
         },
       },
       {
         resolve: { alias: { electron: standIn } },
-        // Real Chromium, one file at a time: two browsers at once would fight for a small machine.
+        // Real Chromium, after all else and two files at once: more would fight for a small machine.
         test: {
           name: 'end-to-end',
           root,
           include: ['tests/end-to-end/**/*.test.ts'],
-          fileParallelism: false,
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           testTimeout: 60_000,
           expect: expectSettings,
           hookTimeout: 60_000,
