@@ -117,6 +117,7 @@ export const KeptState = z.strictObject({
   /** The write after which it was kept; -1: kept in another file, so who wrote what since is not known. */
   revision: z.number().int(),
 });
+export type KeptState = z.infer<typeof KeptState>;
 
 /** A durable write that touched what differs: when, on which machine, what. */
 export const WritingOut = z.strictObject({

@@ -11,7 +11,7 @@ import { Guide } from './guide.tsx';
 import { KeyCard } from './key-card.tsx';
 import { goToNextRegion } from './regions.ts';
 import { RunningOrder } from './running-order.tsx';
-import { screens } from './screens.ts';
+import { KeepDialog, screens } from './screens.ts';
 import { TopBar } from './top-bar.tsx';
 import { OpenFailed, Opening } from './whole-page-states.tsx';
 import './app.css';
@@ -51,6 +51,11 @@ export function App() {
       <BottomLine />
       {view.open === 'find' && <FindAnything run={run} />}
       {view.open === 'keys' && <KeyCard />}
+      {view.open === 'keep' && (
+        <Suspense>
+          <KeepDialog />
+        </Suspense>
+      )}
     </div>
   );
 }
@@ -68,6 +73,7 @@ function actions({ view, look, undo, redo, acts, open }: Here): Record<BindingId
     ...toMoment,
     find: () => look({ open: view.open === 'find' ? 'nothing' : 'find' }),
     keys: () => look({ open: view.open === 'keys' ? 'nothing' : 'keys' }),
+    keep: () => look({ open: view.open === 'keep' ? 'nothing' : 'keep' }),
     undo,
     redo,
     theme: () => look({ theme: view.theme === 'night' ? 'day' : 'night' }),

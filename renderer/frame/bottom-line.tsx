@@ -47,6 +47,14 @@ export function BottomLine() {
         >
           {words.saving.redoShort}
         </button>
+        <button
+          type="button"
+          className="plain"
+          title={words.keep.openTitle}
+          onClick={() => look({ open: 'keep' })}
+        >
+          {words.keep.open}
+        </button>
         <button type="button" className="plain" onClick={() => look({ theme: other })}>
           {other === 'day' ? words.frame.toDay : words.frame.toNight}
         </button>

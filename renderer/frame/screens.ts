@@ -24,3 +24,8 @@ export const screens: Record<Moment, ComponentType> = {
   rig: lazy(async () => ({ default: (await import('../rig/rig-screen.tsx')).RigScreen })),
   recall: lazy(async () => ({ default: (await import('../recall/recall-screen.tsx')).RecallScreen })),
 };
+
+/** Opened now and then: in a file of its own. */
+export const KeepDialog = lazy(async () => ({
+  default: (await import('../keep/keep-dialog.tsx')).KeepDialog,
+}));

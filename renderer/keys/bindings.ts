@@ -19,6 +19,7 @@ const table = [
   { id: 'keys', keys: ['?', 'F1'], where: 'everywhere', text: 'Show this card' },
   { id: 'undo', keys: ['Ctrl+Z'], where: 'everywhere', text: 'Undo' },
   { id: 'redo', keys: ['Ctrl+Shift+Z', 'Ctrl+Y'], where: 'everywhere', text: 'Redo' },
+  { id: 'keep', keys: ['Ctrl+S'], where: 'everywhere', text: 'Back-ups, kept states and files' },
   { id: 'theme', keys: ['F8'], where: 'everywhere', text: 'Night or day theme' },
   { id: 'region', keys: ['F6'], where: 'everywhere', text: 'Next part of the window' },
   { id: 'regionBack', keys: ['Shift+F6'], where: 'everywhere', text: 'Part of the window before' },

@@ -5,9 +5,11 @@ import './modal.css';
 export function Modal({
   title,
   onClose,
+  isWide = false,
   children,
 }: {
   title: string;
+  isWide?: boolean;
   onClose: () => void;
   children: ReactNode;
 }) {
@@ -27,7 +29,7 @@ export function Modal({
     // biome-ignore lint/a11y/useKeyWithClickEvents: a click beside the dialog is a convenience; Escape is its key.
     <dialog
       ref={ref}
-      className="modal"
+      className={isWide ? 'modal is-wide' : 'modal'}
       aria-label={title}
       onCancel={(event) => {
         event.preventDefault();

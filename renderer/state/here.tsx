@@ -14,6 +14,7 @@ export type Here = ShowState & {
   change: ShowStore['change'];
   undo: ShowStore['undo'];
   redo: ShowStore['redo'];
+  take: ShowStore['take'];
   tell: ShowStore['tell'];
   dismiss: ShowStore['dismiss'];
   connection: Connection;
@@ -45,7 +46,7 @@ export function HereProvider({
   const state = useSyncExternalStore(showStore.subscribe, showStore.state);
   const view = useSyncExternalStore(viewStore.subscribe, viewStore.view);
   const here = useMemo((): Here => {
-    const { change, undo, redo, tell, dismiss } = showStore;
+    const { change, undo, redo, take, tell, dismiss } = showStore;
     return {
       ...state,
       ...placeOf(state, view.actId),
@@ -54,6 +55,7 @@ export function HereProvider({
       change,
       undo,
       redo,
+      take,
       tell,
       dismiss,
       connection,

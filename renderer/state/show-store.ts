@@ -88,6 +88,9 @@ export class ShowStore {
     void this.#send();
   };
 
+  /** Takes the durable change that another call of this window made: a restore, something brought in. */
+  readonly take = (changed: Changed): void => this.#takeChanged(changed);
+
   readonly dismiss = (): void => this.#set({ problem: null });
 
   /** Says a sentence of the page's own, for example why a file was refused. */

@@ -32,7 +32,7 @@ export type View = {
   hidden: ReadonlySet<Id>;
   /** The table follows who is chosen: it shows only the sources of the chosen mix. */
   follows: boolean;
-  open: 'nothing' | 'find' | 'keys';
+  open: 'nothing' | 'find' | 'keys' | 'keep';
   /** A rider is being brought in for an act that is not there yet. */
   newAct: boolean;
   theme: 'night' | 'day';

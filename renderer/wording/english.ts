@@ -3,6 +3,7 @@ import type { Moment } from '../state/view-store.ts';
 import { count } from './count.ts';
 import { englishChangeover } from './english-changeover.ts';
 import { englishDay } from './english-day.ts';
+import { englishKeep } from './english-keep.ts';
 import { englishPaper } from './english-paper.ts';
 import { englishRecall } from './english-recall.ts';
 import { englishShow } from './english-show.ts';
@@ -487,6 +488,7 @@ export const english = {
   },
 
   paper: englishPaper,
+  keep: englishKeep,
 
   rig: {
     empty: 'There is no house rig yet.',

@@ -1,0 +1,25 @@
+import type { Differences } from '../../core/contract/copies.ts';
+import { words } from '../wording/words.ts';
+
+/** Row by row what comes, goes and changes, with the words before and after. */
+export function DifferenceList({ differences: { rows, count } }: { differences: Differences }) {
+  const text = words.keep;
+  return (
+    <ul className="keep-differences">
+      {rows.map(({ table, id, kind, what, fields }) => (
+        <li key={`${table} ${id}`} className={`is-${kind}`}>
+          <span className="keep-kind">{text.difference[kind]}</span>
+          <span>
+            {what}
+            {fields.map(({ field, before, after }) => (
+              <span key={field} className="keep-field">
+                {text.difference.field(field, before, after)}
+              </span>
+            ))}
+          </span>
+        </li>
+      ))}
+      {count > rows.length && <li className="quiet">{text.more(count - rows.length)}</li>}
+    </ul>
+  );
+}
