@@ -41,7 +41,6 @@ export function AsItRan({ open, faults, onFault }: Props) {
         </>
       )}
       <h3>{text.asItRan}</h3>
-      <KeepInArchive act={act} />
       {events.length === 0 ? (
         <p className="quiet">{text.nothingKept}</p>
       ) : (
@@ -54,6 +53,7 @@ export function AsItRan({ open, faults, onFault }: Props) {
           ))}
         </ul>
       )}
+      <KeepInArchive act={act} />
     </section>
   );
 }

@@ -71,6 +71,7 @@ export function LevelBar({ open, mix, chosen, heard, isTyping, onType, onStep, o
           </button>
           <button
             type="button"
+            className="plain"
             onClick={() =>
               look({ sourceId: chosen.source.id, mixId: mix.id, moment: 'mixes', side: 'details' })
             }
@@ -79,13 +80,15 @@ export function LevelBar({ open, mix, chosen, heard, isTyping, onType, onStep, o
           </button>
         </fieldset>
       )}
-      {others.length > 0 && mix.mixedAt === 'house desk' && (
-        <BringInSource
-          others={others}
-          onBringIn={(source) => onSet({ source, levelDb: null }, open.sheet.rig.littleDb)}
-        />
-      )}
-      <p className="show-caution">{text.levelCaution}</p>
+      <div className="level-bar-below">
+        {others.length > 0 && mix.mixedAt === 'house desk' && (
+          <BringInSource
+            others={others}
+            onBringIn={(source) => onSet({ source, levelDb: null }, open.sheet.rig.littleDb)}
+          />
+        )}
+        <p className="show-caution">{text.levelCaution}</p>
+      </div>
     </div>
   );
 }

@@ -52,14 +52,14 @@ export const englishShow = {
   choose: 'Choose a source to keep a level that was changed at the desk.',
   louder: '1 dB louder',
   quieter: '1 dB quieter',
-  typeLevel: 'Type a level',
+  typeLevel: 'Type',
   levelBad: (text: string) => `“${text}” is no level. Type dB from −60 to 10, for example −6, or off.`,
   asPlanned: 'As planned',
   inMixes: 'In the mixes',
   bringInWhich: 'Source that is not in this mix',
   bringIn: 'Bring in',
   levelCaution:
-    'The desk is not moved from here: this keeps what was changed on it. Loud monitors harm hearing: go up in small steps, with the performer’s sign.',
+    'This does not move the desk: it keeps what was changed there. Loud monitors harm hearing: go up in small steps, on the performer’s sign.',
   levelLabel: (who: string, source: string, level: string) => `${source} for ${who}: ${level} as it runs`,
 
   // As it ran.
@@ -113,7 +113,10 @@ export const englishShow = {
   atChannel: 'Channel',
   mic: 'Microphone, DI',
   noMic: 'not said',
-  pickUps: { mic: 'microphone', di: 'DI', line: 'line', wireless: 'wireless' } satisfies Record<PickUp, string>,
+  pickUps: { mic: 'microphone', di: 'DI', line: 'line', wireless: 'wireless' } satisfies Record<
+    PickUp,
+    string
+  >,
   phantom: '48 V',
   phantomOn: 'on',
   phantomOff: 'off',
