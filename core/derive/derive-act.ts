@@ -71,7 +71,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     levels: deriveLevels(sheet, sends, secondFeeds),
     cues: deriveCues(sheet, plan, decided.cueOfMix),
     inputs: deriveInputs(sheet, plan),
-    gains: deriveGains(sheet, plan),
+    gains: deriveGains(sheet, copies),
     talk: deriveTalk(sheet, sends),
     splits: deriveSplits(sheet, wishes),
     deviceById: index.deviceById,

@@ -48,13 +48,15 @@ export type MixWithPlan = {
 
 /** Each mix with its plan, in sheet order. */
 export function mixesWithPlans(sheet: ActSheet, index: SheetIndex, plan: Plan): MixWithPlan[] {
-  return sheet.mixes.flatMap((mix, mixAt) => {
+  const mixes: MixWithPlan[] = [];
+  sheet.mixes.forEach((mix, mixAt) => {
     const planned = plan.mixes[mixAt];
-    if (!planned) return [];
+    if (!planned) return;
     const devices = found(planned.deviceIds, index.deviceById);
     const outputs = found(planned.outputIds, index.outputById);
-    return [{ mix, planned, mixAt, devices, outputs }];
+    mixes.push({ mix, planned, mixAt, devices, outputs });
   });
+  return mixes;
 }
 
 function found<T>(ids: readonly Id[], byId: ReadonlyMap<Id, T>): T[] {

@@ -1,11 +1,10 @@
 import { gainNeededDb, microphoneOutputDbu } from '../acoustics/microphone-level.ts';
-import type { Plan } from '../plan/plan.ts';
 import { rowsOfCopies } from '../plan/plan-copies.ts';
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { addToList } from '../show/add-to-list.ts';
-import type { Id, Rig } from '../show/rig.ts';
-import type { GainOwner, Purpose } from '../show/words.ts';
+import type { Rig } from '../show/rig.ts';
+import { type GainOwner, type Purpose, purposes } from '../show/words.ts';
+import type { CopiesOfSource } from './copies-of-source.ts';
 import type { CopyTrim, SourceGain } from './derived.ts';
 
 /**
@@ -13,32 +12,26 @@ import type { CopyTrim, SourceGain } from './derived.ts';
  * the preamp: when its owner moves the gain by x dB, every copy of the other side needs -x dB of trim to stay
  * where it was.
  */
-export function deriveGains(sheet: ActSheet, plan: Plan): SourceGain[] {
+export function deriveGains(sheet: ActSheet, copies: readonly CopiesOfSource[]): SourceGain[] {
   const rows = rowsOfCopies(sheet);
-  const purposesOf = new Map<Id, Purpose[]>();
-  for (const { sourceId, purpose, channel } of plan.copies) {
-    if (channel !== null) addToList(purposesOf, sourceId, purpose);
-  }
-  return sheet.sources.map((source) => {
-    const owner = source.gainOwner ?? sheet.rig.gainOwner;
+  const { rig } = sheet;
+  const target = { targetDbfs: rig.targetLevelDbfs, fullScaleDbu: rig.fullScaleDbu };
+  return sheet.sources.map((source, at): SourceGain => {
+    const owner = source.gainOwner ?? rig.gainOwner;
     const movedDb = gainMovedDb(source);
     const inputDbu = inputLevelDbu(source);
+    const trims: CopyTrim[] = [];
+    for (const purpose of purposes)
+      if (copies[at]?.[purpose] != null)
+        trims.push(trimOf(purpose, rows[at]?.[purpose]?.trimDb ?? 0, owner, movedDb, rig));
     return {
       sourceId: source.id,
       owner,
       inputDbu,
-      neededDb:
-        inputDbu === null
-          ? null
-          : gainNeededDb(inputDbu, {
-              targetDbfs: sheet.rig.targetLevelDbfs,
-              fullScaleDbu: sheet.rig.fullScaleDbu,
-            }),
+      neededDb: inputDbu === null ? null : gainNeededDb(inputDbu, target),
       gainDb: source.gainDb,
       movedDb,
-      trims: (purposesOf.get(source.id) ?? []).map((purpose) =>
-        trimOf(purpose, rows.get(source.id)?.[purpose]?.trimDb ?? 0, owner, movedDb, sheet.rig),
-      ),
+      trims,
     };
   });
 }

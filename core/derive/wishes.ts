@@ -1,10 +1,9 @@
 import type { Source, Wish } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { addToList } from '../show/add-to-list.ts';
-import type { Rig } from '../show/rig.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
-import { type Amount, amounts } from '../show/words.ts';
+import type { Amount } from '../show/words.ts';
 import { cyclicSameAs, namedMixes, orderOfMixes } from './same-as.ts';
 
 /** What a mix is asked to hold of a source, one number for each cell. */
@@ -62,14 +61,7 @@ export function resolveWishes(sheet: ActSheet, index: SheetIndex): ResolvedWishe
   const wishes = noWishes(sheet);
   const layers = new WishLayers(sheet, index, wishes);
   // Whatever a mix says itself goes before what another mix says, so other mixes can wait for the end.
-  const naming: number[] = [];
-  const { length } = sheet.wishes;
-  for (let at = 0; at < length; at++) {
-    const wish = sheet.wishes[at];
-    if (!wish) continue;
-    if (wish.sameAsMixId === null) layers.take(at, wish);
-    else naming.push(at);
-  }
+  const naming = layers.takeOwn();
   if (naming.length === 0) layers.closeAll();
   else takeOtherMixes(sheet, index, layers, wishes, naming);
   sortByMix(wishes.emptyGroups, sheet, index);
@@ -124,13 +116,6 @@ function takeOtherMixes(
   }
 }
 
-/** Start level of an amount in dB. `only` is as loud as `lots`; `none` has no level. */
-function levelOfAmountDb(amount: Amount, rig: Rig): number {
-  if (amount === 'none') return 0;
-  if (amount === 'little') return rig.littleDb;
-  return amount === 'some' ? rig.someDb : rig.lotsDb;
-}
-
 /** Places of the sources of each group, and of everything. */
 type Targets = ReadonlyMap<string, readonly number[]>;
 
@@ -162,33 +147,47 @@ class WishLayers {
   readonly #wishes: ResolvedWishes;
   /** By mix, per target of an `only` wish its places; a later wish on the same target replaces it. */
   readonly #alone = new Map<number, Map<string, readonly number[]>>();
-  /** Places of the levels in the list of levels, by dB and by the word of a wish. */
+  /** Places of the levels in the list of levels. */
   readonly #placeOfDb = new Map<number, number>();
-  readonly #levelOfAmount: ReadonlyMap<Amount, number>;
+  readonly #placeOfLots: number;
+  readonly #placeOfSome: number;
+  readonly #placeOfLittle: number;
   #targets: Targets | null = null;
-  /** Wishes of one mix usually follow each other. */
-  #lastMixId = '';
-  #lastMixAt: number | undefined;
 
   constructor(sheet: ActSheet, index: SheetIndex, wishes: ResolvedWishes) {
     this.#sheet = sheet;
     this.#index = index;
     this.#wishes = wishes;
-    this.#lastMixAt = index.mixAt.get('');
-    this.#levelOfAmount = new Map(
-      amounts.map((amount) => [amount, this.#placeOfLevel(levelOfAmountDb(amount, sheet.rig))]),
-    );
+    this.#placeOfLots = this.#placeOfLevel(sheet.rig.lotsDb);
+    this.#placeOfSome = this.#placeOfLevel(sheet.rig.someDb);
+    this.#placeOfLittle = this.#placeOfLevel(sheet.rig.littleDb);
   }
 
-  /** A wish on a source or a group. */
-  take(wishAt: number, wish: Wish): void {
-    const mixAt = this.#placeOfMix(wish.mixId);
-    if (mixAt === undefined) this.#wishes.lost.push(wishAt);
-    else if (wish.sourceId !== null) {
-      const sourceAt = this.#index.sourceAt.get(wish.sourceId);
-      if (sourceAt === undefined) this.#wishes.lost.push(wishAt);
-      else this.#takeSource(wishAt, wish, wish.sourceId, mixAt, sourceAt);
-    } else if (wish.group !== null) this.#takeGroup(wishAt, wish, wish.group, mixAt);
+  /** All wishes on sources and groups; returns the places of those that name another mix. */
+  takeOwn(): number[] {
+    const { wishes } = this.#sheet;
+    const { sourceAt, mixAt } = this.#index;
+    const { sourceCount, lost } = this.#wishes;
+    const naming: number[] = [];
+    // Wishes of one mix usually follow each other.
+    let mixId: string | null = null;
+    let here: number | undefined;
+    for (let at = 0; at < wishes.length; at++) {
+      const wish = wishes[at] as Wish;
+      if (wish.sameAsMixId !== null) {
+        naming.push(at);
+        continue;
+      }
+      if (wish.mixId !== mixId) {
+        mixId = wish.mixId;
+        here = mixAt.get(mixId);
+      }
+      const source = wish.sourceId === null ? undefined : sourceAt.get(wish.sourceId);
+      if (here === undefined || (wish.sourceId !== null && source === undefined)) lost.push(at);
+      else if (source !== undefined) this.#takeSource(at, wish, here, here * sourceCount + source);
+      else if (wish.group !== null) this.#takeGroup(at, wish, wish.group, here);
+    }
+    return naming;
   }
 
   /** A wish for what another mix holds, which must have been closed. */
@@ -227,18 +226,10 @@ class WishLayers {
     for (const mixAt of this.#alone.keys()) this.close(mixAt);
   }
 
-  #placeOfMix(mixId: string): number | undefined {
-    if (mixId !== this.#lastMixId) {
-      this.#lastMixId = mixId;
-      this.#lastMixAt = this.#index.mixAt.get(mixId);
-    }
-    return this.#lastMixAt;
-  }
-
-  #takeSource(wishAt: number, wish: Wish, sourceId: string, mixAt: number, sourceAt: number): void {
-    if (wish.amount === 'only' || this.#alone.size > 0) this.#remember(mixAt, sourceId, wish, [sourceAt]);
-    const cell = mixAt * this.#wishes.sourceCount + sourceAt;
-    // Nothing goes before a wish on a source but a later one on it.
+  /** Nothing goes before a wish on a source but a later one on it. */
+  #takeSource(wishAt: number, wish: Wish, mixAt: number, cell: number): void {
+    if (wish.amount === 'only' || this.#alone.size > 0)
+      this.#remember(mixAt, wish.sourceId ?? '', wish, [cell - mixAt * this.#wishes.sourceCount]);
     this.#set(cell, wishAt, wish, cellState.wanted);
   }
 
@@ -274,9 +265,14 @@ class WishLayers {
     const { amount } = wish;
     this.#wishes.wishAt[cell] = wishAt;
     this.#wishes.levelAt[cell] =
-      (amount === null ? undefined : this.#levelOfAmount.get(amount)) ??
-      this.#placeOfLevel(wish.levelDb ?? 0);
+      amount === null ? this.#placeOfLevel(wish.levelDb ?? 0) : this.#placeOfAmount(amount);
     this.#wishes.state[cell] = amount === 'none' && state === cellState.wanted ? cellState.none : state;
+  }
+
+  /** `only` is as loud as `lots`; `none` has no level, and any place will do. */
+  #placeOfAmount(amount: Amount): number {
+    if (amount === 'some') return this.#placeOfSome;
+    return amount === 'little' ? this.#placeOfLittle : this.#placeOfLots;
   }
 
   #placeOfLevel(levelDb: number): number {

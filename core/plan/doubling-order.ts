@@ -1,9 +1,10 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { addToList } from '../show/add-to-list.ts';
 import { remembered } from '../show/remember.ts';
 import type { Id } from '../show/rig.ts';
 import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
-import { distanceM, placeOf } from '../show/stage-place.ts';
+import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
 
 /**
  * Which sources gain most from a copy of their own for monitors, the greatest first. Common practice: voices are
@@ -42,30 +43,8 @@ const familyOfKind: ReadonlyMap<SourceKind, number> = new Map(
   phaseFamilies.flatMap((kinds, family) => kinds.map((kind): [SourceKind, number] => [kind, family])),
 );
 
-/** Sources that get copies together or not at all, and why this is their place in the order. */
-export type DoublingUnit = { sources: Source[]; why: string };
-
-/** Everything that a copy may be proposed for, in the order of gain; phase and stereo pairs are one unit. */
-export function doublingUnits(sheet: ActSheet): DoublingUnit[] {
-  const unitOf = unitsOfSources(sheet.sources);
-  const ranked: { source: Source; order: number; rank: number; nearM: number }[] = [];
-  for (const [order, source] of sheet.sources.entries()) {
-    const rank = rankOfKind.get(source.kind);
-    if (rank === undefined) continue;
-    const nearM = source.kind === 'lead vocal' ? 0 : nearestLoudspeakerM(sheet, source);
-    ranked.push({ source, order, rank, nearM });
-  }
-  ranked.sort((a, b) => a.rank - b.rank || a.nearM - b.nearM || a.order - b.order);
-  const seen = new Set<Source[]>();
-  const units: DoublingUnit[] = [];
-  for (const { source, rank } of ranked) {
-    const sources = unitOf.get(source.id) ?? [source];
-    if (seen.has(sources)) continue;
-    seen.add(sources);
-    units.push({ sources, why: doublingOrder[rank]?.why ?? '' });
-  }
-  return units;
-}
+/** Sources that get copies together or not at all, by their places in the sheet. */
+export type DoublingUnit = readonly number[];
 
 /** Place of each kind in the doubling order: the first row that names it or its group. */
 const rankOfKind: ReadonlyMap<SourceKind, number> = new Map(
@@ -76,44 +55,74 @@ const rankOfKind: ReadonlyMap<SourceKind, number> = new Map(
   }),
 );
 
-/** Distance to the nearest mix that comes out of a loudspeaker; far away where a place is not known. */
-function nearestLoudspeakerM(sheet: ActSheet, source: Source): number {
-  const place = placeOf(source);
+const whyOfRank = doublingOrder.map(({ why }) => `A copy for monitors: ${why}.`);
+
+/**
+ * Everything that a copy may be proposed for, in the order of gain, with the reason for its place there; phase and
+ * stereo pairs are one unit. Among equals the nearest to a loudspeaker goes first.
+ */
+export function doublingUnits(sheet: ActSheet): { unit: DoublingUnit; why: string }[] {
+  const unitOf = unitsOfSources(sheet.sources);
+  const byRank: { at: number; nearM: number }[][] = doublingOrder.map(() => []);
+  const loudspeakers = placesOfLoudspeakers(sheet);
+  sheet.sources.forEach((source, at) => {
+    const rank = rankOfKind.get(source.kind);
+    if (rank === undefined) return;
+    const nearM = source.kind === 'lead vocal' ? 0 : nearestM(placeOf(source), loudspeakers);
+    byRank[rank]?.push({ at, nearM });
+  });
+  const seen = new Set<DoublingUnit>();
+  const units: { unit: DoublingUnit; why: string }[] = [];
+  byRank.forEach((alike, rank) => {
+    for (const { at } of alike.sort((a, b) => a.nearM - b.nearM)) {
+      const unit = unitOf[at];
+      if (!unit || seen.has(unit)) continue;
+      seen.add(unit);
+      units.push({ unit, why: whyOfRank[rank] ?? '' });
+    }
+  });
+  return units;
+}
+
+function placesOfLoudspeakers(sheet: ActSheet): StagePlace[] {
+  return sheet.mixes.flatMap((mix) =>
+    mix.deviceKind === null || mix.deviceKind === 'in-ear' ? [] : (placeOf(mix) ?? []),
+  );
+}
+
+/** Distance to the nearest of these places; far away where none is known. */
+function nearestM(from: StagePlace | null, places: readonly StagePlace[]): number {
   let nearest = Number.MAX_VALUE;
-  if (!place) return nearest;
-  for (const mix of sheet.mixes) {
-    if (mix.deviceKind === null || mix.deviceKind === 'in-ear') continue;
-    const there = placeOf(mix);
-    if (there) nearest = Math.min(nearest, distanceM(place, there));
-  }
+  if (from) for (const there of places) nearest = Math.min(nearest, distanceM(from, there));
   return nearest;
 }
 
-/** For each source the unit it belongs to: its stereo pair, its phase family, a DI with its microphone. */
-export const unitsOfSources = remembered((sources: readonly Source[]): Map<Id, Source[]> => {
-  const unitOf = new Map<Id, Source[]>();
-  const join = (a: Source, b: Source) => {
-    const unitA = unitOf.get(a.id) ?? [a];
-    const unitB = unitOf.get(b.id) ?? [b];
+/**
+ * For each source, in their order, the unit it belongs to: its stereo pair, its phase family, a DI with its
+ * microphone. All members of a unit share one list.
+ */
+export const unitsOfSources = remembered((sources: readonly Source[]): DoublingUnit[] => {
+  const unitOf: number[][] = sources.map((_, at) => [at]);
+  const join = (a: number, b: number) => {
+    const [unitA = [], unitB = []] = [unitOf[a], unitOf[b]];
     if (unitA === unitB) return;
     const joined = [...unitA, ...unitB];
-    for (const source of joined) unitOf.set(source.id, joined);
+    for (const at of joined) unitOf[at] = joined;
   };
   const hasPairs = sources.some((source) => source.pairSourceId !== null);
-  const byId = new Map(hasPairs ? sources.map((source) => [source.id, source]) : []);
-  const firstOfPlayer = new Map<Id | null, Map<number | SourceKind, Source>>();
-  for (const source of sources) {
-    if (!unitOf.has(source.id)) unitOf.set(source.id, [source]);
-    const pair = source.pairSourceId === null ? undefined : byId.get(source.pairSourceId);
-    if (pair) join(source, pair);
+  const placeOfId = new Map(hasPairs ? sources.map((source, at) => [source.id, at]) : []);
+  const firstsOfPlayer = new Map<Id | null, { family: number | SourceKind; at: number }[]>();
+  sources.forEach((source, at) => {
+    const pairAt = source.pairSourceId === null ? undefined : placeOfId.get(source.pairSourceId);
+    if (pairAt !== undefined) join(at, pairAt);
     const family = familyOf(source);
-    if (family === null) continue;
-    const firsts = firstOfPlayer.get(source.performerId) ?? new Map<number | SourceKind, Source>();
-    firstOfPlayer.set(source.performerId, firsts);
-    const first = firsts.get(family);
-    if (!first) firsts.set(family, source);
-    else if (isPhasePair(first, source)) join(first, source);
-  }
+    if (family === null) return;
+    const firsts = firstsOfPlayer.get(source.performerId);
+    const first = firsts?.find((it) => it.family === family);
+    const firstSource = first && sources[first.at];
+    if (!first || !firstSource) addToList(firstsOfPlayer, source.performerId, { family, at });
+    else if (isPhasePair(firstSource, source)) join(first.at, at);
+  });
   return unitOf;
 });
 

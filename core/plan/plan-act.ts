@@ -23,9 +23,9 @@ export function planAct(sheet: ActSheet): Plan {
   const devices = planDevices(sheet, formats, decided.devicesOfMix);
   const outputs = planOutputs(sheet, formats, devices, decided.outputsOfMix);
 
-  const patches = sheet.sources.map((source): PlannedPatch => {
-    const socket = sockets.get(source.id);
-    const power = phantom.get(source.id);
+  const patches = sheet.sources.map((source, at): PlannedPatch => {
+    const socket = sockets[at];
+    const power = phantom[at];
     return {
       sourceId: source.id,
       socketId: socket?.socketId ?? null,
@@ -35,13 +35,13 @@ export function planAct(sheet: ActSheet): Plan {
       why: socket?.why ?? '',
     };
   });
-  const mixes = sheet.mixes.map((mix): PlannedMix => {
-    const ofBus = buses.get(mix.id);
-    const ofOutput = outputs.get(mix.id);
-    const ofDevice = devices.get(mix.id);
+  const mixes = sheet.mixes.map((mix, at): PlannedMix => {
+    const ofBus = buses[at];
+    const ofOutput = outputs[at];
+    const ofDevice = devices[at];
     return {
       mixId: mix.id,
-      format: formats.get(mix.id) ?? 'mono',
+      format: formats[at] ?? 'mono',
       busIds: ofBus?.busIds ?? [],
       busBy: ofBus?.by ?? 'proposal',
       outputIds: ofOutput?.outputIds ?? [],

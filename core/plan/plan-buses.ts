@@ -1,4 +1,3 @@
-import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Bus, Id } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
@@ -10,57 +9,57 @@ export type BusesOfMix = { busIds: Id[]; by: DecidedBy };
 
 /**
  * A bus for every mono mix of the house desk, two for every stereo one: an odd number and the next. Mixes go in
- * sheet order; only where that leaves a stereo mix without its two, stereo mixes go first. What does not fit has
- * no bus.
+ * sheet order; only where that leaves a mix without a bus, stereo mixes go first if more are served then. What does
+ * not fit, and what is made elsewhere, has no bus. In sheet order.
  */
 export function planBuses(
   sheet: ActSheet,
-  formats: ReadonlyMap<Id, Format>,
+  formats: readonly Format[],
   decided: ReadonlyMap<Id, Decided<Id[]>>,
-): Map<Id, BusesOfMix> {
-  const mixes = sheet.mixes.filter((mix) => mix.mixedAt === 'house desk');
-  const inOrder = assign(sheet, mixes, formats, decided);
-  if (mixes.every((mix) => inOrder.get(mix.id)?.busIds.length)) return inOrder;
-  const isStereo = (mix: Mix) => formats.get(mix.id) === 'stereo';
+): BusesOfMix[] {
+  const places: number[] = [];
+  sheet.mixes.forEach(({ mixedAt }, at) => {
+    if (mixedAt === 'house desk') places.push(at);
+  });
+  const inOrder = assign(sheet, places, formats, decided);
+  if (servedBy(inOrder) === places.length) return inOrder;
+  const isStereo = (at: number) => formats[at] === 'stereo';
   const stereoFirst = assign(
     sheet,
-    [...mixes.filter(isStereo), ...mixes.filter((mix) => !isStereo(mix))],
+    [...places.filter(isStereo), ...places.filter((at) => !isStereo(at))],
     formats,
     decided,
   );
   return servedBy(stereoFirst) > servedBy(inOrder) ? stereoFirst : inOrder;
 }
 
-function servedBy(assignment: ReadonlyMap<Id, BusesOfMix>): number {
+function servedBy(assignment: readonly BusesOfMix[]): number {
   let served = 0;
-  for (const { busIds } of assignment.values()) if (busIds.length > 0) served++;
+  for (const { busIds } of assignment) if (busIds.length > 0) served++;
   return served;
 }
 
+const noBuses: BusesOfMix = { busIds: [], by: 'proposal' };
+
+/** Buses for the mixes at these places, in that order. */
 function assign(
   sheet: ActSheet,
-  mixes: readonly Mix[],
-  formats: ReadonlyMap<Id, Format>,
+  places: readonly number[],
+  formats: readonly Format[],
   decided: ReadonlyMap<Id, Decided<Id[]>>,
-): Map<Id, BusesOfMix> {
-  const cueBusIds = new Set(sheet.cueOutputs.map((cue) => cue.busId));
-  const free = new Map<number, Bus>();
-  for (const bus of sheet.buses)
-    if (bus.reservedFor === null && !cueBusIds.has(bus.id)) free.set(bus.number, bus);
-  const byId = indexSheet(sheet).busById;
-  const result = new Map<Id, BusesOfMix>();
-  for (const mix of mixes) {
-    const decision = decided.get(mix.id);
-    if (!decision) continue;
-    const busIds = withPartner(decision.value, formats.get(mix.id) ?? 'mono', byId, sheet.buses);
-    for (const id of busIds) free.delete(byId.get(id)?.number ?? 0);
-    result.set(mix.id, { busIds, by: decision.by });
-  }
-  for (const mix of mixes) {
-    if (result.has(mix.id)) continue;
-    const busIds = formats.get(mix.id) === 'stereo' ? takePair(free) : takeOne(free);
-    result.set(mix.id, { busIds, by: 'proposal' });
-  }
+): BusesOfMix[] {
+  const { busById } = indexSheet(sheet);
+  const free = new FreeBuses(sheet);
+  const result = sheet.mixes.map((mix, at): BusesOfMix => {
+    const decision = mix.mixedAt === 'house desk' ? decided.get(mix.id) : undefined;
+    if (!decision) return noBuses;
+    const busIds = withPartner(decision.value, formats[at] ?? 'mono', busById, sheet.buses);
+    for (const id of busIds) free.take(busById.get(id));
+    return { busIds, by: decision.by };
+  });
+  for (const at of places)
+    if (result[at] === noBuses)
+      result[at] = { busIds: formats[at] === 'stereo' ? free.pair() : free.one(), by: 'proposal' };
   return result;
 }
 
@@ -78,20 +77,43 @@ function withPartner(
   return pair.length === 2 ? pair.map((bus) => bus.id) : [...busIds];
 }
 
-function takeOne(free: Map<number, Bus>): Id[] {
-  const first = free.values().next().value;
-  if (!first) return [];
-  free.delete(first.number);
-  return [first.id];
-}
+/** The buses that are still free, by number: neither reserved nor the cue's. */
+class FreeBuses {
+  /** An empty place is taken, or no such bus. */
+  readonly #byNumber: (Bus | undefined)[] = [];
+  #lowestMaybeFree = 1;
 
-function takePair(free: Map<number, Bus>): Id[] {
-  for (const [number, left] of free) {
-    const right = number % 2 === 1 ? free.get(number + 1) : undefined;
-    if (!right) continue;
-    free.delete(number);
-    free.delete(number + 1);
-    return [left.id, right.id];
+  constructor(sheet: ActSheet) {
+    const cueBusIds = new Set(sheet.cueOutputs.map((cue) => cue.busId));
+    for (const bus of sheet.buses)
+      if (bus.reservedFor === null && !cueBusIds.has(bus.id)) this.#byNumber[bus.number] = bus;
   }
-  return [];
+
+  take(bus: Bus | undefined): void {
+    if (bus) this.#byNumber[bus.number] = undefined;
+  }
+
+  /** The lowest; empty: none is left. */
+  one(): Id[] {
+    const count = this.#byNumber.length;
+    while (this.#lowestMaybeFree < count && !this.#byNumber[this.#lowestMaybeFree]) this.#lowestMaybeFree++;
+    return this.#give(this.#lowestMaybeFree);
+  }
+
+  /** The lowest that are an odd number and the next; empty: none are left. */
+  pair(): Id[] {
+    for (let left = this.#lowestMaybeFree | 1; left < this.#byNumber.length; left += 2)
+      if (this.#byNumber[left] && this.#byNumber[left + 1]) return this.#give(left, left + 1);
+    return [];
+  }
+
+  #give(...numbers: number[]): Id[] {
+    const ids: Id[] = [];
+    for (const number of numbers) {
+      const bus = this.#byNumber[number];
+      if (bus) ids.push(bus.id);
+      this.#byNumber[number] = undefined;
+    }
+    return ids;
+  }
 }

@@ -1,6 +1,6 @@
 import type { Copy, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Id } from '../show/rig.ts';
+import { remembered } from '../show/remember.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { type Purpose, purposes } from '../show/words.ts';
 import { doublingUnits } from './doubling-order.ts';
@@ -8,6 +8,9 @@ import { NumbersInUse } from './numbers-in-use.ts';
 import type { PassedOver, PlannedCopy } from './plan.ts';
 
 type RowsOfSource = Partial<Record<Purpose, Copy>>;
+
+/** What is planned so far: for each purpose the copy of every source, in sheet order; null where it has none. */
+type Layers = Record<Purpose, (PlannedCopy | null)[]>;
 
 /**
  * The channels of an act: what the engineer decided stays, every source gets the channel that it needs, and
@@ -17,53 +20,69 @@ type RowsOfSource = Partial<Record<Purpose, Copy>>;
 export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver: PassedOver[] } {
   const desk = new NumbersInUse(sheet.rig.channelCount);
   const rows = rowsOfCopies(sheet);
-  const copies = new Map<Id, PlannedCopy[]>();
-  for (const source of sheet.sources) {
-    const needed = neededCopies(source, rows.get(source.id) ?? {});
-    for (const { channel } of needed) if (channel !== null) desk.take(channel);
-    copies.set(source.id, needed);
-  }
+  const needed = (purpose: Purpose) =>
+    sheet.sources.map((source, at) => neededCopy(source, purpose, rows[at]?.[purpose]));
+  const layers: Layers = {
+    foh: needed('foh'),
+    monitors: needed('monitors'),
+    wedges: needed('wedges'),
+    'in-ears': needed('in-ears'),
+    parallel: needed('parallel'),
+  };
+  if (sheet.copies.length > 0)
+    for (const { channel } of inOrder(layers)) if (channel !== null) desk.take(channel);
   // The FOH channel where there is one, for it comes first.
-  giveChannels(sheet, desk, (source) => copies.get(source.id)?.[0]);
+  giveChannels(sheet, desk, (at) => firstCopy(layers, at));
   for (const purpose of new Set(sheet.copies.map((row) => row.purpose)))
-    giveChannels(sheet, desk, (source) => copyFor(copies.get(source.id), purpose));
-  const passedOver = proposeMonitorCopies(sheet, rows, copies, desk);
-  giveChannels(sheet, desk, (source) => copyFor(copies.get(source.id), 'monitors'));
-  return { copies: sheet.sources.flatMap((source) => copies.get(source.id) ?? []), passedOver };
+    giveChannels(sheet, desk, (at) => layers[purpose][at] ?? null);
+  const passedOver = proposeMonitorCopies(sheet, rows, layers.monitors, desk);
+  giveChannels(sheet, desk, (at) => layers.monitors[at] ?? null);
+  return { copies: inOrder(layers), passedOver };
 }
 
-function copyFor(copies: readonly PlannedCopy[] | undefined, purpose: Purpose): PlannedCopy | undefined {
-  if (copies) for (const copy of copies) if (copy.purpose === purpose) return copy;
-  return undefined;
+function firstCopy(layers: Layers, at: number): PlannedCopy | null {
+  for (const purpose of purposes) {
+    const copy = layers[purpose][at];
+    if (copy) return copy;
+  }
+  return null;
 }
 
-/** What was decided about copies, by source and purpose. Of two rows about one copy the later holds. */
-export function rowsOfCopies(sheet: ActSheet): Map<Id, RowsOfSource> {
-  const rows = new Map<Id, RowsOfSource>();
+/** Source by source, the copies of each in the order of purposes. */
+function inOrder(layers: Layers): PlannedCopy[] {
+  const copies: PlannedCopy[] = [];
+  for (let at = 0; at < layers.foh.length; at++)
+    for (const purpose of purposes) {
+      const copy = layers[purpose][at];
+      if (copy) copies.push(copy);
+    }
+  return copies;
+}
+
+const noRows: RowsOfSource = {};
+
+/** What was decided about the copies of each source, in sheet order. Of two rows about one copy the later holds. */
+export const rowsOfCopies = remembered((sheet: ActSheet): readonly RowsOfSource[] => {
+  const { sourceAt } = indexSheet(sheet);
+  const rows: RowsOfSource[] = sheet.sources.map(() => noRows);
   for (const row of sheet.copies) {
-    const ofSource = rows.get(row.sourceId) ?? {};
-    ofSource[row.purpose] = row;
-    rows.set(row.sourceId, ofSource);
+    const at = sourceAt.get(row.sourceId);
+    if (at !== undefined) rows[at] = { ...rows[at], [row.purpose]: row };
   }
   return rows;
-}
+});
 
-/** The copies a source has whatever the desk has room for: by its audience, and by the engineer's rows. */
-function neededCopies(source: Source, rows: RowsOfSource): PlannedCopy[] {
-  const copies: PlannedCopy[] = [];
-  for (const purpose of purposes) {
-    const row = rows[purpose];
-    const why = needOf(source, purpose);
-    if (row ? !row.wanted : why === null) continue;
-    copies.push({
-      sourceId: source.id,
-      purpose,
-      channel: row?.channel ?? null,
-      by: row?.locked ? 'engineer' : 'proposal',
-      why: row?.locked ? 'The engineer decided this copy.' : (why ?? 'A proposed copy that was taken.'),
-    });
-  }
-  return copies;
+/** The copy a source has whatever the desk has room for: by its audience, or by the engineer's row. */
+function neededCopy(source: Source, purpose: Purpose, row: Copy | undefined): PlannedCopy | null {
+  const why = needOf(source, purpose);
+  if (row ? !row.wanted : why === null) return null;
+  return {
+    sourceId: source.id,
+    purpose,
+    channel: row?.channel ?? null,
+    by: row?.locked ? 'engineer' : 'proposal',
+    why: row?.locked ? 'The engineer decided this copy.' : (why ?? 'A proposed copy that was taken.'),
+  };
 }
 
 function needOf(source: Source, purpose: Purpose): string | null {
@@ -79,21 +98,20 @@ function needOf(source: Source, purpose: Purpose): string | null {
 function giveChannels(
   sheet: ActSheet,
   desk: NumbersInUse,
-  copyOf: (source: Source) => PlannedCopy | undefined,
+  copyOf: (sourceAt: number) => PlannedCopy | null,
 ): void {
   const { sourceAt } = indexSheet(sheet);
-  for (const source of sheet.sources) {
-    const copy = copyOf(source);
-    if (!copy || copy.channel !== null) continue;
-    const pair =
-      source.pairSourceId === null ? undefined : sheet.sources[sourceAt.get(source.pairSourceId) ?? -1];
-    const other = pair && pair !== source ? copyOf(pair) : undefined;
+  sheet.sources.forEach(({ pairSourceId }, at) => {
+    const copy = copyOf(at);
+    if (!copy || copy.channel !== null) return;
+    const pairAt = pairSourceId === null ? at : (sourceAt.get(pairSourceId) ?? at);
+    const other = pairAt === at ? null : copyOf(pairAt);
     if (other && other.channel === null) {
       const channels = desk.takeLowestPair();
       copy.channel = channels?.[0] ?? desk.takeLowest();
       other.channel = channels?.[1] ?? desk.takeLowest();
     } else copy.channel = takeBeside(desk, other?.channel ?? null) ?? desk.takeLowest();
-  }
+  });
 }
 
 /** The other side of a pair that has its channel already: the one after it, or the one before. */
@@ -110,38 +128,26 @@ function takeBeside(desk: NumbersInUse, channel: number | null): number | null {
 /** Adds copies for monitors, without channels yet, unit by unit while channels last. */
 function proposeMonitorCopies(
   sheet: ActSheet,
-  rows: ReadonlyMap<Id, RowsOfSource>,
-  copies: ReadonlyMap<Id, PlannedCopy[]>,
+  rows: readonly RowsOfSource[],
+  copies: (PlannedCopy | null)[],
   desk: NumbersInUse,
 ): PassedOver[] {
   const passedOver: PassedOver[] = [];
   let free = desk.freeCount();
-  for (const unit of doublingUnits(sheet)) {
-    const open = unit.sources.filter((source) => source.audience === 'front of house and monitors');
-    if (open.some((source) => rows.get(source.id)?.monitors?.wanted === false)) continue;
-    const missing = open.filter((source) => !copyFor(copies.get(source.id), 'monitors'));
-    if (missing.length === 0) continue;
-    if (missing.length > free) {
-      for (const { id } of missing)
+  const isOpen = (at: number) => sheet.sources[at]?.audience === 'front of house and monitors';
+  for (const { unit, why } of doublingUnits(sheet)) {
+    if (unit.some((at) => isOpen(at) && rows[at]?.monitors?.wanted === false)) continue;
+    const missing = unit.filter((at) => isOpen(at) && !copies[at]);
+    const fits = missing.length <= free;
+    if (fits) free -= missing.length;
+    for (const at of missing) {
+      const sourceId = sheet.sources[at]?.id ?? '';
+      if (fits) copies[at] = { sourceId, purpose: 'monitors', channel: null, by: 'proposal', why };
+      else
         passedOver.push({
-          sourceId: id,
+          sourceId,
           why: `No copy for monitors: the desk has ${free} free channels left.`,
         });
-      continue;
-    }
-    free -= missing.length;
-    const why = `A copy for monitors: ${unit.why}.`;
-    for (const { id } of missing) {
-      const ofSource = copies.get(id) ?? [];
-      // Behind the FOH channel, so that the copies of a source stay in the order of purposes.
-      const place = ofSource.findIndex((copy) => copy.purpose !== 'foh');
-      ofSource.splice(place < 0 ? ofSource.length : place, 0, {
-        sourceId: id,
-        purpose: 'monitors',
-        channel: null,
-        by: 'proposal',
-        why,
-      });
     }
   }
   return passedOver;

@@ -8,34 +8,28 @@ import type { DecidedBy } from './plan.ts';
 export type DevicesOfMix = { deviceIds: Id[]; by: DecidedBy };
 
 /**
- * The devices of every mix that listens through the house's: of the right kind from stock, those of the right
+ * The devices of every mix, in sheet order. A mix that listens through the house's gets those of the right kind from stock, those of the right
  * format first, in the rig's order, never one that is reserved or the engineer's. Where stock is short, a mix has
  * fewer devices than it asks for.
  */
 export function planDevices(
   sheet: ActSheet,
-  formats: ReadonlyMap<Id, Format>,
+  formats: readonly Format[],
   decided: ReadonlyMap<Id, Decided<Id[]>>,
-): Map<Id, DevicesOfMix> {
+): DevicesOfMix[] {
   const taken = new Set<Id>();
-  const result = new Map<Id, DevicesOfMix>();
-  for (const mix of sheet.mixes) {
-    const decision = decided.get(mix.id);
-    if (!decision) continue;
-    for (const id of decision.value) taken.add(id);
-    result.set(mix.id, { deviceIds: decision.value, by: decision.by });
-  }
+  for (const mix of sheet.mixes) for (const id of decided.get(mix.id)?.value ?? []) taken.add(id);
   const free = Map.groupBy(
     sheet.devices.filter((device) => isForPerformers(device) && !taken.has(device.id)),
     (device) => device.kind,
   );
-  for (const mix of sheet.mixes) {
-    if (result.has(mix.id)) continue;
+  return sheet.mixes.map((mix, at): DevicesOfMix => {
+    const decision = decided.get(mix.id);
+    if (decision) return { deviceIds: decision.value, by: decision.by };
     const stock = mix.deviceKind === null || !usesHouseDevice(mix) ? undefined : free.get(mix.deviceKind);
-    const deviceIds = stock ? takeDevices(stock, mix.deviceCount, formats.get(mix.id) ?? 'mono') : [];
-    result.set(mix.id, { deviceIds, by: 'proposal' });
-  }
-  return result;
+    const deviceIds = stock ? takeDevices(stock, mix.deviceCount, formats[at] ?? 'mono') : [];
+    return { deviceIds, by: 'proposal' };
+  });
 }
 
 /** Whether a mix is to be heard through devices of the house. */

@@ -11,45 +11,39 @@ import type { DevicesOfMix } from './plan-devices.ts';
 export type OutputsOfMix = { outputIds: Id[]; by: DecidedBy; why: string };
 
 /**
- * Outputs for every mix that leaves the rig, two for a stereo one: the decided ones; then those that the mix's
+ * Outputs for every mix, in sheet order; one that leaves the rig gets one, or two if stereo: the decided ones; then those that the mix's
  * devices are wired to, so that a device keeps its output from act to act; then the nearest to where the mix is
  * heard, or the lowest in order where no place is known. Never a reserved output, never one of the cue's, and
  * a network output only when those of the desk and the boxes are used up, and never a record feed.
  */
 export function planOutputs(
   sheet: ActSheet,
-  formats: ReadonlyMap<Id, Format>,
-  devices: ReadonlyMap<Id, DevicesOfMix>,
+  formats: readonly Format[],
+  devices: readonly DevicesOfMix[],
   decided: ReadonlyMap<Id, Decided<Id[]>>,
-): Map<Id, OutputsOfMix> {
+): OutputsOfMix[] {
   const open = openOutputs(sheet);
   const { deviceById } = indexSheet(sheet);
-  const result = new Map<Id, OutputsOfMix>();
-  const give = (mix: Mix, outputs: OutputsOfMix) => {
-    for (const id of outputs.outputIds) open.delete(id);
-    result.set(mix.id, outputs);
-  };
-  const widthOf = (mix: Mix) => (formats.get(mix.id) === 'stereo' ? 2 : 1);
+  const widthOf = (at: number) => (formats[at] === 'stereo' ? 2 : 1);
+  const given = sheet.mixes.map((mix, at) => settledOutputs(sheet, mix, widthOf(at), decided.get(mix.id)));
+  for (const outputs of given) for (const id of outputs?.outputIds ?? []) open.delete(id);
 
-  for (const mix of sheet.mixes) {
-    const settled = settledOutputs(sheet, mix, widthOf(mix), decided.get(mix.id));
-    if (settled) give(mix, settled);
-  }
-  for (const mix of sheet.mixes) {
-    if (result.has(mix.id)) continue;
-    const wired = wiredOutputs(devices.get(mix.id), deviceById);
-    if (wired.length >= widthOf(mix) && wired.every((id) => open.has(id)))
-      give(mix, { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' });
-  }
+  sheet.mixes.forEach((_, at) => {
+    const wired = given[at] ? [] : wiredOutputs(devices[at], deviceById);
+    if (wired.length < widthOf(at) || !wired.every((id) => open.has(id))) return;
+    for (const id of wired) open.delete(id);
+    given[at] = { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' };
+  });
+
   const nearest = new NearestOutputs(sheet, open);
-  for (const mix of sheet.mixes) {
-    if (result.has(mix.id)) continue;
+  return sheet.mixes.map((mix, at) => {
+    const settled = given[at];
+    if (settled) return settled;
     const place = placeOf(mix);
-    const outputIds = nearest.to(place, widthOf(mix));
+    const outputIds = nearest.take(place, widthOf(at));
     const why = place ? 'The free output nearest to where it is heard.' : 'The lowest free output in order.';
-    give(mix, { outputIds, by: 'proposal', why: outputIds.length > 0 ? why : 'No output is left for it.' });
-  }
-  return result;
+    return { outputIds, by: 'proposal', why: outputIds.length > 0 ? why : 'No output is left for it.' };
+  });
 }
 
 /** What leaves no choice: a decision, or a mix that never comes through the house. null: to be planned. */
@@ -89,13 +83,11 @@ const placeRank = { 'stage box': 0, desk: 0, network: 1, record: null } as const
 
 function openOutputs(sheet: ActSheet): Map<Id, Output> {
   const cues = cueOutputIds(sheet);
-  return new Map(
-    sheet.outputs
-      .filter(
-        (output) => output.reservedFor === null && !cues.has(output.id) && placeRank[output.place] !== null,
-      )
-      .map((output) => [output.id, output]),
-  );
+  const open = new Map<Id, Output>();
+  for (const output of sheet.outputs)
+    if (output.reservedFor === null && placeRank[output.place] !== null && !cues.has(output.id))
+      open.set(output.id, output);
+  return open;
 }
 
 /** All outputs that a mix's devices are wired to: two wedges on one mono mix may hang on two. */
@@ -122,67 +114,75 @@ function isNextOf(first: Output, output: Output): boolean {
   return sameBox && output.number === first.number + 1;
 }
 
+/** A free output, and where it stands. */
+type FreeOutput = {
+  output: Output;
+  place: StagePlace | null;
+  /** What it is sorted by before its number: what is made for mixes first, then the order of the boxes. */
+  order: number;
+  /** The one beside it on the same box, on its right. */
+  right: FreeOutput | null;
+  taken: boolean;
+};
+
+/** More boxes than a rig has. */
+const mostBoxes = 100_000;
+
 /** The outputs that are still free, to be searched from a place on the stage. */
 class NearestOutputs {
-  readonly #open: ReadonlyMap<Id, Output>;
   /** What is still free. */
-  readonly #inOrder: Output[];
-  readonly #placeOfOutput = new Map<Id, StagePlace>();
-  /** For each output the one beside it on the same box, on its right. */
-  readonly #right = new Map<Id, Output>();
+  readonly #inOrder: FreeOutput[] = [];
 
   constructor(sheet: ActSheet, open: ReadonlyMap<Id, Output>) {
-    this.#open = open;
-    const outputs = [...open.values()];
-    const { boxById } = indexSheet(sheet);
-    for (const output of outputs) {
-      const box = output.boxId === null ? undefined : boxById.get(output.boxId);
+    const placeOfBox = new Map<Id | null, number>(sheet.boxes.map((box, place) => [box.id, place]));
+    for (const output of open.values()) {
+      const boxAt = placeOfBox.get(output.boxId) ?? sheet.boxes.length;
+      const box = sheet.boxes[boxAt];
       const place = placeOf(output) ?? (box ? placeOf(box) : null);
-      if (place) this.#placeOfOutput.set(output.id, place);
+      this.#inOrder.push({
+        output,
+        place,
+        order: rankOf(output) * mostBoxes + boxAt,
+        right: null,
+        taken: false,
+      });
     }
-    const boxPlace = new Map(sheet.boxes.map((box, place) => [box.id, place]));
-    const placeOfBox = ({ boxId }: Output) =>
-      (boxId === null ? undefined : boxPlace.get(boxId)) ?? sheet.boxes.length;
-    this.#inOrder = outputs.sort(
-      (a, b) => rankOf(a) - rankOf(b) || placeOfBox(a) - placeOfBox(b) || a.number - b.number,
-    );
+    this.#inOrder.sort((a, b) => a.order - b.order || a.output.number - b.output.number);
     // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
-    for (const [at, output] of this.#inOrder.entries()) {
+    this.#inOrder.forEach((free, at) => {
+      const isRight = (it: FreeOutput | undefined) => it !== undefined && isNextOf(free.output, it.output);
       const next = this.#inOrder[at + 1];
-      const right = next && isNextOf(output, next) ? next : outputs.find((it) => isNextOf(output, it));
-      if (right) this.#right.set(output.id, right);
-    }
+      free.right = (isRight(next) ? next : this.#inOrder.find(isRight)) ?? null;
+    });
   }
 
   /** Takes one or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
-  to(place: StagePlace | null, width: number): Id[] {
-    const free = this.#nearestFirst(place);
+  take(place: StagePlace | null, width: number): Id[] {
+    const free = place ? this.#nearestFirst(place) : this.#inOrder;
     const [first, second] = free;
     if (!first) return [];
     if (width === 1) return this.#give(first);
     for (const left of free) {
-      const right = this.#right.get(left.id);
-      if (right && this.#open.has(right.id)) return this.#give(left, right);
+      if (left.right && !left.right.taken) return this.#give(left, left.right);
     }
     // Two that are not neighbours still carry a stereo mix; one alone does not.
     return second ? this.#give(first, second) : [];
   }
 
-  #give(...outputs: Output[]): Id[] {
-    for (const output of outputs) this.#inOrder.splice(this.#inOrder.indexOf(output), 1);
-    return outputs.map((output) => output.id);
+  #give(...taken: FreeOutput[]): Id[] {
+    for (const it of taken) {
+      it.taken = true;
+      this.#inOrder.splice(this.#inOrder.indexOf(it), 1);
+    }
+    return taken.map(({ output }) => output.id);
   }
 
-  #nearestFirst(place: StagePlace | null): Output[] {
-    if (!place) return this.#inOrder;
+  #nearestFirst(from: StagePlace): FreeOutput[] {
     const apartM = new Map(
-      this.#inOrder.map((output) => {
-        const there = this.#placeOfOutput.get(output.id);
-        return [output.id, there ? distanceM(place, there) : Number.MAX_VALUE];
-      }),
+      this.#inOrder.map((it) => [it, it.place ? distanceM(from, it.place) : Number.MAX_VALUE]),
     );
     return this.#inOrder.toSorted(
-      (a, b) => rankOf(a) - rankOf(b) || (apartM.get(a.id) ?? 0) - (apartM.get(b.id) ?? 0),
+      (a, b) => rankOf(a.output) - rankOf(b.output) || (apartM.get(a) ?? 0) - (apartM.get(b) ?? 0),
     );
   }
 }

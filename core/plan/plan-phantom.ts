@@ -1,6 +1,4 @@
-import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { addToList } from '../show/add-to-list.ts';
 import type { Id } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import type { Decided } from './decided.ts';
@@ -9,29 +7,41 @@ import type { SocketOfSource } from './plan-sockets.ts';
 
 export type PhantomOfSource = { on: boolean; by: DecidedBy };
 
+const proposedOn: PhantomOfSource = { on: true, by: 'proposal' };
+const proposedOff: PhantomOfSource = { on: false, by: 'proposal' };
+
+/** What the sources on one switch ask of it, added up. */
+const asks = { nothing: 0, needed: 1, harmful: 2 } as const;
+
 /**
- * The state of the 48 V switch behind every source's socket. Sources on one switch get one state: a decision
- * goes before a source that would be harmed, harm before need, and nothing said leaves it off.
+ * The state of the 48 V switch behind every source's socket, in sheet order. Sources on one switch get one state:
+ * a decision goes before a source that would be harmed, harm before need, and nothing said leaves it off.
  */
 export function planPhantom(
   sheet: ActSheet,
-  sockets: ReadonlyMap<Id, SocketOfSource>,
+  sockets: readonly SocketOfSource[],
   decided: ReadonlyMap<Id, Decided<boolean>>,
-): Map<Id, PhantomOfSource> {
-  const switches = new Map<number, Source[]>();
-  const result = new Map<Id, PhantomOfSource>();
+): PhantomOfSource[] {
   const switchOf = switchesOf(sheet);
-  for (const source of sheet.sources) {
-    const socketId = sockets.get(source.id)?.socketId ?? null;
-    const number = socketId === null ? undefined : switchOf(socketId);
-    if (number === undefined) result.set(source.id, stateOf([source], decided));
-    else addToList(switches, number, source);
-  }
-  for (const sharing of switches.values()) {
-    const state = stateOf(sharing, decided);
-    for (const source of sharing) result.set(source.id, state);
-  }
-  return result;
+  const asked = new Map<number, number>();
+  const decidedOf = new Map<number, Decided<boolean>>();
+  const switches = sheet.sources.map((source, at) => {
+    const socketId = sockets[at]?.socketId ?? null;
+    // What is plugged nowhere has a switch of its own, told by a number that no socket has.
+    const number = (socketId === null ? undefined : switchOf(socketId)) ?? -1 - at;
+    const asksHere = source.phantom === 'needed' || source.phantom === 'harmful' ? asks[source.phantom] : 0;
+    asked.set(number, (asked.get(number) ?? asks.nothing) | asksHere);
+    const decision = decided.size === 0 ? undefined : decided.get(source.id);
+    // Of contradicting decisions on one switch the careful one holds; the plan reports it.
+    if (decision && (!decidedOf.has(number) || (decidedOf.get(number)?.value && !decision.value)))
+      decidedOf.set(number, decision);
+    return number;
+  });
+  return switches.map((number) => {
+    const decision = decidedOf.get(number);
+    if (decision) return { on: decision.value, by: decision.by };
+    return asked.get(number) === asks.needed ? proposedOn : proposedOff;
+  });
 }
 
 /** A box has fewer sockets, and so fewer switches, than this. */
@@ -46,17 +56,4 @@ export function switchesOf(sheet: ActSheet): (socketId: Id) => number | undefine
     const box = socket && boxes.get(socket.boxId);
     return socket && box && box.at * mostSwitches + Math.floor((socket.number - 1) / box.bankSize);
   };
-}
-
-function stateOf(sharing: readonly Source[], decided: ReadonlyMap<Id, Decided<boolean>>): PhantomOfSource {
-  const decisions = decided.size === 0 ? [] : sharing.flatMap((source) => decided.get(source.id) ?? []);
-  // Of contradicting decisions on one switch the careful one holds; the plan reports it.
-  const decision = decisions.find((it) => !it.value) ?? decisions[0];
-  if (decision) return { on: decision.value, by: decision.by };
-  let needed = false;
-  for (const { phantom } of sharing) {
-    if (phantom === 'harmful') return { on: false, by: 'proposal' };
-    if (phantom === 'needed') needed = true;
-  }
-  return { on: needed, by: 'proposal' };
 }

@@ -18,36 +18,34 @@ type OpenBox = {
 };
 
 /**
- * A socket for every source that comes from the stage: the decided ones first, then in sheet order the lowest
- * free socket of the nearest box whose cables reach it. Where a place is not known, boxes go in their order. No
- * socket is used that is reserved, or whose phantom bank serves a source that must not have what this one needs.
+ * A socket for every source that comes from the stage, one row for each source in sheet order: the decided ones
+ * first, then source by source the lowest free socket of the nearest box whose cables reach it. Where a place is not
+ * known, boxes go in their order. No socket is used that is reserved, or whose phantom bank serves a source that must
+ * not have what this one needs.
  */
-export function planSockets(sheet: ActSheet, decided: ReadonlyMap<Id, Decided<Id>>): Map<Id, SocketOfSource> {
+export function planSockets(sheet: ActSheet, decided: ReadonlyMap<Id, Decided<Id>>): SocketOfSource[] {
   const stage = new OpenStage(sheet);
-  const result = new Map<Id, SocketOfSource>();
-  for (const source of sheet.sources) {
+  const result = sheet.sources.map((source): SocketOfSource | null => {
     const decision = decided.get(source.id);
-    if (!decision) continue;
+    if (!decision) return null;
     stage.takeDecided(source, decision.value);
     const why =
       decision.by === 'engineer' ? 'The engineer decided this socket.' : 'A proposed socket that was taken.';
-    result.set(source.id, { socketId: decision.value, by: decision.by, why });
-  }
+    return { socketId: decision.value, by: decision.by, why };
+  });
   const { sourceAt } = indexSheet(sheet);
-  for (const source of sheet.sources) {
-    if (result.has(source.id)) continue;
-    if (!needsSocket(source)) {
-      result.set(source.id, { socketId: null, by: 'proposal', why: whyNoSocket(source) });
-      continue;
-    }
-    const pair =
-      source.pairSourceId === null ? undefined : sheet.sources[sourceAt.get(source.pairSourceId) ?? -1];
-    const pairWaits = pair && pair !== source && !result.has(pair.id) && needsSocket(pair);
-    const found = stage.takeFor(source, pairWaits ? pair : null);
-    result.set(source.id, found.first);
-    if (pairWaits) result.set(pair.id, found.second);
-  }
-  return result;
+  return sheet.sources.map((source, at) => {
+    const settled = result[at];
+    if (settled) return settled;
+    if (!needsSocket(source)) return noSocketNeeded(source);
+    const pairAt = source.pairSourceId === null ? undefined : sourceAt.get(source.pairSourceId);
+    const pair = sheet.sources[pairAt ?? -1];
+    const pairWaits = pairAt !== undefined && pair && pair !== source && pairAt > at && !result[pairAt];
+    if (!pairWaits || !needsSocket(pair)) return stage.takeFor(source);
+    const { first, second } = stage.takeForPair(source, pair);
+    result[pairAt] = second;
+    return first;
+  });
 }
 
 /** Whether a source comes from the stage through a socket; an effect or a mix that comes back does not. */
@@ -57,10 +55,19 @@ export function needsSocket(source: Source): boolean {
   return source.kind !== 'effect return' || source.pickUp !== null;
 }
 
-function whyNoSocket(source: Source): string {
-  return source.audience === 'not here'
-    ? 'Not to be heard through this desk, so it needs no socket.'
-    : 'It comes back inside the desk, so it needs no socket.';
+const notHeardHere: SocketOfSource = {
+  socketId: null,
+  by: 'proposal',
+  why: 'Not to be heard through this desk, so it needs no socket.',
+};
+const comesBackInside: SocketOfSource = {
+  socketId: null,
+  by: 'proposal',
+  why: 'It comes back inside the desk, so it needs no socket.',
+};
+
+function noSocketNeeded(source: Source): SocketOfSource {
+  return source.audience === 'not here' ? notHeardHere : comesBackInside;
 }
 
 const noSocketLeft: SocketOfSource = {
@@ -95,32 +102,28 @@ class OpenStage {
     if (open) take(open, socket, source);
   }
 
-  /** The lowest socket for a source, and the one beside it for the other side of a pair where there is one. */
-  takeFor(source: Source, pair: Source | null): { first: SocketOfSource; second: SocketOfSource } {
-    const boxes = this.#inOrderOfNearness(source);
-    if (pair)
-      for (const { open, why } of boxes) {
-        const first = open.sockets.find(
-          (socket, at) =>
-            suits(open, socket, source) && isNext(socket, open.sockets[at + 1]) && suitsNext(open, at, pair),
-        );
-        const second = first && open.sockets[open.sockets.indexOf(first) + 1];
-        if (!first || !second) continue;
-        take(open, first, source);
-        take(open, second, pair);
-        return {
-          first: { socketId: first.id, by: 'proposal', why },
-          second: { socketId: second.id, by: 'proposal', why: 'Beside the other side of its pair.' },
-        };
-      }
-    return {
-      first: this.#takeOne(source, boxes),
-      second: pair ? this.takeFor(pair, null).first : noSocketLeft,
-    };
+  /** The lowest socket for a source, and the one beside it for the other side of its pair where there is one. */
+  takeForPair(source: Source, pair: Source): { first: SocketOfSource; second: SocketOfSource } {
+    for (const { open, why } of this.#inOrderOfNearness(source)) {
+      const at = open.sockets.findIndex(
+        (socket, it) =>
+          suits(open, socket, source) && isNext(socket, open.sockets[it + 1]) && suitsNext(open, it, pair),
+      );
+      const [first, second] = at < 0 ? [] : [open.sockets[at], open.sockets[at + 1]];
+      if (!first || !second) continue;
+      take(open, first, source);
+      take(open, second, pair);
+      return {
+        first: { socketId: first.id, by: 'proposal', why },
+        second: { socketId: second.id, by: 'proposal', why: 'Beside the other side of its pair.' },
+      };
+    }
+    return { first: this.takeFor(source), second: this.takeFor(pair) };
   }
 
-  #takeOne(source: Source, boxes: readonly { open: OpenBox; why: string }[]): SocketOfSource {
-    for (const { open, why } of boxes) {
+  /** The lowest free socket of the nearest box that has one with 48 V as the source needs it. */
+  takeFor(source: Source): SocketOfSource {
+    for (const { open, why } of this.#inOrderOfNearness(source)) {
       const socket = open.sockets.find((it) => suits(open, it, source));
       if (!socket) continue;
       take(open, socket, source);

@@ -269,9 +269,9 @@ function twoCopies(facts: ActFacts, second: Feed): Case {
 }
 
 const unitsWithSeveral = remembered((facts: ActFacts): Source[][] => {
-  const units = new Set<Source[]>();
-  for (const unit of unitsOfSources(facts.sheet.sources).values()) if (unit.length > 1) units.add(unit);
-  return [...units];
+  const { sources } = facts.sheet;
+  const units = new Set(unitsOfSources(sources).filter((unit) => unit.length > 1));
+  return [...units].map((unit) => unit.flatMap((at) => sources[at] ?? []));
 });
 
 /** Polarity and latency between the microphones of a unit, compared between FOH and each copy for the stage. */

@@ -112,8 +112,9 @@ function mixItems(
     const formats = mixFormats(sheet);
     const nextRole = roleCounter();
     const wired = about === 'output' ? wiredOutputs(sheet) : new Map<Id, Id>();
-    return sheet.mixes.filter(isWanted).map((mix, place): Item => {
-      const width = formats.get(mix.id) === 'stereo' ? 2 : 1;
+    const wanted = sheet.mixes.flatMap((mix, at) => (isWanted(mix) ? [{ mix, format: formats[at] }] : []));
+    return wanted.map(({ mix, format }, place): Item => {
+      const width = format === 'stereo' ? 2 : 1;
       const decided = decidedSlots(sheet.decisions, mix, about, slots, width);
       const toDevice = slots.findIndex((slot) => slot.id === wired.get(mix.id));
       return {
@@ -175,8 +176,8 @@ function wiredOutputs(sheet: ActSheet): Map<Id, Id> {
   const byId = new Map(sheet.devices.map((device) => [device.id, device]));
   const wired = new Map<Id, Id>();
   const taken = new Set<Id>();
-  for (const mix of sheet.mixes) {
-    const outputId = byId.get(devices.get(mix.id)?.deviceIds[0] ?? '')?.outputId;
+  for (const [at, mix] of sheet.mixes.entries()) {
+    const outputId = byId.get(devices[at]?.deviceIds[0] ?? '')?.outputId;
     if (!outputId || taken.has(outputId)) continue;
     taken.add(outputId);
     wired.set(mix.id, outputId);

@@ -68,7 +68,8 @@ describe('whatever an act holds, its plan', () => {
           .filter((it) => it.purpose === 'monitors' && it.why.startsWith('A copy for'))
           .map((it) => it.sourceId),
       );
-      for (const unit of new Set(unitsOfSources(sheet.sources).values())) {
+      for (const places of new Set(unitsOfSources(sheet.sources))) {
+        const unit = places.flatMap((at) => sheet.sources[at] ?? []);
         if (!unit.some((source) => proposed.has(source.id))) continue;
         for (const source of unit.filter((it) => it.audience === 'front of house and monitors'))
           expect(plan.copies.some((it) => it.sourceId === source.id && it.purpose === 'monitors')).toBe(true);
