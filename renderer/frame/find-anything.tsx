@@ -20,14 +20,15 @@ export function FindAnything({ run }: { run: (id: BindingId) => void }) {
     return findables(show, openId ? [openId, ...others] : others);
   }, [show, acts, openId]);
   const past = useFoundInArchive(text.trim() === '' ? null : text, mostPast);
-  const found = useMemo(
-    () => [
+  const isAsking = text.trim() !== '' && past?.text !== text;
+  const found = useMemo(() => {
+    const fromPast = past && text.trim() !== '' ? past.found.map(findablePast) : [];
+    return [
       ...findByText(all, text, most),
-      // What the archive said to other letters would be wrong for a moment.
-      ...(past?.text === text ? past.found.map(findablePast) : []),
-    ],
-    [all, text, past],
-  );
+      // Until the archive has answered to the new letters, what it said before stays as far as it fits them.
+      ...(isAsking ? findByText(fromPast, text, mostPast) : fromPast),
+    ];
+  }, [all, text, past, isAsking]);
   const take = ({ leads }: Findable) => {
     look({ open: 'nothing' });
     if ('look' in leads) look(leads.look);
@@ -40,6 +41,7 @@ export function FindAnything({ run }: { run: (id: BindingId) => void }) {
         placeholder={words.find.placeholder}
         listLabel={words.find.results}
         text={text}
+        isAsking={isAsking}
         onText={setText}
         items={found}
         keyOf={({ key }) => key}
@@ -52,7 +54,7 @@ export function FindAnything({ run }: { run: (id: BindingId) => void }) {
         )}
         onTake={take}
       >
-        {found.length === 0 && (
+        {found.length === 0 && !isAsking && (
           <p className="modal-body" role="status">
             {words.find.nothing}
           </p>

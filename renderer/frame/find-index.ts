@@ -90,6 +90,19 @@ export function findablePast({ kind, name, act }: FoundInArchive): Findable {
   };
 }
 
+type Letters = { name: string; whole: string };
+const lettersOf = new WeakMap<Findable, Letters>();
+
+/** What is compared with the letters typed; worked out once for each thing, since every key press asks for all. */
+function letters(item: Findable): Letters {
+  const known = lettersOf.get(item);
+  if (known) return known;
+  const name = folded(item.name);
+  const made = { name, whole: `${name} ${folded(item.place)} ${item.kind}` };
+  lettersOf.set(item, made);
+  return made;
+}
+
 const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** What the letters mean, the best first: a name that begins with them, then a word that does, then any place. */
@@ -97,8 +110,7 @@ export function findByText(all: readonly Findable[], text: string, most: number)
   const parts = folded(text).split(/\s+/).filter(Boolean);
   if (parts.length === 0) return all.filter((it) => it.kind === 'act' || it.kind === 'action').slice(0, most);
   const ranked = all.flatMap((item, order) => {
-    const name = folded(item.name);
-    const whole = `${name} ${folded(item.place)} ${item.kind}`;
+    const { name, whole } = letters(item);
     if (!parts.every((part) => whole.includes(part))) return [];
     const first = parts[0] ?? '';
     const rank = name.startsWith(first) ? 0 : name.includes(` ${first}`) ? 1 : name.includes(first) ? 2 : 3;

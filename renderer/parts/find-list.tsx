@@ -9,6 +9,8 @@ type Props<T> = {
   listLabel: string;
   text: string;
   onText: (text: string) => void;
+  /** More may be found in a moment. */
+  isAsking?: boolean;
   items: readonly T[];
   keyOf: (item: T) => string;
   row: (item: T) => ReactNode;
@@ -54,7 +56,13 @@ export function FindList<T>({ text, items, keyOf, row, onTake, ...rest }: Props<
         onKeyDown={onKeyDown}
       />
       {rest.children}
-      <div id={listId} role="listbox" aria-label={rest.listLabel} className="find-list">
+      <div
+        id={listId}
+        role="listbox"
+        aria-label={rest.listLabel}
+        aria-busy={rest.isAsking}
+        className="find-list"
+      >
         {items.map((item, place) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of this list are those of its text box.
           // biome-ignore lint/a11y/useFocusableInteractive: the text box keeps the focus and names the chosen row.

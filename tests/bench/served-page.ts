@@ -6,6 +6,7 @@ import { createInterface } from 'node:readline';
 import { type Browser, chromium, type Page } from 'playwright';
 import { documentFromShow, type Show } from '../../core/show/show.ts';
 import { openShow } from '../../electron/database/open-show.ts';
+import type { ShowDatabase } from '../../electron/database/show-database.ts';
 import { buildPage } from '../../electron/starting/build-window.ts';
 import { findBrowser, sandboxArguments } from '../../electron/starting/find-browser.ts';
 
@@ -43,11 +44,19 @@ async function addressOf(output: NodeJS.ReadableStream): Promise<string> {
   throw new Error('The program ended before it said its address.');
 }
 
-/** Runs `work` on the page of the program with the given show, on the disk as a user has it. */
-export async function onServedPage(show: Show, work: (page: Page) => Promise<void>): Promise<void> {
+/**
+ * Runs `work` on the page of the program with the given show, on the disk as a user has it; `fill` puts into its file
+ * what is no row of the show.
+ */
+export async function onServedPage(
+  show: Show,
+  work: (page: Page) => Promise<void>,
+  fill?: (file: ShowDatabase) => void,
+): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'foldbook-bench-'));
   const made = openShow(join(folder, 'festival.foldbook'), { firstRows: () => documentFromShow(show) });
   if (!made.ok) throw new Error(made.problem.what);
+  fill?.(made.value);
   made.value.close();
   const browser = await benchBrowser();
   const program = await startProgram(folder);
