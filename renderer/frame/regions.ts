@@ -13,7 +13,10 @@ export function goToNextRegion(by: 1 | -1): void {
 }
 
 function firstFocusable(region: HTMLElement): HTMLElement | null {
-  return region.querySelector<HTMLElement>(
-    '[data-first-focus], button:not(:disabled):not([tabindex="-1"]), [tabindex="0"], input, select, textarea',
+  return (
+    region.querySelector<HTMLElement>('[data-first-focus]') ??
+    region.querySelector<HTMLElement>(
+      'button:not(:disabled):not([tabindex="-1"]), [tabindex="0"], input, select, textarea',
+    )
   );
 }
