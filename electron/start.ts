@@ -8,9 +8,10 @@ import { findElectron } from './starting/find-electron.ts';
 import { runElectron } from './starting/run-electron.ts';
 import { serve } from './starting/serve.ts';
 
-const usage = `Usage: npm start [-- --host HOST]
+const usage = `Usage: npm start [-- [--host HOST] [--new-window]]
 HOST is where the window is shown: electron, browser, or address (only serve, and print the address).
-Without it the first of these that this machine has is taken. FOLDBOOK_DATA names the folder of the show.`;
+Without it the first of these that this machine has is taken. FOLDBOOK_DATA names the folder of the show.
+Where the program runs already its window says where it is; --new-window opens one more on the same show.`;
 
 const root = resolve(import.meta.dirname, '..');
 const folder = dataFolder();
@@ -18,28 +19,35 @@ process.exitCode = await start();
 
 /** Starts the program and waits for its end; answers the exit code. */
 async function start(): Promise<number> {
-  const host = wantedHost();
-  if (host === null) {
+  const wanted = wantedStart();
+  if (wanted === null) {
     console.error(usage);
     return 2;
   }
+  const { host, newWindow } = wanted;
   console.log(`Foldbook ${version()}`);
   if (!(await buildPage(root))) return 1;
   if (host === 'address') return serve(root, folder, { browser: null, why: 'Foldbook is running.' });
   if (!hasDisplay()) return serve(root, folder, { browser: null, why: 'There is no display here.' });
   if (host !== 'browser' && (await runInElectron())) return 0;
   const browser = findBrowser();
-  return serve(root, folder, { browser, why: 'There is no browser here that can show a window of its own.' });
+  const why = 'There is no browser here that can show a window of its own.';
+  return serve(root, folder, { browser, why, newWindow });
 }
 
 function version(): string {
   return JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version;
 }
 
-function wantedHost(): string | null {
+function wantedStart(): { host: string; newWindow: boolean } | null {
   try {
-    const { values } = parseArgs({ options: { host: { type: 'string', default: 'any' } } });
-    return ['any', 'electron', 'browser', 'address'].includes(values.host) ? values.host : null;
+    const { host, 'new-window': newWindow } = parseArgs({
+      options: {
+        host: { type: 'string', default: 'any' },
+        'new-window': { type: 'boolean', default: false },
+      },
+    }).values;
+    return ['any', 'electron', 'browser', 'address'].includes(host) ? { host, newWindow } : null;
   } catch {
     return null;
   }

@@ -9,7 +9,7 @@ import { largestFrameBytes } from '../service/service.ts';
 import { OneTimeEntries } from './one-time-entries.ts';
 import type { PageFile } from './page-files.ts';
 import { pageHeaders } from './page-headers.ts';
-import { comeForwardPath, isSecret, newSecret, secretHeader } from './second-start.ts';
+import { type CameForward, comeForwardPath, isSecret, newSecret, secretHeader } from './second-start.ts';
 import { serveSocket } from './serve-socket.ts';
 
 export type LocalHost = {
@@ -23,19 +23,23 @@ export type LocalHost = {
   close(): Promise<void>;
 };
 
+/** Where a host is found, and by whom. */
+export type LocalAddress = { port: number; token: string };
+
 const mostConnections = 64;
 const mostSockets = 16;
 
 /**
  * Serves the page and its calls on a free port of the loopback interface, and nowhere else. Whoever knows
- * `secret` (a second start by the same user) is given an entry.
+ * `secret` (a second start by the same user) is given an entry, and its windows are told to come forward. `before`:
+ * the address of a program that was killed, taken again where it is free.
  */
 export async function startLocalHost(
   service: Service,
   files: ReadonlyMap<string, PageFile>,
   secret = newSecret(),
+  before: LocalAddress | null = null,
 ): Promise<LocalHost> {
-  const token = randomBytes(24).toString('base64url');
   const entries = new OneTimeEntries();
   const server = createServer({
     headersTimeout: 3_000,
@@ -44,14 +48,16 @@ export async function startLocalHost(
     keepAliveTimeout: 5_000,
   });
   server.maxConnections = mostConnections;
-  const port = await listen(server);
+  const again = before && (await listen(server, before.port).catch(() => null));
+  const port = again ?? (await listen(server, 0));
+  const token = again !== null && before ? before.token : randomBytes(24).toString('base64url');
   const host = `127.0.0.1:${port}`;
 
   server.on('request', (request, response) => {
     if (request.headers.host !== host) return answerPlain(response, 403, 'Wrong host.');
     if (request.method === 'POST' && request.url === comeForwardPath)
       return isSecret(request.headers[secretHeader], secret)
-        ? answerPlain(response, 200, `http://${host}${entries.make()}`)
+        ? answerPlain(response, 200, JSON.stringify(comeForward(service, `http://${host}${entries.make()}`)))
         : answerPlain(response, 403, 'Wrong secret.');
     if (request.method !== 'GET' && request.method !== 'HEAD') return answerPlain(response, 405, 'Only GET.');
     if (entries.use(request.url ?? '')) return redirect(response, `http://${host}/#${token}`);
@@ -85,10 +91,20 @@ export async function startLocalHost(
   };
 }
 
-function listen(server: Server): Promise<number> {
+/** A page cannot put its own window in front of others; it can say where it is, and the second start says so too. */
+function comeForward(service: Service, entry: string): CameForward {
+  service.tellAll({ push: 'come forward' });
+  return { entry, windowCount: service.windowCount };
+}
+
+/** Listens on a port of the loopback interface, 0 for any that is free; answers which. */
+function listen(server: Server, port: number): Promise<number> {
   return new Promise((resolve, reject) => {
     server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => resolve((server.address() as AddressInfo).port));
+    server.listen(port, '127.0.0.1', () => {
+      server.off('error', reject);
+      resolve((server.address() as AddressInfo).port);
+    });
   });
 }
 

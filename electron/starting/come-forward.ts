@@ -1,7 +1,8 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { comeForwardPath, secretHeader } from '../local-host/second-start.ts';
+import type { LocalAddress } from '../local-host/local-host.ts';
+import { CameForward, comeForwardPath, secretHeader } from '../local-host/second-start.ts';
 
 /** How a second start asks the running program for a way in: an address and a secret that only this user can read. */
 const Note = z.object({ address: z.url(), secret: z.string().min(20) });
@@ -23,10 +24,26 @@ export function leaveNote(folder: string, address: string, secret: string): () =
   return () => rmSync(path, { force: true });
 }
 
-/** Asks the program that has the show open for an address that opens its window once; null where none answers. */
-export async function askForEntry(folder: string): Promise<string | null> {
+/**
+ * Port and token of a program that was killed: its note is still there. Whoever takes both is found again by the
+ * window of that program, which then sends what it kept unsent. Null after an orderly end.
+ */
+export function leftBehind(folder: string): LocalAddress | null {
+  const note = readNote(folder);
+  if (!note) return null;
+  const { port, hash } = new URL(note.address);
+  return Number(port) > 0 && hash.length > 20 ? { port: Number(port), token: hash.slice(1) } : null;
+}
+
+/**
+ * Asks the program that has the show open to show its window. Answers an address that opens one more, once, and how
+ * many windows were told; null where no program answers.
+ */
+export async function askToComeForward(folder: string): Promise<CameForward | null> {
   try {
-    const { address, secret } = Note.parse(JSON.parse(readFileSync(noteIn(folder), 'utf8')));
+    const note = readNote(folder);
+    if (!note) return null;
+    const { address, secret } = note;
     const { hostname, origin } = new URL(address);
     if (hostname !== '127.0.0.1') return null;
     const answer = await fetch(`${origin}${comeForwardPath}`, {
@@ -35,8 +52,16 @@ export async function askForEntry(folder: string): Promise<string | null> {
       redirect: 'error',
       signal: AbortSignal.timeout(answerWithinMs),
     });
-    const entry = answer.ok ? await answer.text() : '';
-    return entry.startsWith(`${origin}/`) ? entry : null;
+    const came = CameForward.parse(answer.ok ? await answer.json() : null);
+    return came.entry.startsWith(`${origin}/`) ? came : null;
+  } catch {
+    return null;
+  }
+}
+
+function readNote(folder: string): z.infer<typeof Note> | null {
+  try {
+    return Note.parse(JSON.parse(readFileSync(noteIn(folder), 'utf8')));
   } catch {
     return null;
   }

@@ -1,12 +1,15 @@
 import { spawn } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { firstWritable } from '../copies/copy-folders.ts';
 import { type LocalHost, startLocalHost } from '../local-host/local-host.ts';
 import { readPageFiles } from '../local-host/page-files.ts';
-import { newSecret } from '../local-host/second-start.ts';
+import { type CameForward, newSecret } from '../local-host/second-start.ts';
 import type { Service } from '../service/service.ts';
 import { pageFolder } from './build-window.ts';
-import { askForEntry, leaveNote } from './come-forward.ts';
+import { askToComeForward, leaveNote, leftBehind } from './come-forward.ts';
 import { sandboxArguments } from './find-browser.ts';
 import { openService } from './open-service.ts';
 
@@ -20,19 +23,20 @@ const withoutWindowMs = 2_000;
 export async function serve(
   root: string,
   folder: string,
-  { browser, why }: { browser: string | null; why: string },
+  { browser, why, newWindow = false }: { browser: string | null; why: string; newWindow?: boolean },
 ): Promise<number> {
   const opened = openService(root, folder, 'browser');
   if (!opened.ok) {
-    const entry = opened.problem.code === 'show in use' ? await askForEntry(folder) : null;
-    if (entry) return comeForward(entry, folder, browser);
+    const came = opened.problem.code === 'show in use' ? await askToComeForward(folder) : null;
+    if (came) return comeForward(came, folder, browser, newWindow);
     console.error(`${opened.problem.what}\n${opened.problem.todo}`);
     return 1;
   }
   const { service, said, close } = opened.value;
   if (said) console.log(said);
   const secret = newSecret();
-  const host = await startLocalHost(service, readPageFiles(pageFolder(root)), secret);
+  const before = leftBehind(folder);
+  const host = await startLocalHost(service, readPageFiles(pageFolder(root)), secret, before);
   const takeNoteAway = leaveNote(folder, host.address, secret);
   const stopped = untilSignal();
   try {
@@ -50,10 +54,22 @@ export async function serve(
   return 0;
 }
 
-/** Shows the window of the program that runs already, in front; without a browser its address is printed. */
-function comeForward(entry: string, folder: string, browser: string | null): number {
+/**
+ * The program runs already. While one of its windows lives it is that window that says where it is; no second one is
+ * opened on the same show unless `newWindow` asks for it. Without a browser the address is printed.
+ */
+function comeForward(
+  { entry, windowCount }: CameForward,
+  folder: string,
+  browser: string | null,
+  newWindow: boolean,
+): number {
   console.log('Foldbook is running already.');
-  if (browser === null) console.log(`Open this address on this machine within half a minute: ${entry}`);
+  if (windowCount > 0 && browser !== null && !newWindow)
+    console.log(
+      'Its window was told: look for “Here is Foldbook” among your windows. For one more: npm start -- --new-window',
+    );
+  else if (browser === null) console.log(`Open this address on this machine within half a minute: ${entry}`);
   else spawn(browser, windowArguments(entry, folder), { stdio: 'ignore', detached: true }).unref();
   return 0;
 }
@@ -67,7 +83,7 @@ function untilSignal(): AbortController {
 function windowArguments(address: string, folder: string): string[] {
   return [
     `--app=${address}`,
-    `--user-data-dir=${join(folder, 'window')}`,
+    `--user-data-dir=${windowFolder(folder)}`,
     '--window-size=1360,860',
     '--no-first-run',
     '--no-default-browser-check',
@@ -76,6 +92,11 @@ function windowArguments(address: string, folder: string): string[] {
     '--disable-sync',
     ...sandboxArguments(),
   ];
+}
+
+/** Where the browser keeps what it needs; elsewhere where the folder of the show cannot be written. */
+function windowFolder(folder: string): string {
+  return firstWritable([join(folder, 'window')]) ?? mkdtempSync(join(tmpdir(), 'foldbook-window-'));
 }
 
 /** Shows the page in a window of its own and waits until it is closed. False where none came up. */

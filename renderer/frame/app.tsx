@@ -13,6 +13,7 @@ import { goToNextRegion } from './regions.ts';
 import { RunningOrder } from './running-order.tsx';
 import { KeepDialog, screens } from './screens.ts';
 import { TopBar } from './top-bar.tsx';
+import { useComeForward } from './use-come-forward.ts';
 import { OpenFailed, Opening } from './whole-page-states.tsx';
 import './app.css';
 
@@ -23,9 +24,11 @@ export function App() {
     document.documentElement.dataset.theme = view.theme;
   }, [view.theme]);
   const actName = here.open?.sheet.act.name;
+  const called = useComeForward();
   useEffect(() => {
-    document.title = [actName, words.moments[view.moment], words.program].filter(Boolean).join(' – ');
-  }, [actName, view.moment]);
+    const usual = [actName, words.moments[view.moment], words.program].filter(Boolean).join(' – ');
+    document.title = called ?? usual;
+  }, [actName, view.moment, called]);
   useEffect(() => {
     if (phase === 'open') void loadReader();
   }, [phase]);

@@ -1,6 +1,7 @@
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { listeningSentence } from './listening.ts';
+import { UnsavedBar } from './unsaved-bar.tsx';
 import './bottom-line.css';
 
 /** The listening line, and whether everything is on the disk. */
@@ -19,11 +20,7 @@ export function BottomLine() {
           </button>
         </div>
       )}
-      {standing.unsaved && (
-        <div className="bottom-line-problem" role="alert">
-          <strong>{standing.unsaved.what}</strong> {standing.unsaved.todo}
-        </div>
-      )}
+      {standing.unsaved && <UnsavedBar {...standing.unsaved} />}
       <section className="bottom-line-listening" aria-label={words.frame.listening} aria-live="polite">
         {sentence ?? <span className="quiet">{words.listening.nobody}</span>}
       </section>

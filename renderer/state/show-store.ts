@@ -195,7 +195,7 @@ export class ShowStore {
       return;
     }
     this.#durable = applyChange(this.#durable, change);
-    this.#set({ show: this.#withUnsent(), standing });
+    this.#set({ show: this.#withUnsent(), standing, saving: this.#saving(standing) });
   }
 
   #settle(): void {

@@ -70,6 +70,7 @@ export const pairings: readonly {
   { front: 'accent', back: 'raised', use: "arm's length" },
   { front: 'accent', back: 'chosen', use: 'near' },
   { front: 'onAccent', back: 'accent', use: "arm's length" },
+  { front: 'ground', back: 'mustFix', use: "arm's length" },
   ...(['mustFix', 'lookAgain', 'knowThis'] as const).flatMap((front) =>
     (['ground', 'raised', 'sunken'] as const).map((back) => ({ front, back, use: "arm's length" }) as const),
   ),

@@ -1,8 +1,9 @@
-import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright';
 import { expect, test } from 'vitest';
 import { findBrowser } from '../../electron/starting/find-browser.ts';
+import { fakeBrowser } from '../helpers/fake-browser.ts';
 import { printedAddress, startServing } from '../helpers/serving-process.ts';
 import { smallRoot } from '../helpers/small-root.ts';
 import { openSocket } from '../helpers/socket.ts';
@@ -26,14 +27,6 @@ function rootWithConnectingPage(): string {
 
 /** What is in a file, or nothing while it is not there. */
 const fileText = (path: string) => (existsSync(path) ? readFileSync(path, 'utf8') : '');
-
-/** A program that stands for a browser: a script of the shell, given what a browser is given. */
-function fakeBrowser(script: string): string {
-  const path = join(temporaryFolder(), 'chromium');
-  writeFileSync(path, `#!/bin/sh\n${script}\n`);
-  chmodSync(path, 0o755);
-  return path;
-}
 
 test('the program shows its page in a browser and ends when that is closed', async () => {
   const folder = temporaryFolder();

@@ -10,11 +10,22 @@ export type ServingProcess = {
   ended: Promise<number | null>;
 };
 
-/** Starts the serving program on a page and a show folder, with a browser to show the page in or without. */
-export function startServing(root: string, folder: string, browser?: string): ServingProcess {
+/**
+ * Starts the serving program on a page and a show folder, with a browser to show the page in or without, and with
+ * more or other words of its surroundings.
+ */
+export function startServing(
+  root: string,
+  folder: string,
+  browser?: string,
+  surroundings: NodeJS.ProcessEnv = {},
+): ServingProcess {
   const script = join(import.meta.dirname, 'serve-show.ts');
   const words = [script, root, folder, ...(browser ? [browser] : [])];
-  const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, words, {
+    stdio: ['ignore', 'pipe', 'inherit'],
+    env: { ...process.env, ...surroundings },
+  });
   let said = '';
   child.stdout.on('data', (part) => {
     said += String(part);

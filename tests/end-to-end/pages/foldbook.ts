@@ -45,17 +45,23 @@ async function rootWith(show: Show): Promise<string> {
 /** What Chromium itself says while the program is gone. */
 const awayTrouble = /WebSocket|ERR_CONNECTION_REFUSED/;
 
+/** Where a show lies, and in what surroundings its program runs. */
+type Place = { folder?: string; surroundings?: NodeJS.ProcessEnv };
+
 /** The program as somebody at the screen uses it. It has a folder of its own, and ends with the test. */
 export class Foldbook {
   readonly page: Page;
+  /** The folder of the show. */
+  readonly folder: string;
   readonly #root: string;
-  readonly #folder: string;
+  readonly #surroundings: NodeJS.ProcessEnv;
   #serving: ServingProcess;
 
-  private constructor(page: Page, root: string, folder: string, serving: ServingProcess) {
+  private constructor(page: Page, root: string, place: Required<Place>, serving: ServingProcess) {
     this.page = page;
+    this.folder = place.folder;
     this.#root = root;
-    this.#folder = folder;
+    this.#surroundings = place.surroundings;
     this.#serving = serving;
   }
 
@@ -64,17 +70,17 @@ export class Foldbook {
     browser: Browser,
     show: Show = emptyShow(),
     size = { width: 1280, height: 800 },
+    { folder = temporaryFolder(), surroundings = {} }: Place = {},
   ): Promise<Foldbook> {
     const root = await rootWith(show);
-    const folder = temporaryFolder();
-    const serving = startServing(root, folder);
+    const serving = startServing(root, folder, undefined, surroundings);
     const context = await browser.newContext({
       viewport: size,
       permissions: ['clipboard-read', 'clipboard-write'],
     });
     onTestFinished(() => context.close());
     const page = await context.newPage();
-    const foldbook = new Foldbook(page, root, folder, serving);
+    const foldbook = new Foldbook(page, root, { folder, surroundings }, serving);
     const troubles: string[] = [];
     page.on('pageerror', (error) => troubles.push(String(error)));
     page.on('console', (message) => {
@@ -92,9 +98,19 @@ export class Foldbook {
     await this.#serving.ended;
   }
 
+  /** Starts the program again on the same show; the window stays as it is. */
+  startAgain(): void {
+    this.#serving = startServing(this.#root, this.folder, undefined, this.#surroundings);
+  }
+
+  /** Starts the program once more beside the one that runs, with a browser to show a window in. */
+  startSecond(browser: string): ServingProcess {
+    return startServing(this.#root, this.folder, browser, this.#surroundings);
+  }
+
   /** Starts the program again on the same show, and opens its window. */
   async reopen(): Promise<void> {
-    this.#serving = startServing(this.#root, this.#folder);
+    this.startAgain();
     await this.page.goto(await printedAddress(this.#serving));
     await this.page.getByRole('navigation', { name: 'Moments of the day' }).waitFor();
   }

@@ -1,7 +1,6 @@
-import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { put } from '../../../core/show/change.ts';
 import { documentFromShow } from '../../../core/show/show.ts';
 import { copiesIn } from '../../../electron/copies/copy-names.ts';
@@ -10,6 +9,7 @@ import { readCopy } from '../../../electron/copies/read-copy.ts';
 import { ShelteredShow } from '../../../electron/database/sheltered-show.ts';
 import { testFolders } from '../../helpers/copy-folders.ts';
 import { opened, showPath } from '../../helpers/open-shows.ts';
+import { smallDisk } from '../../helpers/small-disk.ts';
 import { smallShow } from '../../helpers/small-show.ts';
 import { temporaryFolder } from '../../helpers/temporary-folder.ts';
 
@@ -81,17 +81,6 @@ test('a show whose folder is away opens from nothing, is kept elsewhere, and goe
   expect(nameIn(opened(path))).toBe('Tin Lanterns');
   expect(readdirSync(join(folder, 'rescued'))).toEqual([]);
 });
-
-/** A disk of twelve megabytes in memory, or null where this machine lets nobody make one. */
-function smallDisk(): string | null {
-  const folder = temporaryFolder();
-  if (process.platform !== 'linux' || process.getuid?.() !== 0) return null;
-  if (spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=12m', 'tmpfs', folder]).status !== 0) return null;
-  onTestFinished(() => {
-    spawnSync('umount', ['-l', folder]);
-  });
-  return folder;
-}
 
 test('a disk that is truly full costs no edit that was answered', async (context) => {
   const disk = smallDisk();

@@ -2,9 +2,11 @@ import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { takeShow } from '../../../electron/starting/in-use-note.ts';
+import { fakeBrowser } from '../../helpers/fake-browser.ts';
 import { showPath } from '../../helpers/open-shows.ts';
 import { printedAddress, startServing } from '../../helpers/serving-process.ts';
 import { smallRoot } from '../../helpers/small-root.ts';
+import { openSocket } from '../../helpers/socket.ts';
 import { temporaryFolder } from '../../helpers/temporary-folder.ts';
 
 test('a second start leads to the window of the first, and the way in works once', async () => {
@@ -25,6 +27,35 @@ test('a second start leads to the window of the first, and the way in works once
   first.process.kill('SIGTERM');
   await first.ended;
   expect(existsSync(join(folder, 'running.json'))).toBe(false);
+});
+
+test('while a window lives, a second start tells it and opens no other', async () => {
+  const [root, folder] = [smallRoot(), temporaryFolder()];
+  const first = startServing(root, folder);
+  const { window } = await openSocket(await printedAddress(first));
+  await window.call('show.open', {});
+  const opened = join(temporaryFolder(), 'opened');
+  const second = startServing(root, folder, fakeBrowser(`touch ${opened}`));
+  expect(await second.ended).toBe(0);
+  expect(second.said()).toContain('look for “Here is Foldbook”');
+  expect(existsSync(opened)).toBe(false);
+  await expect.poll(() => window.pushes).toContainEqual({ push: 'come forward' });
+});
+
+test('a program that was killed is found again at its address by the window it left, and by no other', async () => {
+  const [root, folder] = [smallRoot(), temporaryFolder()];
+  const first = startServing(root, folder);
+  const address = await printedAddress(first);
+  first.process.kill('SIGKILL');
+  await first.ended;
+  const second = startServing(root, folder);
+  expect(await printedAddress(second)).toBe(address);
+  await expect(openSocket(`${address}x`)).rejects.toThrow();
+  expect(await (await openSocket(address)).window.call('show.open', {})).toMatchObject({ ok: true });
+  second.process.kill('SIGTERM');
+  await second.ended;
+  const third = startServing(root, folder);
+  expect(await printedAddress(third), 'after an orderly end everything is new').not.toBe(address);
 });
 
 test('whoever has not the secret gets no way in', async () => {
