@@ -1,7 +1,8 @@
 /** Moves the focus to the next (1) or previous (-1) part of the window that has something to focus. */
 export function goToNextRegion(by: 1 | -1): void {
   const regions = [...document.querySelectorAll<HTMLElement>('[data-region]')];
-  const here = regions.findIndex((region) => region.contains(document.activeElement));
+  // A part may lie within another: the innermost counts, or one would never get out of it.
+  const here = regions.findLastIndex((region) => region.contains(document.activeElement));
   for (let step = 1; step <= regions.length; step++) {
     const region = regions[(here + by * step + regions.length * (step + 1)) % regions.length];
     const target = region && firstFocusable(region);

@@ -36,7 +36,7 @@ export const englishStage = {
   },
   snap: 'Snap',
   snapNote: 'To 25 cm and in line with others; hold Alt or Ctrl while dragging to move freely',
-  along: 'Take things along',
+  along: 'Take along',
   alongNote: 'A performer who moves takes along their lines and their own wedge',
   patterns: 'Patterns',
   reach: 'Reach',

@@ -7,6 +7,7 @@ import { englishKeep } from './english-keep.ts';
 import { englishPaper } from './english-paper.ts';
 import { englishRecall } from './english-recall.ts';
 import { englishShow } from './english-show.ts';
+import { englishStage } from './english-stage.ts';
 
 /** Every text of the interface. Texts of findings, questions and reasons come from core. */
 export const english = {
@@ -473,19 +474,7 @@ export const english = {
   show: englishShow,
   recall: englishRecall,
 
-  stage: {
-    empty: 'There is no act to draw.',
-    emptyTodo: 'Bring in a rider first.',
-    fromAudience: 'See it from the audience',
-    fromStage: 'See it from the stage',
-    seenFromStage: 'Seen from the stage, looking at the audience',
-    seenFromAudience: 'Seen from the audience',
-    audience: 'audience',
-    unplaced: 'Without a place yet',
-    allPlaced: 'Everything has its place.',
-    drawing: (act: string, n: number) => `Stage of ${act} with ${count(n, 'thing')} drawn to scale`,
-    kinds: { performer: 'performer', wedge: 'wedge', box: 'box' },
-  },
+  stage: englishStage,
 
   paper: englishPaper,
   keep: englishKeep,

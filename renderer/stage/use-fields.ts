@@ -1,0 +1,33 @@
+import { put } from '../../core/show/change.ts';
+import type { RowOf, TableName } from '../../core/show/show.ts';
+import { type FieldKind, textOfValue, withField } from '../parts/row-fields.ts';
+import { useHere } from '../state/here.tsx';
+import { words } from '../wording/words.ts';
+
+export type RowField = { label: string; value: string; onCommit: (text: string) => string | null };
+
+/** Makes fields of a row that check what is typed by its schema and keep it as a change. */
+export function useRowFields() {
+  const { change } = useHere();
+  return <T extends TableName>(
+    table: T,
+    row: RowOf<T>,
+    called: string,
+    field: keyof RowOf<T> & string,
+    head: string,
+    kind: FieldKind = 'optional number',
+  ): RowField => ({
+    label: head,
+    value: textOfValue(rounded(row[field])),
+    onCommit: (text) => {
+      const outcome = withField(table, row, field, kind, text);
+      if ('why' in outcome) return outcome.why;
+      const label = words.field.changed(head, called).slice(0, 200);
+      change({ label, put: [put(table, outcome.row)], remove: [] });
+      return null;
+    },
+  });
+}
+
+/** Sums of steps are not round in the machine: nobody wants to read that. */
+const rounded = (value: unknown) => (typeof value === 'number' ? Math.round(value * 1000) / 1000 : value);
