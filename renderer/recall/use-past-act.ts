@@ -8,6 +8,7 @@ import { actSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { ShowDocument } from '../../core/show/show.ts';
 import { useHere } from '../state/here.tsx';
+import { useReachCount } from '../state/reach-count.ts';
 
 export type PastAct = {
   act: ArchivedAct;
@@ -22,15 +23,18 @@ type Read = { act: ArchivedAct; planned: ShowDocument; ran: ShowDocument };
 export function usePastAct(actId: Id): PastAct | Problem | null {
   const { connection } = useHere();
   const [read, setRead] = useState<{ of: Id; it: Read | Problem } | null>(null);
+  const reached = useReachCount();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: an answer may have been lost.
   useEffect(() => {
     let isLeft = false;
     void connection.call('archive.read', { actId }).then((answer) => {
-      if (!isLeft) setRead({ of: actId, it: answer.ok ? answer.value : answer.problem });
+      const isLost = !answer.ok && answer.lost;
+      if (!isLeft && !isLost) setRead({ of: actId, it: answer.ok ? answer.value : answer.problem });
     });
     return () => {
       isLeft = true;
     };
-  }, [connection, actId]);
+  }, [connection, actId, reached]);
   return useMemo(() => {
     if (read?.of !== actId) return null;
     if (!('act' in read.it)) return read.it;

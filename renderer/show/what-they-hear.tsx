@@ -162,12 +162,12 @@ function HeardRow({ open, it, feed, fault, isChosen, takesFocus, onChoose, onTyp
           }}
         >
           {source.name}
-        </button>
+        </button>{' '}
         {fault && (
           <span className="show-fault">
             <SeverityMark severity={fault.severity} says={false} /> {text.found[fault.found]}
           </span>
-        )}
+        )}{' '}
         {it.isChanged && (
           <span className="show-planned">
             {it.isAdded ? text.notPlanned : text.plannedLevel(levelText(plannedDb))}

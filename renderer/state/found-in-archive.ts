@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { FoundInArchive } from '../../core/contract/archive.ts';
 import { useHere } from './here.tsx';
+import { useReachCount } from './reach-count.ts';
 
 export type Found = { text: string; found: FoundInArchive[]; actCount: number };
 
@@ -9,18 +10,21 @@ export type Found = { text: string; found: FoundInArchive[]; actCount: number };
  * overtook is dropped.
  */
 export function useFoundInArchive(text: string | null, most: number): Found | null {
-  const { connection, standing } = useHere();
+  const { connection, standing, tell } = useHere();
+  const reached = useReachCount();
   const [found, setFound] = useState<Found | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a write may have put an act into the archive.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a write may have put an act into the archive, and an answer may have been lost.
   useEffect(() => {
     if (text === null) return;
     let isOvertaken = false;
     void connection.call('archive.find', { text: text.slice(0, 200), most }).then((answer) => {
-      if (answer.ok && !isOvertaken) setFound({ text, ...answer.value });
+      if (isOvertaken) return;
+      if (answer.ok) setFound({ text, ...answer.value });
+      else if (!answer.lost) tell(answer.problem);
     });
     return () => {
       isOvertaken = true;
     };
-  }, [connection, text, most, standing.revision]);
+  }, [connection, text, most, standing.revision, reached, tell]);
   return found;
 }
