@@ -5,7 +5,7 @@ import { factsOfAct } from './derive-act.ts';
 import type { Finding } from './derived.ts';
 import type { ActFacts } from './facts.ts';
 import { betweenFindings } from './findings/between.ts';
-import { findingOf } from './findings/rule.ts';
+import { findingOf } from './findings/tell.ts';
 
 /** What an output carries in the next act against the act before, as expected sums with the mix's lowering. */
 export type OutputChange = {
@@ -32,7 +32,7 @@ export function deriveBetween(before: ActSheet, next: ActSheet): BetweenActs {
   const findings = severities.flatMap((severity) =>
     betweenFindings
       .filter((rule) => rule.severity === severity)
-      .flatMap((rule) => rule.find({ ...acts, outputs }).map((found) => findingOf(rule, found))),
+      .flatMap((rule) => rule.find({ ...acts, outputs }).map((found) => findingOf({ rule, found }))),
   );
   return { outputs, findings };
 }

@@ -4,11 +4,12 @@ import type { ActSheet } from '../show/act-sheet.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { copiesOfSources } from './copies-of-source.ts';
 import { deriveCues } from './cue.ts';
-import type { Derived, Feed } from './derived.ts';
+import type { Derived, Feed, Finding } from './derived.ts';
 import { type ActFacts, mixesWithPlans } from './facts.ts';
 import { indexCellDecisions } from './feed-decisions.ts';
 import { deriveSecondFeeds, feedsOf } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
+import { findingOf } from './findings/tell.ts';
 import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
 import { deriveOwnLatencies } from './latency.ts';
@@ -26,14 +27,15 @@ import { resolveWishes } from './wishes.ts';
 export function deriveAct(sheet: ActSheet): Derived {
   const facts = factsOfAct(sheet);
   const { plan, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies } = facts;
-  const findings = findFaults(facts);
-  let made: Feed[][] | null = null;
+  const faults = findFaults(facts);
+  let feeds: Feed[][] | null = null;
+  let findings: Finding[] | null = null;
   return {
     plan,
     // What flows is settled; the rows that tell it are many, and made when somebody first looks at them.
     get feeds() {
-      made ??= feedsOf(facts);
-      return made;
+      feeds ??= feedsOf(facts);
+      return feeds;
     },
     secondFeeds,
     levels,
@@ -43,7 +45,11 @@ export function deriveAct(sheet: ActSheet): Derived {
     talk,
     splits,
     ownLatencies,
-    findings,
+    // What is wrong is found; its sentences are told with the first look.
+    get findings() {
+      findings ??= faults.map(findingOf);
+      return findings;
+    },
   };
 }
 

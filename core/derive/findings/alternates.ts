@@ -1,7 +1,7 @@
 import { pairsOf, sourceOf } from '../facts.ts';
 import { alternatesInUse } from '../inputs.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, casesOfSources, quoted } from './say.ts';
+import { aboutSource, casesOfSources } from './say.ts';
 
 /** Faults of second feeds. */
 export const alternateFindings: readonly FindingRule[] = [
@@ -45,7 +45,7 @@ export const alternateFindings: readonly FindingRule[] = [
         const source = sourceOf(facts, alternate.sourceId);
         const plugged = alternate.socketId !== null && facts.socketById.has(alternate.socketId);
         if (!source || alternate.kind !== 'spare line' || plugged) return [];
-        return [{ say: { source: quoted(source) }, about: [aboutSource(source)] }];
+        return [{ say: { source }, about: [aboutSource(source)] }];
       }),
   },
   {
@@ -65,7 +65,7 @@ export const alternateFindings: readonly FindingRule[] = [
         if (!source || !other) return [];
         return [
           {
-            say: { source: quoted(source), other: quoted(other) },
+            say: { source, other },
             about: [
               aboutSource(source),
               aboutSource(other),
@@ -89,7 +89,7 @@ export const alternateFindings: readonly FindingRule[] = [
         const feed = (from: string) => `its ${from}`;
         return [
           {
-            say: { one: quoted(one), other: quoted(other), first: feed(first), second: feed(second) },
+            say: { one, other, first: feed(first), second: feed(second) },
             about: [one, other].map(aboutSource),
           },
         ];
@@ -107,9 +107,7 @@ export const alternateFindings: readonly FindingRule[] = [
         const source = sourceOf(facts, alternate.sourceId);
         const first = heard.get(alternate.sourceId);
         if (!source || !alternate.inUse || !first || first.id === alternate.id) return [];
-        return [
-          { say: { source: quoted(source), heard: `its ${first.kind}` }, about: [aboutSource(source)] },
-        ];
+        return [{ say: { source, heard: `its ${first.kind}` }, about: [aboutSource(source)] }];
       });
     },
   },

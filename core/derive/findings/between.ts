@@ -3,7 +3,7 @@ import type { Device, Id } from '../../show/rig.ts';
 import type { OutputChange } from '../between-acts.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
-import { aboutSource, decibels, listed, number, quoted } from './say.ts';
+import { aboutSource, decibels, number } from './say.ts';
 import { socketName } from './sockets.ts';
 
 /** What is known of two acts that follow each other. */
@@ -32,7 +32,7 @@ export const betweenFindings: readonly BetweenRule[] = [
       sharedSockets(before, next)
         .filter(({ old, source }) => source.phantom === 'harmful' && old.phantomOn)
         .map(({ old, source, socketId }) => ({
-          say: { source: quoted(source), socket: socketName(next, socketId), other: quoted(old.source) },
+          say: { source, socket: socketName(next, socketId), other: old.source },
           about: [aboutSource(source), { of: 'socket', id: socketId }],
         })),
   },
@@ -52,10 +52,10 @@ export const betweenFindings: readonly BetweenRule[] = [
         return [
           {
             say: {
-              source: quoted(source),
+              source,
               socket: socketName(next, socketId),
               gain: decibels(stands),
-              other: quoted(old.source),
+              other: old.source,
               needed: decibels(needed),
             },
             about: [aboutSource(source), { of: 'socket' as const, id: socketId }],
@@ -87,7 +87,7 @@ export const betweenFindings: readonly BetweenRule[] = [
       const rows = opened.flatMap(({ outputId }) => next.outputById.get(outputId) ?? []);
       return [
         {
-          say: { outputs: listed(rows) },
+          say: { outputs: rows },
           about: opened.map(({ outputId }) => ({ of: 'output' as const, id: outputId })),
         },
       ];
@@ -107,7 +107,7 @@ export const betweenFindings: readonly BetweenRule[] = [
       return packsOf(next)
         .filter((device) => worn.has(device.id))
         .map((device) => ({
-          say: { device: quoted(device), minutes: number(Math.max(0, start - end), 0) },
+          say: { device, minutes: number(Math.max(0, start - end), 0) },
           about: [{ of: 'device', id: device.id }],
         }));
     },
@@ -141,7 +141,7 @@ function packsOf(facts: ActFacts): Device[] {
 
 function caseOfOutput(next: ActFacts, outputId: Id, mixId: Id, say: NonNullable<Case['say']>): Case {
   return {
-    say: { output: quoted(next.outputById.get(outputId)), mix: quoted(mixOf(next, mixId)), ...say },
+    say: { output: next.outputById.get(outputId), mix: mixOf(next, mixId), ...say },
     about: [
       { of: 'output', id: outputId },
       { of: 'mix', id: mixId },

@@ -12,7 +12,7 @@ import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { aboutSource, casesOfSources, copyName, decibels, listed, number, quoted } from './say.ts';
+import { aboutSource, casesOfSources, copyName, decibels, number } from './say.ts';
 import { channelsAreShared } from './shared.ts';
 
 /** Faults of channels and copies. */
@@ -84,7 +84,7 @@ export const copyFindings: readonly FindingRule[] = [
         const needed = facts.plan.copies.length;
         const there = facts.sheet.rig.channelCount;
         return {
-          say: { source: quoted(source), copy: copyName(copy.purpose), needed, there },
+          say: { source, copy: copyName(copy.purpose), needed, there },
           about: [aboutSource(source)],
         };
       }),
@@ -99,7 +99,7 @@ export const copyFindings: readonly FindingRule[] = [
       [...sharedChannels(facts)]
         .filter(([, users]) => users.length > 1)
         .map(([channel, users]) => ({
-          say: { channel, sources: listed(users) },
+          say: { channel, sources: users },
           about: [{ of: 'channel', channel } as const, ...users.map(aboutSource)],
         })),
   },
@@ -115,7 +115,7 @@ export const copyFindings: readonly FindingRule[] = [
         const source = channel === null || channel <= there ? undefined : sourceOf(facts, sourceId);
         if (!source || channel === null) return null;
         return {
-          say: { source: quoted(source), channel, there },
+          say: { source, channel, there },
           about: [{ of: 'channel', channel }, aboutSource(source)],
         };
       }),
@@ -149,7 +149,7 @@ export const copyFindings: readonly FindingRule[] = [
         );
         const alone = unit.filter((source) => !has(source));
         if (doubled.length === 0 || alone.length === 0) return [];
-        return [{ say: { doubled: listed(doubled), alone: listed(alone) }, about: unit.map(aboutSource) }];
+        return [{ say: { doubled, alone }, about: unit.map(aboutSource) }];
       }),
   },
   {
@@ -175,7 +175,7 @@ export const copyFindings: readonly FindingRule[] = [
         if (sourceAt === undefined || !source) return null;
         if (hasOutcomeSomewhere(facts.sends, sourceAt, outcomesFrom[copy.purpose])) return null;
         return {
-          say: { source: quoted(source), copy: copyName(copy.purpose), channel: copy.channel },
+          say: { source, copy: copyName(copy.purpose), channel: copy.channel },
           about: [aboutSource(source), { of: 'channel', channel: copy.channel }],
         };
       }),
@@ -211,7 +211,7 @@ function casesOfFeedsFrom(
 
 function caseOfFeed(facts: ActFacts, { mixId, sourceId }: Feed): Case {
   return {
-    say: { mix: quoted(mixOf(facts, mixId)), source: quoted(sourceOf(facts, sourceId)) },
+    say: { mix: mixOf(facts, mixId), source: sourceOf(facts, sourceId) },
     about: [{ of: 'feed', mixId, sourceId }],
   };
 }
@@ -219,7 +219,7 @@ function caseOfFeed(facts: ActFacts, { mixId, sourceId }: Feed): Case {
 function caseOfCopy(facts: ActFacts, copy: Copy): Case[] {
   const source = sourceOf(facts, copy.sourceId);
   if (!source) return [];
-  return [{ say: { source: quoted(source), copy: copyName(copy.purpose) }, about: [aboutSource(source)] }];
+  return [{ say: { source, copy: copyName(copy.purpose) }, about: [aboutSource(source)] }];
 }
 
 /** The sources on every channel, or nothing where no channel has two. */
@@ -299,7 +299,7 @@ function unequalCopies(facts: ActFacts, unit: readonly Source[]): Case[] {
       const difference = atFoh.inverted === here.inverted ? `${number(lateMs, 2)} ms` : 'opposite polarity';
       return [
         {
-          say: { sources: listed([first, other]), copy: copyName(purpose), difference },
+          say: { sources: [first, other], copy: copyName(purpose), difference },
           about: [first, other].map(aboutSource),
         },
       ];

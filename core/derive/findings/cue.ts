@@ -5,7 +5,7 @@ import { cueKindOf } from '../cue.ts';
 import type { Cue } from '../derived.ts';
 import { type ActFacts, mixOf } from '../facts.ts';
 import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
-import { aboutMix, listed, quoted } from './say.ts';
+import { aboutMix, quoted } from './say.ts';
 
 /** Faults of what the engineer listens on. */
 export const cueFindings: readonly FindingRule[] = [
@@ -115,7 +115,7 @@ export const cueFindings: readonly FindingRule[] = [
           if (cue.busId === null || !planned.busIds.includes(cue.busId)) return [];
           return [
             {
-              say: { mix: quoted(mix), cue: quoted(cue) },
+              say: { mix, cue },
               about: [aboutMix(mix), aboutCue(cue), { of: 'bus', id: cue.busId } as const],
             },
           ];
@@ -134,7 +134,7 @@ export const cueFindings: readonly FindingRule[] = [
         casesOf(devices, (device) => {
           if (!device.forCue && !cueDevices.has(device.id)) return null;
           return {
-            say: { mix: quoted(mix), device: quoted(device) },
+            say: { mix, device },
             about: [aboutMix(mix), { of: 'device', id: device.id }],
           };
         }),
@@ -156,7 +156,7 @@ const aboutCue = (cue: CueOutput) => ({ of: 'cueOutput' as const, id: cue.id });
 
 function caseOfCue(cue: CueOutput, mixes: readonly Mix[], say: Case['say'] = {}): Case {
   return {
-    say: { cue: quoted(cue), mixes: listed(mixes), ...say },
+    say: { cue, mixes, ...say },
     about: [aboutCue(cue), ...mixes.map(aboutMix)],
   };
 }
@@ -184,7 +184,7 @@ function collidingCues(cues: readonly CueOutput[]): Case[] {
       if (shared === undefined) return [];
       return [
         {
-          say: { cue: quoted(cue), other: quoted(other) },
+          say: { cue, other },
           about: [aboutCue(cue), aboutCue(other), { of: 'output' as const, id: shared }],
         },
       ];

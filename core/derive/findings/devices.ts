@@ -2,7 +2,7 @@ import { usesHouseDevice } from '../../plan/plan-devices.ts';
 import type { Device } from '../../show/rig.ts';
 import type { ActFacts } from '../facts.ts';
 import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfSources, listed, number, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfSources, number } from './say.ts';
 import { mixesSharing } from './shared.ts';
 
 /** Faults of wedges, fills and packs, and of what is on the air. */
@@ -24,7 +24,7 @@ export const deviceFindings: readonly FindingRule[] = [
         ).length;
         const wanted = `${mix.deviceCount} ${mix.deviceKind}`;
         const given = planned.deviceIds.length === 0 ? 'none' : planned.deviceIds.length;
-        return [{ say: { mix: quoted(mix), wanted, given, needed, there }, about: [aboutMix(mix)] }];
+        return [{ say: { mix, wanted, given, needed, there }, about: [aboutMix(mix)] }];
       }),
   },
   {
@@ -35,7 +35,7 @@ export const deviceFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another device.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.deviceIds).map(([id, mixes]) => ({
-        say: { device: quoted(facts.deviceById.get(id)), mixes: listed(mixes) },
+        say: { device: facts.deviceById.get(id), mixes },
         about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
       })),
   },
@@ -121,7 +121,7 @@ function deviceCases(
     casesOf(devices, (device) => {
       if (!isSo(device, mix.deviceKind)) return null;
       return {
-        say: { mix: quoted(mix), device: quoted(device), ...sayOf(device, mix.deviceKind) },
+        say: { mix, device, ...sayOf(device, mix.deviceKind) },
         about: [aboutMix(mix), { of: 'device', id: device.id }],
       };
     }),
@@ -135,7 +135,7 @@ function limiterCases(facts: ActFacts, isSo: (device: Device) => boolean): Case[
   if (devices.length === 0) return [];
   return [
     {
-      say: { devices: listed(devices) },
+      say: { devices },
       about: devices.map((device) => ({ of: 'device' as const, id: device.id })),
     },
   ];
@@ -163,7 +163,7 @@ function sharedFrequencies(facts: ActFacts): Case[] {
   return [...users]
     .filter(([, there]) => there.length > 1)
     .map(([mhz, there]) => ({
-      say: { mhz: number(mhz, 3), names: listed(there) },
+      say: { mhz: number(mhz, 3), names: there },
       about: there.map((it) => it.about),
     }));
 }

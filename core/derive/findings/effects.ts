@@ -4,7 +4,7 @@ import type { Subject } from '../derived.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
-import { aboutSource, caseOfEachSource, copyName, listed, quoted } from './say.ts';
+import { aboutSource, caseOfEachSource, copyName } from './say.ts';
 
 /** Faults of effects and of whatever else comes back to the desk. */
 export const effectFindings: readonly FindingRule[] = [
@@ -16,7 +16,7 @@ export const effectFindings: readonly FindingRule[] = [
     remedy: 'Take one of them out of the next.',
     find: (facts) =>
       findCircles(facts.sheet, facts.index, facts.sends, facts.cues).map((about) => ({
-        say: { names: listed(about.flatMap((subject) => rowOf(facts, subject) ?? [])) },
+        say: { names: about.flatMap((subject) => rowOf(facts, subject) ?? []) },
         about,
       })),
   },
@@ -45,7 +45,7 @@ export const effectFindings: readonly FindingRule[] = [
         const mixes = facts.sheet.mixes.filter((_, mixAt) => flows(facts.sends, at, mixAt));
         const doubled = fohSends.filter((send) => has(facts, send, 'monitors'));
         if (doubled.length === 0 || mixes.length === 0) return null;
-        return { say: { source: quoted(source), mixes: listed(mixes) }, about: [aboutSource(source)] };
+        return { say: { source, mixes }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -62,7 +62,7 @@ export const effectFindings: readonly FindingRule[] = [
           (send) => send.purpose !== 'foh' && send.purpose !== 'parallel',
         );
         return fromStage && facts.copies[at]?.foh != null
-          ? { say: { source: quoted(source) }, about: [aboutSource(source)] }
+          ? { say: { source }, about: [aboutSource(source)] }
           : null;
       }),
   },
@@ -79,7 +79,7 @@ export const effectFindings: readonly FindingRule[] = [
           if (!source || has(facts, send, send.purpose)) return [];
           return [
             {
-              say: { effect: quoted(effect), source: quoted(source), copy: copyName(send.purpose) },
+              say: { effect, source, copy: copyName(send.purpose) },
               about: [effect, source].map(aboutSource),
             },
           ];

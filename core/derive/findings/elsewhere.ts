@@ -2,7 +2,7 @@ import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import { outcomesThat } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, casesOfSources, listed, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, casesOfSources } from './say.ts';
 
 /** Faults of mixes from another desk, of guests' files, and of talking to each other. */
 export const elsewhereFindings: readonly FindingRule[] = [
@@ -27,7 +27,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     find: (facts) => {
       const mixes = elsewhere(facts);
       if (mixes.length === 0 || facts.splits.length === 0 || facts.sheet.act.splitBy !== null) return [];
-      return [{ say: { mixes: listed(mixes), count: facts.splits.length }, about: mixes.map(aboutMix) }];
+      return [{ say: { mixes, count: facts.splits.length }, about: mixes.map(aboutMix) }];
     },
   },
   {
@@ -79,7 +79,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
       casesOf(facts.sheet.sources, (source, at) => {
         if (source.kind !== 'talkback' || source.audience === 'not here') return null;
         if (hasOutcomeSomewhere(facts.sends, at, outcomesThat.flow | outcomesThat.areElsewhere)) return null;
-        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
+        return { say: { source }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -92,7 +92,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
     find: (facts) =>
       casesOf(facts.sheet.sources, (source, at) =>
         source.kind === 'talkback' && facts.copies[at]?.foh != null
-          ? { say: { source: quoted(source) }, about: [aboutSource(source)] }
+          ? { say: { source }, about: [aboutSource(source)] }
           : null,
       ),
   },

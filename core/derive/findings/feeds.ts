@@ -5,7 +5,7 @@ import { outcomesThat } from '../outcomes.ts';
 import { hasOutcome, hasOutcomeSomewhere, startLevelDb } from '../sends.ts';
 import { cellState } from '../wishes.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, decibels, listed, quoted, unsigned } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, decibels, unsigned } from './say.ts';
 
 /** Faults of what mixes take of sources. */
 export const feedFindings: readonly FindingRule[] = [
@@ -17,7 +17,7 @@ export const feedFindings: readonly FindingRule[] = [
     remedy: 'Give {source} a channel, or tell the band that it will not be in the monitors.',
     find: (facts) =>
       bySource(facts, outcomesThat.haveNoChannel, (source, mixes) => ({
-        say: { source: quoted(source), mixes: listed(mixes) },
+        say: { source, mixes },
         about: [aboutSource(source), ...feedSubjects(source, mixes)],
       })),
   },
@@ -33,7 +33,7 @@ export const feedFindings: readonly FindingRule[] = [
         if (source.kind === 'talkback' || flowsOrIsAsked(facts, sourceAt)) return null;
         if (facts.sheet.decisions.some((it) => it.about === 'effect send' && it.sourceId === source.id))
           return null;
-        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
+        return { say: { source }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -51,7 +51,7 @@ export const feedFindings: readonly FindingRule[] = [
             (feed) => feed.tap === 'post-fader' && (feed.purpose === 'foh' || feed.purpose === 'parallel'),
           )
           .map((feed) => ({
-            say: { mix: quoted(mixOf(facts, feed.mixId)), source: quoted(sourceOf(facts, feed.sourceId)) },
+            say: { mix: mixOf(facts, feed.mixId), source: sourceOf(facts, feed.sourceId) },
             about: [{ of: 'feed', mixId: feed.mixId, sourceId: feed.sourceId } as const],
           })),
       );
@@ -73,7 +73,7 @@ export const feedFindings: readonly FindingRule[] = [
         const post = feeds.filter((feed) => feed.tap === 'post-fader');
         if (post.length === 0 || post.length === feeds.length) return [];
         const sources = post.flatMap((feed) => sourceOf(facts, feed.sourceId) ?? []);
-        return [{ say: { mix: quoted(mix), post: listed(sources) }, about: [aboutMix(mix)] }];
+        return [{ say: { mix, post: sources }, about: [aboutMix(mix)] }];
       });
     },
   },
@@ -89,7 +89,7 @@ export const feedFindings: readonly FindingRule[] = [
         facts,
         outcomesThat.flow,
         (source, mixes) => ({
-          say: { source: quoted(source), mixes: listed(mixes) },
+          say: { source, mixes },
           about: [aboutSource(source), ...feedSubjects(source, mixes)],
         }),
         (source) => source.audience === 'front of house only',
@@ -115,7 +115,7 @@ export const feedFindings: readonly FindingRule[] = [
         : casesOf(facts.sheet.mixes, (mix, mixAt) => {
             const others = switchedOffByName(facts, mixAt);
             if (others.length === 0) return null;
-            return { say: { mix: quoted(mix), others: listed(others) }, about: [aboutMix(mix)] };
+            return { say: { mix, others }, about: [aboutMix(mix)] };
           }),
   },
   {
@@ -130,7 +130,7 @@ export const feedFindings: readonly FindingRule[] = [
         const mix = wish && mixOf(facts, wish.mixId);
         const other = wish?.sameAsMixId ? mixOf(facts, wish.sameAsMixId) : undefined;
         if (!mix || !other) return [];
-        return [{ say: { mix: quoted(mix), other: quoted(other) }, about: [aboutMix(mix), aboutMix(other)] }];
+        return [{ say: { mix, other }, about: [aboutMix(mix), aboutMix(other)] }];
       }),
   },
   {
@@ -144,7 +144,7 @@ export const feedFindings: readonly FindingRule[] = [
         const wish = facts.sheet.wishes[wishAt];
         const mix = wish && mixOf(facts, wish.mixId);
         if (!mix || wish.amount === 'none') return [];
-        return [{ say: { mix: quoted(mix), group: wish.group ?? '' }, about: [aboutMix(mix)] }];
+        return [{ say: { mix, group: wish.group ?? '' }, about: [aboutMix(mix)] }];
       }),
   },
   {
@@ -189,7 +189,7 @@ export const feedFindings: readonly FindingRule[] = [
         const wish = facts.sheet.wishes[wishAt];
         const mix = wish && mixOf(facts, wish.mixId);
         if (!mix || wish.amount === 'none' || mix.deviceKind === null || !isLoudspeakerMix(mix)) return null;
-        return { say: { mix: quoted(mix) }, about: [aboutMix(mix)] };
+        return { say: { mix }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -204,7 +204,7 @@ export const feedFindings: readonly FindingRule[] = [
         const mix = mixOf(facts, level.mixId);
         if (!mix) return null;
         const lowered = `${unsigned(-level.loweredByDb)} lower`;
-        return { say: { mix: quoted(mix), sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] };
+        return { say: { mix, sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -217,7 +217,7 @@ export const feedFindings: readonly FindingRule[] = [
       casesOf(facts.levels, (level) => {
         const mix = level.sumDb === null ? mixOf(facts, level.mixId) : undefined;
         if (!mix || mix.mixedAt === 'elsewhere') return null;
-        return { say: { mix: quoted(mix) }, about: [aboutMix(mix)] };
+        return { say: { mix }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -291,7 +291,7 @@ function levelsAboveUnity(facts: ActFacts): Case[] {
     if (!mix || !source || mix.mixedAt === 'elsewhere') return [];
     return [
       {
-        say: { mix: quoted(mix), source: quoted(source), level: decibels(askedDb) },
+        say: { mix, source, level: decibels(askedDb) },
         about: feedSubjects(source, [mix]),
       },
     ];
@@ -318,7 +318,7 @@ function decisionsWithoutWish(facts: ActFacts): Case[] {
     const mix = sheet.mixes[Math.floor(cell / wishes.sourceCount)];
     const source = sheet.sources[cell % wishes.sourceCount];
     if (!mix || !source || wishes.state[cell] === cellState.wanted) return [];
-    return [{ say: { mix: quoted(mix), source: quoted(source) }, about: feedSubjects(source, [mix]) }];
+    return [{ say: { mix, source }, about: feedSubjects(source, [mix]) }];
   });
 }
 
@@ -331,7 +331,7 @@ function pairCases(facts: ActFacts, isSo: (oneDb: number | null, otherDb: number
       const [first, second] = oneDb === null ? [other, one] : [one, other];
       return [
         {
-          say: { mix: quoted(mix), one: quoted(first), other: quoted(second) },
+          say: { mix, one: first, other: second },
           about: feedSubjects(one, [mix]).concat(feedSubjects(other, [mix])),
         },
       ];

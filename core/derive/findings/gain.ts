@@ -1,7 +1,7 @@
 import type { CopyTrim } from '../derived.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { aboutSource, casesOfSources, copyName, decibels, quoted } from './say.ts';
+import { aboutSource, casesOfSources, copyName, decibels } from './say.ts';
 
 /** Faults of the shared preamp and of trims. */
 export const gainFindings: readonly FindingRule[] = [
@@ -38,7 +38,7 @@ export const gainFindings: readonly FindingRule[] = [
             : 'Use a pad, or a less sensitive microphone.';
         return {
           say: {
-            source: quoted(source),
+            source,
             needed: decibels(neededDb),
             lowest: decibels(gainMinDb),
             highest: decibels(gainMaxDb),
@@ -61,7 +61,7 @@ export const gainFindings: readonly FindingRule[] = [
         const source = sourceOf(facts, sourceId);
         if (!source) return null;
         return {
-          say: { source: quoted(source), gain: decibels(gainDb), needed: decibels(neededDb) },
+          say: { source, gain: decibels(gainDb), needed: decibels(neededDb) },
           about: [aboutSource(source)],
         };
       }),
@@ -81,7 +81,7 @@ export const gainFindings: readonly FindingRule[] = [
         if (!source || moving.length === 0) return null;
         return {
           say: {
-            source: quoted(source),
+            source,
             moved: decibels(movedDb),
             copies: moving.map((trim) => copyName(trim.purpose)).join(' and '),
             louder: movedDb > 0 ? 'louder' : 'quieter',
@@ -117,7 +117,7 @@ function caseOfTrim(facts: ActFacts, sourceId: string, trim: CopyTrim): Case[] {
     {
       say: {
         copy: copyName(trim.purpose),
-        source: quoted(source),
+        source,
         needed: decibels(trim.neededDb),
         set: decibels(trim.setDb),
         short: decibels(Math.abs(trim.shortDb)).replace('+', ''),

@@ -1,7 +1,7 @@
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { isLoudspeakerMix } from '../facts.ts';
 import { casesOf, type FindingRule } from './rule.ts';
-import { aboutMix, caseOfEachMix, listed, number, quoted } from './say.ts';
+import { aboutMix, caseOfEachMix, number } from './say.ts';
 import { hasRepeats, mixesSharing } from './shared.ts';
 
 /** Two who share a wedge stand together; further apart one of them does not hear it. Common practice. */
@@ -25,7 +25,7 @@ export const mixFindings: readonly FindingRule[] = [
       ).length;
       return planned
         .filter(({ planned: { busIds } }) => busIds.length === 0)
-        .map(({ mix }) => ({ say: { mix: quoted(mix), needed, there }, about: [aboutMix(mix)] }));
+        .map(({ mix }) => ({ say: { mix, needed, there }, about: [aboutMix(mix)] }));
     },
   },
   {
@@ -36,7 +36,7 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another bus.',
     find: (facts) => {
       return mixesSharing(facts.mixes, ({ planned }) => planned.busIds).map(([id, mixes]) => ({
-        say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes: listed(mixes) },
+        say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes },
         about: [{ of: 'bus', id } as const, ...mixes.map(aboutMix)],
       }));
     },
@@ -57,7 +57,7 @@ export const mixFindings: readonly FindingRule[] = [
           const bus = reserved.get(id);
           if (!bus) return null;
           return {
-            say: { mix: quoted(mix), bus: bus.number, use: bus.reservedFor ?? '' },
+            say: { mix, bus: bus.number, use: bus.reservedFor ?? '' },
             about: [{ of: 'bus', id }, aboutMix(mix)],
           };
         }),
@@ -77,7 +77,7 @@ export const mixFindings: readonly FindingRule[] = [
         const device = devices.find((it) => it.kind === 'in-ear' && it.format === 'stereo');
         if (!device) return null;
         return {
-          say: { mix: quoted(mix), device: quoted(device) },
+          say: { mix, device },
           about: [aboutMix(mix), { of: 'device', id: device.id }],
         };
       }),
@@ -97,7 +97,7 @@ export const mixFindings: readonly FindingRule[] = [
         const device = mono[0];
         if (!device || !oneSide) return null;
         return {
-          say: { mix: quoted(mix), device: quoted(device) },
+          say: { mix, device },
           about: [aboutMix(mix), { of: 'device', id: device.id }],
         };
       }),
@@ -115,7 +115,7 @@ export const mixFindings: readonly FindingRule[] = [
         const [left = 0, right = 0] = numbers;
         if (numbers.length === 2 && left % 2 === 1 && right === left + 1) return null;
         const said = `bus ${numbers.join(' and ')}${numbers.length === 1 ? ' alone' : ''}`;
-        return { say: { mix: quoted(mix), buses: said }, about: [aboutMix(mix)] };
+        return { say: { mix, buses: said }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -164,7 +164,7 @@ export const mixFindings: readonly FindingRule[] = [
         for (const a of places) for (const b of places) apartM = Math.max(apartM, distanceM(a, b));
         if (apartM <= sharedWedgeM || planned.deviceIds.length >= people.length) return null;
         return {
-          say: { mix: quoted(mix), people: listed(people), apart: number(apartM) },
+          say: { mix, people, apart: number(apartM) },
           about: [aboutMix(mix), ...people.map((it) => ({ of: 'performer' as const, id: it.id }))],
         };
       });

@@ -1,7 +1,7 @@
 import { leavesRig } from '../../plan/plan-outputs.ts';
 import type { Output } from '../../show/rig.ts';
 import { casesOf, casesOfEach, type FindingRule } from './rule.ts';
-import { aboutMix, listed, quoted } from './say.ts';
+import { aboutMix, quoted } from './say.ts';
 import { mixesSharing } from './shared.ts';
 
 /** Faults of where mixes leave the rig. */
@@ -25,7 +25,7 @@ export const outputFindings: readonly FindingRule[] = [
       return planned
         .filter(({ planned: { format, outputIds } }) => outputIds.length < widthOf(format))
         .map(({ mix, planned: { format } }) => ({
-          say: { mix: quoted(mix), needed, there, proposal: wayOut(facts.sheet.outputs, format) },
+          say: { mix, needed, there, proposal: wayOut(facts.sheet.outputs, format) },
           about: [aboutMix(mix)],
         }));
     },
@@ -38,7 +38,7 @@ export const outputFindings: readonly FindingRule[] = [
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.outputIds).map(([id, mixes]) => ({
-        say: { output: quoted(facts.outputById.get(id)), mixes: listed(mixes) },
+        say: { output: facts.outputById.get(id), mixes },
         about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
       })),
   },
@@ -82,10 +82,10 @@ export const outputFindings: readonly FindingRule[] = [
           if (planned.outputIds.includes(device.outputId)) return null;
           return {
             say: {
-              mix: quoted(mix),
-              device: quoted(device),
-              wired: quoted(facts.outputById.get(device.outputId)),
-              output: quoted(facts.outputById.get(first)),
+              mix,
+              device,
+              wired: facts.outputById.get(device.outputId),
+              output: facts.outputById.get(first),
             },
             about: [aboutMix(mix), { of: 'device', id: device.id }, { of: 'output', id: first }],
           };
@@ -134,7 +134,7 @@ function outputCases(
     casesOf(outputs, (output) => {
       if (!isSo(output)) return null;
       return {
-        say: { mix: quoted(mix), output: quoted(output), ...sayOf(output) },
+        say: { mix, output, ...sayOf(output) },
         about: [{ of: 'output', id: output.id }, aboutMix(mix)],
       };
     }),

@@ -8,7 +8,7 @@ import { outcomesThat } from '../outcomes.ts';
 import { flows, hasOutcomeSomewhere } from '../sends.ts';
 import { cellState } from '../wishes.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, listed, quoted } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes } from './say.ts';
 
 /** Faults of what people on stage hear, and of what must never come out of a loudspeaker there. */
 export const performerFindings: readonly FindingRule[] = [
@@ -22,7 +22,7 @@ export const performerFindings: readonly FindingRule[] = [
       listening(facts)
         .filter(({ mixAts }) => mixAts.length === 0)
         .map(({ performer }) => ({
-          say: { performer: quoted(performer) },
+          say: { performer },
           about: [aboutPerformer(performer)],
         })),
   },
@@ -68,7 +68,7 @@ export const performerFindings: readonly FindingRule[] = [
         );
         if (heard) return null;
         return {
-          say: { performer: quoted(performer), mixes: listed(mixes) },
+          say: { performer, mixes },
           about: [aboutPerformer(performer), ...mixes.map(aboutMix)],
         };
       }),
@@ -113,7 +113,7 @@ export const performerFindings: readonly FindingRule[] = [
       casesOf(facts.sheet.sources, (source, sourceAt) => {
         const machine = factsOfKind(source.kind).group === 'click';
         if (!machine || facts.copies[sourceAt]?.foh == null) return null;
-        return { say: { source: quoted(source) }, about: [aboutSource(source)] };
+        return { say: { source }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -137,7 +137,7 @@ export const performerFindings: readonly FindingRule[] = [
       listening(facts)
         .filter(({ mixes }) => mixes.filter((mix) => mix.deviceKind !== 'side fill').length > 1)
         .map(({ performer, mixes }) => ({
-          say: { performer: quoted(performer), mixes: listed(mixes) },
+          say: { performer, mixes },
           about: [aboutPerformer(performer), ...mixes.map(aboutMix)],
         })),
   },
@@ -196,7 +196,7 @@ function ownNotHeard(
     if (heardOrRefused) return null;
     const rows = sources.map(({ source }) => source);
     return {
-      say: { performer: quoted(performer), sources: listed(rows), mixes: listed(mixes) },
+      say: { performer, sources: rows, mixes },
       about: [aboutPerformer(performer), ...rows.map(aboutSource), ...mixes.map(aboutMix)],
     };
   });
@@ -214,7 +214,7 @@ function feedCases(
     for (const [mixAt, mix] of facts.sheet.mixes.entries())
       if (flows(facts.sends, sourceAt, mixAt) && isSuchMix(mix))
         cases.push({
-          say: { mix: quoted(mix), source: quoted(source) },
+          say: { mix, source },
           about: [{ of: 'feed', mixId: mix.id, sourceId: source.id }],
         });
   }

@@ -4,7 +4,7 @@ import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, caseOfEachSource, casesOfSources, listed } from './say.ts';
+import { aboutSource, caseOfEachSource, casesOfSources } from './say.ts';
 import { socketsAreShared } from './shared.ts';
 
 /** Faults of phantom power. */
@@ -38,7 +38,7 @@ export const phantomFindings: readonly FindingRule[] = [
         if (needing.length === 0 || harmed.length === 0) return [];
         return [
           {
-            say: { needing: listed(needing), harmed: listed(harmed) },
+            say: { needing, harmed },
             about: [...needing, ...harmed].map(aboutSource),
           },
         ];
@@ -58,7 +58,7 @@ export const phantomFindings: readonly FindingRule[] = [
         const on = decidedAs(true);
         const off = decidedAs(false);
         if (on.length === 0 || off.length === 0) return [];
-        return [{ say: { on: listed(on), off: listed(off) }, about: [...on, ...off].map(aboutSource) }];
+        return [{ say: { on, off }, about: [...on, ...off].map(aboutSource) }];
       }),
   },
   {

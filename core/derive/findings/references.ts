@@ -30,7 +30,7 @@ export const referenceFindings: readonly FindingRule[] = [
             : backAt === undefined
               ? 'nothing'
               : quoted(facts.sheet.sources[backAt]);
-        return { say: { source: quoted(source), other: quoted(other), back }, about: [aboutSource(source)] };
+        return { say: { source, other, back }, about: [aboutSource(source)] };
       }),
   },
 ];

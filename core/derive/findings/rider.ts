@@ -1,6 +1,6 @@
 import { daysBetween } from '../calendar.ts';
 import type { FindingRule } from './rule.ts';
-import { aboutSource, listed, number, quoted } from './say.ts';
+import { aboutSource, number } from './say.ts';
 import { hasRepeats } from './shared.ts';
 
 /** A rider written longer before the day than this is likely to be of an old line-up. Common practice. */
@@ -51,7 +51,7 @@ export const riderFindings: readonly FindingRule[] = [
       return [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
         .filter(([line, sources]) => line !== null && sources.length > 1)
         .map(([line, sources]) => ({
-          say: { line: line ?? 0, sources: listed(sources) },
+          say: { line: line ?? 0, sources },
           about: sources.map(aboutSource),
         }));
     },
@@ -67,7 +67,7 @@ export const riderFindings: readonly FindingRule[] = [
       return [...Map.groupBy(sheet.sources, nameSaid)]
         .filter(([, sources]) => sources.length > 1)
         .map(([, sources]) => ({
-          say: { count: sources.length, name: quoted(sources[0]) },
+          say: { count: sources.length, name: sources[0] },
           about: sources.map(aboutSource),
         }));
     },

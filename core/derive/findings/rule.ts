@@ -1,9 +1,14 @@
 import type { Severity } from '../../show/words.ts';
-import type { Finding, Subject } from '../derived.ts';
+import type { Subject } from '../derived.ts';
 import type { ActFacts } from '../facts.ts';
 
-/** One case of a rule: the words that fill its sentences, and what it is about. */
-export type Case = { say?: Record<string, string | number>; about: Subject[] };
+type Named = { name: string };
+
+/** What stands for a name in braces: words, a figure, or a row or rows, whose names are told. */
+export type Said = string | number | Named | readonly Named[] | undefined;
+
+/** One case of a rule: what fills its sentences, and what it is about. */
+export type Case = { say?: Record<string, Said>; about: Subject[] };
 
 /**
  * One kind of fault. `cause` and `remedy` are sentences with names in braces, which every case fills from its
@@ -43,38 +48,4 @@ export function casesOfEach<T>(rows: readonly T[], casesIn: (row: T) => readonly
     cases = cases === null ? [...found] : cases.concat(found);
   }
   return cases ?? noCases;
-}
-
-export function findingOf(rule: Omit<FindingRule, 'find'>, { say, about }: Case): Finding {
-  return {
-    code: rule.code,
-    severity: rule.severity,
-    cause: fill(rule.cause, say),
-    remedy: fill(rule.remedy, say),
-    subjects: about,
-  };
-}
-
-/** Sentences cut at their braces, each once: even places are plain text, odd places are names to fill in. */
-const cutSentences = new Map<string, readonly string[]>();
-
-function fill(sentence: string, say: Case['say']): string {
-  let parts = cutSentences.get(sentence);
-  if (!parts) {
-    parts = capitalised(sentence).split(/\{(\w+)\}/);
-    cutSentences.set(sentence, parts);
-  }
-  let filled = parts[0] ?? '';
-  for (let at = 1; at < parts.length; at += 2) {
-    const name = parts[at] ?? '';
-    const said = say?.[name] ?? name;
-    filled += (filled === '' ? capitalised(String(said)) : said) + (parts[at + 1] ?? '');
-  }
-  return filled;
-}
-
-function capitalised(words: string): string {
-  const first = words.charAt(0);
-  // Most begin with a quotation mark, which has no capital.
-  return first === '"' ? words : first.toUpperCase() + words.slice(1);
 }

@@ -55,22 +55,20 @@ export const aboutMix = (mix: Mix): Subject => ({ of: 'mix', id: mix.id });
 
 /** One case for all of these sources together, with `{sources}` filled in; none where there are no such sources. */
 export function casesOfSources(sources: readonly Source[], say: Case['say'] = {}): Case[] {
-  return sources.length === 0
-    ? []
-    : [{ say: { sources: listed(sources), ...say }, about: sources.map(aboutSource) }];
+  return sources.length === 0 ? [] : [{ say: { sources, ...say }, about: sources.map(aboutSource) }];
 }
 
 /** One case for all of these mixes together, with `{mixes}` filled in; none where there are no such mixes. */
 export function casesOfMixes(mixes: readonly Mix[], say: Case['say'] = {}): Case[] {
-  return mixes.length === 0 ? [] : [{ say: { mixes: listed(mixes), ...say }, about: mixes.map(aboutMix) }];
+  return mixes.length === 0 ? [] : [{ say: { mixes, ...say }, about: mixes.map(aboutMix) }];
 }
 
 /** One case for each of these sources, with `{source}` filled in. */
 export function caseOfEachSource(sources: readonly Source[]): Case[] {
-  return sources.map((source) => ({ say: { source: quoted(source) }, about: [aboutSource(source)] }));
+  return sources.map((source) => ({ say: { source }, about: [aboutSource(source)] }));
 }
 
 /** One case for each of these mixes, with `{mix}` filled in. */
 export function caseOfEachMix(mixes: readonly Mix[]): Case[] {
-  return mixes.map((mix) => ({ say: { mix: quoted(mix) }, about: [aboutMix(mix)] }));
+  return mixes.map((mix) => ({ say: { mix }, about: [aboutMix(mix)] }));
 }

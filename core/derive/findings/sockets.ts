@@ -7,7 +7,7 @@ import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
-import { aboutSource, listed, number, quoted } from './say.ts';
+import { aboutSource, listed, number } from './say.ts';
 import { socketsAreShared } from './shared.ts';
 
 /** Faults of where sources are plugged. */
@@ -28,7 +28,7 @@ export const socketFindings: readonly FindingRule[] = [
           needed > there
             ? `needed ${needed}, free to use ${there}`
             : why.replace(/^No/, 'no').replace(/\.$/, '');
-        return { say: { source: quoted(source), reason }, about: [aboutSource(source)] };
+        return { say: { source, reason }, about: [aboutSource(source)] };
       }),
   },
   {
@@ -42,7 +42,7 @@ export const socketFindings: readonly FindingRule[] = [
       return [...sourcesBySocket(facts)]
         .filter(([, sources]) => sources.length > 1)
         .map(([id, sources]) => ({
-          say: { socket: socketName(facts, id), sources: listed(sources) },
+          say: { socket: socketName(facts, id), sources },
           about: [{ of: 'socket', id } as const, ...sources.map(aboutSource)],
         }));
     },
@@ -59,7 +59,7 @@ export const socketFindings: readonly FindingRule[] = [
         const use = facts.socketById.get(id)?.reservedFor ?? null;
         if (use === null) return [];
         return sources.map((source) => ({
-          say: { source: quoted(source), socket: socketName(facts, id), use },
+          say: { source, socket: socketName(facts, id), use },
           about: [{ of: 'socket', id } as const, aboutSource(source)],
         }));
       });
@@ -84,8 +84,8 @@ export const socketFindings: readonly FindingRule[] = [
         if (apartM <= box.reachM) return null;
         return {
           say: {
-            source: quoted(source),
-            box: quoted(box),
+            source,
+            box,
             apart: number(apartM),
             reach: number(box.reachM),
           },
@@ -104,7 +104,7 @@ export const socketFindings: readonly FindingRule[] = [
         const a = facts.socketById.get(facts.plan.patches[oneAt]?.socketId ?? '');
         const b = facts.socketById.get(facts.plan.patches[otherAt]?.socketId ?? '');
         if (!a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
-        return [{ say: { one: quoted(one), other: quoted(other) }, about: [one, other].map(aboutSource) }];
+        return [{ say: { one, other }, about: [one, other].map(aboutSource) }];
       }),
   },
   {
@@ -117,7 +117,7 @@ export const socketFindings: readonly FindingRule[] = [
       const heard = facts.sheet.sources.filter((source) => source.audience !== 'not here');
       const lead = heard.find((source) => source.kind === 'lead vocal');
       if (!lead || heard.some((source) => source.kind === 'spare vocal')) return [];
-      return [{ say: { lead: quoted(lead) }, about: [aboutSource(lead)] }];
+      return [{ say: { lead }, about: [aboutSource(lead)] }];
     },
   },
   {
@@ -134,9 +134,7 @@ export const socketFindings: readonly FindingRule[] = [
         if (spare.kind !== 'spare vocal' || spare.audience === 'not here') return [];
         const lack = lackOfSpare(facts, leadAt, spareAt);
         if (lack === null) return [];
-        return [
-          { say: { spare: quoted(spare), lead: quoted(lead), lack }, about: [spare, lead].map(aboutSource) },
-        ];
+        return [{ say: { spare, lead, lack }, about: [spare, lead].map(aboutSource) }];
       });
     },
   },

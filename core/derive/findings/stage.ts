@@ -7,7 +7,7 @@ import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
 import { isOpenMicrophone, nearWedgeM, pickupOnStage } from '../stage-pickup.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
-import { aboutMix, aboutSource, casesOfMixes, number, quoted, unsigned } from './say.ts';
+import { aboutMix, aboutSource, casesOfMixes, number, unsigned } from './say.ts';
 
 /** Less rejection than this is worth a turn of the microphone or the wedge. Common practice. */
 const goodRejectionDb = 10;
@@ -43,7 +43,7 @@ export const stageFindings: readonly FindingRule[] = [
         for (const at of openMicrophones) if (flows(facts.sends, at, mixAt)) count++;
         if (count < manyMicrophones) return null;
         return {
-          say: { mix: quoted(mix), count, cost: unsigned(openMicrophonesDb(count)) },
+          say: { mix, count, cost: unsigned(openMicrophonesDb(count)) },
           about: [aboutMix(mix)],
         };
       });
@@ -96,7 +96,7 @@ function sidesThatDisagree<T extends { name: string; place: string; xM: number |
     const said = sideInWords(row.place);
     const drawn = row.xM > 0 ? 'left' : 'right';
     if (said === null || said === drawn) return null;
-    return { say: { name: quoted(row), said, drawn }, about: [aboutRow(row)] };
+    return { say: { name: row, said, drawn }, about: [aboutRow(row)] };
   });
 }
 
@@ -125,8 +125,8 @@ function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
   if (nullDegrees === null) return null;
   return {
     say: {
-      mix: quoted(mix),
-      source: quoted(source),
+      mix,
+      source,
       angle: number(pickup.offAxisDegrees, 0),
       rejection: unsigned(Math.max(0, -pickup.responseDb)),
       pattern: pickup.pattern,
@@ -143,9 +143,9 @@ function lateSources(facts: ActFacts): Case[] {
     return [
       {
         say: {
-          performer: quoted(performer),
-          source: quoted(sourceOf(facts, sourceId)),
-          mix: quoted(mixOf(facts, mixId)),
+          performer,
+          source: sourceOf(facts, sourceId),
+          mix: mixOf(facts, mixId),
           late: number(latencyMs),
           caution: sentences.at(-1) ?? '',
         },

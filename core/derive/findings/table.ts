@@ -1,5 +1,4 @@
 import { severities } from '../../show/words.ts';
-import type { Finding } from '../derived.ts';
 import type { ActFacts } from '../facts.ts';
 import { alternateFindings } from './alternates.ts';
 import { copyFindings } from './copies.ts';
@@ -15,9 +14,10 @@ import { performerFindings } from './performers.ts';
 import { phantomFindings } from './phantom.ts';
 import { referenceFindings } from './references.ts';
 import { riderFindings } from './rider.ts';
-import { type FindingRule, findingOf } from './rule.ts';
+import type { FindingRule } from './rule.ts';
 import { socketFindings } from './sockets.ts';
 import { stageFindings } from './stage.ts';
+import type { Found } from './tell.ts';
 
 /** Every kind of fault that is looked for in an act. */
 export const findingRules: readonly FindingRule[] = [
@@ -42,9 +42,9 @@ export const findingRules: readonly FindingRule[] = [
 const bySeverity = severities.map((severity) => findingRules.filter((rule) => rule.severity === severity));
 
 /** All faults of an act, the most serious first, then in the order of the table. */
-export function findFaults(facts: ActFacts): Finding[] {
-  const findings: Finding[] = [];
+export function findFaults(facts: ActFacts): Found[] {
+  const faults: Found[] = [];
   for (const rules of bySeverity)
-    for (const rule of rules) for (const found of rule.find(facts)) findings.push(findingOf(rule, found));
-  return findings;
+    for (const rule of rules) for (const found of rule.find(facts)) faults.push({ rule, found });
+  return faults;
 }
