@@ -1,0 +1,147 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test } from 'vitest';
+import { Day } from '../../core/show/act.ts';
+import { Box, Rig, Socket } from '../../core/show/rig.ts';
+import { showFromRows } from '../../core/show/show.ts';
+import { smallFestivalRows } from '../fixtures/small-festival.ts';
+import { chromiumForFile } from '../helpers/chromium.ts';
+import { Foldbook } from './pages/foldbook.ts';
+import { ShowPage } from './pages/show-page.ts';
+
+const browser = chromiumForFile();
+
+/** The small festival, and a second day in another house with a smaller rig. */
+function twoDays() {
+  const rows = smallFestivalRows();
+  return showFromRows({
+    ...rows,
+    rigs: [...(rows.rigs ?? []), Rig.parse({ id: 'barn', name: 'Barn rig', channelCount: 12 })],
+    boxes: [...(rows.boxes ?? []), Box.parse({ id: 'box-barn', rigId: 'barn', name: 'K' })],
+    sockets: [
+      ...(rows.sockets ?? []),
+      ...Array.from({ length: 24 }, (_, at) =>
+        Socket.parse({ id: `k${at + 1}`, boxId: 'box-barn', number: at + 1 }),
+      ),
+    ],
+    days: [...(rows.days ?? []), Day.parse({ id: 'sunday', rigId: 'barn', order: 1, name: 'Sunday' })],
+  });
+}
+
+const barriers = async ({ page }: Foldbook) =>
+  (await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+
+test('an act that was played is found by a name, stands as planned beside as it ran, and comes into another day', async () => {
+  const foldbook = await Foldbook.start(browser(), twoDays());
+  const { page } = foldbook;
+  const show = new ShowPage(foldbook);
+  await foldbook.press('Alt+9');
+  await page.getByText('No act is in the archive yet.').waitFor();
+
+  // An act with a swap in the plan, a level that was changed, and a note; then the show moves on.
+  await show.open();
+  await foldbook.press('b', 'l', '1');
+  const swapped = await show.line();
+  await foldbook.press('4', 'ArrowDown', 'Enter', 's', 'Escape');
+  await show.performers().getByRole('button', { name: /Elin/ }).focus();
+  await page.keyboard.press('Space');
+  await foldbook.press('ArrowRight', 'ArrowDown', '+', '+');
+  await expect.poll(() => show.heard('Elin', 'Guitar')).toMatch(/^−4 Guitar planned −6/);
+  await foldbook.press('t');
+  await page.keyboard.type('Second guitar came late');
+  await foldbook.press('Enter', 'n', 'n');
+  expect(await foldbook.actName()).toBe('Pale Harbour Choir');
+  await foldbook.saved();
+
+  // By find anything, from anywhere.
+  await foldbook.press('Control+k');
+  await page.keyboard.type('ferry');
+  const past = page.getByRole('option', { name: /^past/ }).first();
+  expect((await past.innerText()).replace(/\s+/g, ' ')).toBe('past Tarn & the Ferrymen Saturday 2031-06-14');
+  while (!(await past.getAttribute('aria-selected'))?.includes('true')) await foldbook.press('ArrowDown');
+  await foldbook.press('Enter');
+  await page.getByRole('heading', { level: 2, name: 'Tarn & the Ferrymen' }).waitFor();
+
+  // In the archive itself, by a source of it, after the program was killed.
+  await foldbook.kill();
+  await foldbook.reopen();
+  await foldbook.press('Alt+9');
+  const search = page.getByRole('combobox');
+  await search.waitFor();
+  await foldbook.press('/');
+  await page.keyboard.type('guit');
+  const option = page.getByRole('option', { name: /^source/ });
+  await option.waitFor();
+  expect((await option.innerText()).replace(/\s+/g, ' ')).toBe(
+    'source Guitar in Tarn & the Ferrymen, Saturday 2031-06-14',
+  );
+  expect(await barriers(foldbook)).toEqual([]);
+  await foldbook.press('Enter');
+  const side = page.getByRole('region', { name: 'Past act', exact: true });
+  await side.getByRole('heading', { level: 2, name: 'Tarn & the Ferrymen' }).waitFor();
+  const texts = async () => (await side.innerText()).replace(/\s+/g, ' ');
+  expect(await texts()).toMatch(/As planned: 14:00 to 14:50 · As it ran: \d\d:\d\d to \d\d:\d\d/);
+  expect(await texts()).toContain('3 differences between plan and run');
+  expect(await texts()).toContain('Second guitar came late');
+
+  // Only what differs: the two lines that were swapped, and one level.
+  await foldbook.press('d');
+  const row = (name: string) => side.getByRole('row', { name: new RegExp(`^${name}`) });
+  expect((await row('Guitar').innerText()).replace(/\s+/g, ' ')).toBe('Guitar −6 dB ≠ differs: −4 dB');
+  const swap = (await row(swapped).innerText()).replace(/\s+/g, ' ');
+  const [planned, ran] = [...swap.matchAll(/\b[AB]\d+\b/g)].map(String);
+  expect(planned).not.toBe(ran);
+  expect(swap).toMatch(/differs: .*later$/);
+  expect(await side.getByRole('row').count()).toBe(5);
+  expect(await barriers(foldbook)).toEqual([]);
+
+  // Into the other house: what its rig has not is named, and nothing there is touched.
+  await foldbook.press('b');
+  const dialog = page.getByRole('dialog', { name: 'Bring Tarn & the Ferrymen into a day' });
+  await dialog.waitFor();
+  expect(await dialog.innerText()).toMatch(/Saturday has an act named Tarn & the Ferrymen already/);
+  await dialog.getByLabel('Day').selectOption({ label: 'Sunday ' });
+  expect(await dialog.innerText()).toMatch(/2 decisions cannot come along.*socket [AB]\d+ \(/s);
+  expect(await barriers(foldbook)).toEqual([]);
+  await dialog.getByRole('button', { name: 'Bring it in' }).press('Enter');
+  expect(await foldbook.actName()).toBe('Tarn & the Ferrymen');
+  const order = foldbook.runningOrder();
+  expect(await order.getByRole('heading').innerText()).toBe('Sunday');
+  expect(await order.getByRole('button', { name: /Tarn/ }).innerText()).toMatch(/advancing/);
+  await foldbook.saved();
+  await show.open();
+  await show.performers().getByRole('button', { name: /Elin/ }).click();
+  expect(await show.heard('Elin', 'Guitar')).toMatch(/^−4 Guitar .*K\d+$/);
+  expect(await show.kept()).toEqual([]);
+
+  await foldbook.press('Control+z');
+  await expect.poll(() => order.getByRole('heading').innerText()).toBe('Saturday');
+  expect(await order.getByRole('button', { name: /Tarn/ }).innerText()).toMatch(/done/);
+
+  await foldbook.press('Alt+9', 'F8');
+  await page.getByRole('combobox').waitFor();
+  await page.setViewportSize({ width: 1024, height: 640 });
+  expect(await barriers(foldbook)).toEqual([]);
+});
+
+test('an act is kept in the archive by hand before it ends, and an empty show finds it all the same', async () => {
+  const foldbook = await Foldbook.start(browser(), twoDays());
+  const { page } = foldbook;
+  const show = new ShowPage(foldbook);
+  await show.open();
+  await show.log().getByRole('button', { name: 'Keep in the archive' }).press('Enter');
+  await page.getByText(/^Tarn & the Ferrymen is in the archive/).waitFor();
+  await foldbook.openAct('Tarn & the Ferrymen');
+  for (const name of ['Tarn & the Ferrymen', 'Pale Harbour Choir', 'Glass Antlers']) {
+    await foldbook.openAct(name);
+    await foldbook.goTo('Advance');
+    await page.getByRole('button', { name: 'Remove this act' }).click();
+    await page.getByRole('button', { name: 'Yes, remove the act' }).click();
+  }
+  await foldbook.press('Alt+9');
+  await page.getByRole('combobox').waitFor();
+  await foldbook.press('/');
+  await page.keyboard.type('mara');
+  await page.getByRole('option', { name: /^performer Mara in Tarn/ }).waitFor();
+  await foldbook.press('Enter');
+  await page.getByText('It ran as it was planned.').waitFor();
+});
