@@ -7,6 +7,9 @@ import type { Language } from './words/table.ts';
 /** How much: in a word or in dB. `doubt` says why a look is needed, or is empty. */
 export type ReadAmount = { amount: Amount | null; levelDb: number | null; doubt: string };
 
+/** What a rider's amounts are written in: its languages, and its own signs where it explains them. */
+export type Speech = { spoken: ReadonlySet<Language>; legend: ReadonlyMap<string, Amount> };
+
 const word = (amount: Amount, doubt = ''): ReadAmount => ({ amount, levelDb: null, doubt });
 
 /** Levels outside this are no level of a send. */
@@ -41,7 +44,7 @@ export function signAmount(text: string, alone: boolean): ReadAmount | null {
   if (percent) return fromShare(Number(percent[1]) / 100);
   const share = /^(\d{1,3})\/(5|10|100)$/.exec(sign);
   if (share && Number(share[1]) <= Number(share[2])) return fromShare(Number(share[1]) / Number(share[2]));
-  if (!alone) return null;
+  if (!alone || /\d\s+\d/.test(text)) return null;
   if (/^[x✓✔☑•●■√✗*y]$|^(?:yes|ja|oui|si|sim|xx|ok|v)$/.test(sign)) {
     return word(sign === 'xx' ? 'lots' : 'some');
   }
@@ -58,7 +61,9 @@ export function signAmount(text: string, alone: boolean): ReadAmount | null {
 }
 
 /** The amount that a whole cell of a table of mixes asks for, or null where it is none. */
-export function cellAmount(text: string, spoken: ReadonlySet<Language>): ReadAmount | null {
+export function cellAmount(text: string, { spoken, legend }: Speech): ReadAmount | null {
+  const told = legend.get(fold(text));
+  if (told) return word(told);
   const sign = signAmount(text, true);
   if (sign) return sign;
   const senses = lookUp(amountWords, text, spoken);

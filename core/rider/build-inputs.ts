@@ -1,8 +1,10 @@
 import { factsOfKind, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
 import { type FoundInput, note, placeOf } from './draft.ts';
+import { heardWord, lookUp } from './lexicon.ts';
 import { weights } from './questions.ts';
 import { groupOfStem, kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
+import { nameWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
 import type { Stem } from './words/sources.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
@@ -70,10 +72,26 @@ function nameOf(found: FoundInput, work: Work): SourceName {
     if (group.stem !== null)
       return { ...name, stem: group.stem, certainty: 0.85, base: `${group.base} ${name.base}` };
   }
-  if (found.headingStem === null) return name;
+  if (found.headingStem === null) return byEar(name, work);
   const headed: SourceName = { ...name, stem: found.headingStem, certainty: 0.8 };
   return headed.stem === 'vocal' ? withVoice(headed, found, work) : headed;
 }
+
+/** "Snair top": where no word is known, one that sounds like a source is taken for it, and asked about. */
+function byEar(name: SourceName, work: Work): SourceName {
+  const { names, people, spoken } = work.tongue;
+  for (const token of name.tokens) {
+    if (token.kind !== 'word' || names.has(token.text) || people.has(token.text)) continue;
+    const heard = heardWord(nameWords, token.text);
+    const sense =
+      heard === null ? null : lookUp(nameWords, heard, spoken)?.find((it) => it.subject === 'source');
+    if (sense) return { ...name, stem: sense.meaning as Stem, certainty: soundalike };
+  }
+  return name;
+}
+
+/** Below the certainty of a guess that is not asked about. */
+const soundalike = 0.65;
 
 /** "Backing Jonte", "Backing drums", "BV SL", but no backing track. */
 function isBackingSinger(name: SourceName): boolean {

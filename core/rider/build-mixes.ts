@@ -1,4 +1,5 @@
 import type { DeviceKind, Format } from '../show/words.ts';
+import { withDigits } from './count-words.ts';
 import type { FoundMix } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { leadingLabel, readMixPieces } from './mix-pieces.ts';
@@ -15,7 +16,7 @@ export type WorkMix = {
   wishTexts: string[];
   exclusionTexts: string[];
   /** Cells of tables: an input or the words of a source, and the amount as written. */
-  cells: { input: WorkInput | null; heading: string; text: string }[];
+  cells: { input: WorkInput | null; heading: string; text: string; numbers?: number[] }[];
   numbered: boolean;
 };
 
@@ -112,7 +113,8 @@ type ReadDevice = {
 };
 
 /** What the words on a device say. */
-function readDevice(text: string, work: Pick<Work, 'tongue'>): ReadDevice {
+function readDevice(written: string, work: Pick<Work, 'tongue'>): ReadDevice {
+  const text = withDigits(written, work.tongue);
   const tokens = tokenize(text);
   const device: ReadDevice = { kind: null, format: null, count: 1, own: null, elsewhere: false };
   for (const hit of findHits(mixWords, tokens, work.tongue.spoken, work.tongue.names)) {

@@ -227,7 +227,9 @@ function childChanges(
     ['mixId', 'sourceId', 'sameAsMixId'].some((field) => removed.has(String(row[field])));
   const replaced = new Set<Id>();
   const added = wholes
-    .filter((it) => isChild(it.table) && 'mixId' in it.row && rows.isThere(it.row.mixId))
+    .filter(
+      (it) => isChild(it.table) && 'mixId' in it.row && it.row.mixId !== null && rows.isThere(it.row.mixId),
+    )
     .map((it): Consequence => {
       const row = it.row as unknown as Row;
       const there =

@@ -1,7 +1,7 @@
 import type { Audience, PhantomNeed, PickUp } from '../show/words.ts';
 import { findHits, type Lexicon } from './lexicon.ts';
 import type { Tongue } from './source-name.ts';
-import { fold, tidy, tokenize } from './text.ts';
+import { fold, type Token, tidy, tokenize } from './text.ts';
 import {
   alternativeWords,
   nameWords,
@@ -60,6 +60,22 @@ export function isAllIn(words: Lexicon<string, string>, text: string, tongue: To
 
 const nothing = /^[-–—\s/.]*$|^(?:none|n\/?a|keine?r?s?|ohne|sans|aucun|ninguno|nessuno|geen|nenhum)$/i;
 
+/** "Mic", "DI box", "condenser": no more than how the line is picked up. What says more is kept as asked for. */
+function isPlainPickUp(cell: string, tongue: Tongue): boolean {
+  const words = tokenize(cell).filter((token) => token.kind !== 'mark');
+  const hits = findHits(pickUpWords, words, tongue.spoken, tongue.names);
+  return (
+    !/\d/.test(cell) &&
+    isAllIn(pickUpWords, cell, tongue) &&
+    (words.length === 1 || isGeneric(words, hits.length))
+  );
+}
+
+const isGeneric = (words: readonly Token[], phrases: number) =>
+  phrases === 1 &&
+  words.length === 2 &&
+  words.some((word) => /^(?:mic|mics|mike|micro|di|box|d|i)$/.test(word.text));
+
 /** A cell of the column for microphone or DI. What it names is kept whole; models are never mapped. */
 export function readPickUpCell(
   text: string,
@@ -78,7 +94,7 @@ export function readPickUpCell(
     : (pickUps[0] ?? (/\p{L}/u.test(cell) ? 'mic' : null));
   return {
     pickUp,
-    pickUpModel: isAllIn(pickUpWords, cell, tongue) && !/\d/.test(cell) ? '' : cell,
+    pickUpModel: isPlainPickUp(cell, tongue) ? '' : cell,
     alternatives: choices.slice(1),
     phantom: phantomIn(first, tongue),
   };

@@ -4,7 +4,13 @@ import type { LineOutcome } from './reading.ts';
 import type { Stem } from './words/sources.ts';
 
 /** A cell under a heading that names a mix or a source, and the place of its column among the others. */
-export type MatrixCell = { column: number; heading: string; text: string };
+export type MatrixCell = {
+  column: number;
+  heading: string;
+  text: string;
+  /** Numbers of lines that the heading gives besides its words. */
+  numbers?: number[];
+};
 
 /** A line of an input list as it was found, before anything is known of its neighbours. */
 export type FoundInput = {

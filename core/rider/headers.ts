@@ -264,22 +264,51 @@ function blockOf(
   return block;
 }
 
-type ColumnFacts = { filled: number; numbers: number; sources: number; amounts: number; distinct: number };
+type ColumnFacts = {
+  filled: number;
+  numbers: number;
+  sources: number;
+  amounts: number;
+  /** Amounts that are no bare number: "+", "x", "60 %". */
+  signs: number;
+  distinct: number;
+  /** The numbers count up from row to row, as those of lines do. */
+  counting: boolean;
+};
 
 function columnFacts(lines: readonly Line[], column: number, tongue: Tongue): ColumnFacts {
-  const facts: ColumnFacts = { filled: 0, numbers: 0, sources: 0, amounts: 0, distinct: 0 };
+  const facts: ColumnFacts = {
+    filled: 0,
+    numbers: 0,
+    sources: 0,
+    amounts: 0,
+    signs: 0,
+    distinct: 0,
+    counting: false,
+  };
   const seen = new Set<string>();
+  const counted: number[] = [];
   for (const line of lines) {
     const cell = cellAt(line, column);
     if (!cell) continue;
     facts.filled += 1;
     seen.add(cell.text);
-    if (channelNumbers(cell.text).length > 0) facts.numbers += 1;
+    const numbers = channelNumbers(cell.text);
+    counted.push(...numbers);
+    if (numbers.length > 0) facts.numbers += 1;
     else if (cell.text.length < 80 && readSourceName(cell.text, tongue).stem !== null) facts.sources += 1;
-    if (cellAmount(cell.text, tongue.spoken)) facts.amounts += 1;
+    if (cellAmount(cell.text, tongue)) facts.amounts += 1;
+    if (cellAmount(cell.text, tongue) && !/^-?\d+$/.test(cell.text)) facts.signs += 1;
   }
   facts.distinct = seen.size;
+  facts.counting = isCounting(counted) && facts.numbers * 5 >= facts.filled * 4;
   return facts;
+}
+
+/** At least four numbers, each one more than the one before, but for a few. */
+function isCounting(numbers: readonly number[]): boolean {
+  const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] ?? Number.NaN) + 1);
+  return numbers.length >= 4 && steps.length * 4 >= (numbers.length - 1) * 3;
 }
 
 function chooseRole(
@@ -293,6 +322,10 @@ function chooseRole(
   const mostly = (count: number) => facts.filled > 0 && count * 2 > facts.filled;
   const possible = wanted[kind].filter((role) => cell.roles.includes(role));
   if (kind === 'inputs') {
+    if (facts.counting && !taken.has('channel') && possible.length === 0) return 'channel';
+    // "Ada's mix" over amounts is that mix; "Send to mixes" over numbers of mixes is none.
+    if (possible[0] === 'mix' && mostly(facts.amounts) && (facts.signs > 0 || facts.numbers === 0))
+      return facts.counting ? 'notes' : null;
     if (
       cell.roles.includes('source') &&
       cell.roles.includes('channel') &&
@@ -332,7 +365,7 @@ function chooseRole(
 function isMatrixColumn(cell: HeadCell, kind: BlockKind, facts: ColumnFacts, tongue: Tongue): boolean {
   if (kind === 'line-up' || facts.filled === 0)
     return kind === 'inputs' && facts.filled === 0 && startsLikeMix(cell.text, tongue);
-  return facts.amounts * 10 >= facts.filled * 6;
+  return !facts.counting && facts.amounts * 10 >= facts.filled * 6;
 }
 
 /** "Mix 1", "IEM 3 Anna", "Aux 2". */

@@ -84,7 +84,11 @@ function isMoreOfName(text: string, walk: Walk): boolean {
 
 /** A column "Monitor: 1, 3" says which mixes want the line. */
 function withMonitorColumn(matrix: MatrixCell[], mixes: string): MatrixCell[] {
-  const numbers = channelNumbers(mixes);
+  // A cell of nothing but numbers lists mixes, with whatever stands between them.
+  const numbers =
+    /^[\d\s,;/+&.-]+$/.test(mixes) && /\d[\s,;/+&]+\d/.test(mixes)
+      ? (mixes.match(/\d{1,2}/g) ?? []).map(Number)
+      : channelNumbers(mixes);
   return [...matrix, ...numbers.map((number) => ({ column: number, heading: `Mix ${number}`, text: 'x' }))];
 }
 

@@ -3,7 +3,7 @@ import { note } from './draft.ts';
 import { groupStems, namesDevice, openGroup, pushInput } from './found-input.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
-import { pieceFacts, splitAtVerb } from './mix-pieces.ts';
+import { leadingLabel, pieceFacts, splitAtVerb } from './mix-pieces.ts';
 import { type NameAndDetails, numbersInDetails, splitNameAndDetails } from './name-and-details.ts';
 import { numberedText } from './numbers.ts';
 import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
@@ -44,7 +44,8 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
   if (!bullet && namesDevice(split.name, walk)) return false;
   if (/\?$/.test(text) || (!bullet && tellsAmount(text, walk))) return false;
-  if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk))) return false;
+  const goesOn = bullet !== null && section === 'inputs' && standsInBullets(walk);
+  if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk)) && !goesOn) return false;
   pushInput(walk, line, {
     name: split.name,
     detail: split.beside,
@@ -167,8 +168,38 @@ function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | nu
   return name.sides.size + name.parts.size + name.pickUps.size > 0 ? 'part' : null;
 }
 
+/** Right below an input of the same list of bullets: a line of it too, whatever its words are. */
+function standsInBullets(walk: Walk): boolean {
+  const above = walk.found.inputs.at(-1);
+  const line = walk.lines[walk.at];
+  const before = walk.lines[walk.at - 1];
+  if (!above || !line || before?.at.row !== above.at.row || above.list !== walk.list) return false;
+  return isBullet.test(before.text) && above.at.sheet === line.at.sheet;
+}
+
+const isBullet = /^\s*[-•*·–▪●]\s+\S/;
+
+/** A run of bullets of which most begin with a source. */
+function opensBullets(walk: Walk): boolean {
+  const run: Line[] = [];
+  for (let at = walk.at; at < walk.lines.length && run.length < 40; at++) {
+    const line = walk.lines[at];
+    if (line?.cells.length !== 1 || !isBullet.test(line.text)) break;
+    run.push(line);
+  }
+  const named = run.filter((line) => {
+    const bare = line.text.replace(/^\s*[-•*·–▪●]\s+/, '');
+    const split = splitNameAndDetails(bare, walk);
+    const isMix =
+      leadingLabel(bare, walk) !== null || isNoInput(split, walk) || splitAtVerb(bare, walk) !== null;
+    return !isMix && isShortName(split.name) && readSourceName(split.name, walk.tongue).stem !== null;
+  });
+  return run.length >= 3 && named.length * 3 >= run.length * 2;
+}
+
 /** Several lines of nothing but sources are a list of inputs, also without a title. */
 function isUntitledList(walk: Walk): boolean {
+  if (walk.found.inputs.length === 0 && opensBullets(walk)) return true;
   if (looksListed(walk.lines[walk.at], walk) !== 'source') return false;
   const bulleted = /^\s*[-•*·▪●]/.test(walk.lines[walk.at]?.text ?? '');
   const enough = bulleted ? 2 : 3;

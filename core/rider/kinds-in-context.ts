@@ -1,4 +1,5 @@
 import type { SourceKind } from '../show/source-kinds.ts';
+import { phantomIn } from './details.ts';
 import { sureEnough } from './line-accounts.ts';
 import { stemsOfPerformer } from './performers.ts';
 import { weights } from './questions.ts';
@@ -33,6 +34,11 @@ function settleGuitars(work: Work): void {
       input.read.kind !== 'electric guitar'
     )
       continue;
+    // A condenser in front of a guitar hears wood, not a loudspeaker (common practice).
+    if (phantomIn(input.read.pickUpModel, work.tongue) === 'needed' && !input.name.parts.has('amp')) {
+      lower(input, 'acoustic guitar', 0.72);
+      continue;
+    }
     const performer = work.performers.find((it) => it.name === input.read.performer);
     const stems = performer ? stemsOfPerformer(work, performer) : [];
     if (stems.includes('acoustic guitar') && !stems.includes('electric guitar'))
@@ -105,7 +111,9 @@ function settleBass(work: Work): void {
 
 /** A voice that does not say which: the lead where there is none yet, else a backing vocal. */
 function settleVocals(work: Work): void {
-  const open = ofKind(work, 'vocal');
+  // A microphone for the hand that nobody is said to sing into may be anybody's.
+  for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
+  const open = ofKind(work, 'vocal').filter((input) => !isForAnyone(input));
   if (open.length === 0) return;
   const hasLead = ofKind(work, 'lead vocal').length > 0;
   const byRole = open.filter((input) => roleOf(work, input) !== null);
@@ -146,11 +154,22 @@ function roleOf(work: Work, input: WorkInput): SourceKind | null {
   return null;
 }
 
+const isWorn = (input: WorkInput) =>
+  /head ?-?set|lava?l|kopfb[uü]gel|serre-t[eê]te|diadema|archetto/i.test(
+    `${input.read.name} ${input.read.pickUpModel}`,
+  );
+
+const isForAnyone = (input: WorkInput) =>
+  input.read.performer === null &&
+  /\bhand|bast[aã]o|micro (?:à )?main|de mano|a mano/i.test(input.read.name) &&
+  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
+
 /** A cast or a choir of so many has no one lead. */
 const mostSingers = 6;
 
 function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
-  if (vocals.length >= mostSingers && vocals.every((input) => input.name.stem === null)) return;
+  const isCast = vocals.every((input) => input.name.stem === null || isWorn(input));
+  if (vocals.length >= mostSingers && isCast) return;
   const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
   const numbered = vocals.find((input) => input.name.ordinal === 1);
   const free = vocals.find(

@@ -22,6 +22,10 @@ export type Lexicon<Subject extends string, Meaning extends string> = {
   /** Every single word that occurs in a phrase, for misspellings and compounds. */
   tokens: ReadonlySet<string>;
   misspellings: ReadonlyMap<string, string[]>;
+  /** Words that name a source, by their consonants. */
+  skeletons: ReadonlyMap<string, string[]>;
+  /** Single words of the names of sources, in English and the trade's. */
+  sourceTokens: ReadonlySet<string>;
 };
 
 /** Phrases longer than this many tokens are not written in the tables. */
@@ -37,6 +41,7 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
   type Meaning = Extract<keyof Tables[keyof Tables], string>;
   const senses = new Map<string, { subject: Subject; meaning: Meaning; languages: Set<Language> }[]>();
   const tokens = new Set<string>();
+  const sourceTokens = new Set<string>();
   for (const [subject, table] of Object.entries(tables) as [Subject, WordTable<string>][]) {
     for (const [meaning, words] of Object.entries(table) as [Meaning, WordTable<string>[string]][]) {
       for (const language of languages) {
@@ -44,7 +49,12 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
           const parts = tokenize(spelling).filter((token) => token.kind !== 'mark' || token.text === '#');
           const key = parts.map((token) => token.text).join('') || fold(spelling);
           if (!key) continue;
-          for (const part of parts) if (part.kind === 'word') tokens.add(part.text);
+          for (const part of parts) {
+            if (part.kind !== 'word') continue;
+            tokens.add(part.text);
+            if (subject === 'source' && (language === 'trade' || language === 'en'))
+              sourceTokens.add(part.text);
+          }
           const known = senses.get(key) ?? [];
           const same = known.find((sense) => sense.subject === subject && sense.meaning === meaning);
           if (same) same.languages.add(language);
@@ -54,7 +64,16 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
       }
     }
   }
-  return { senses, tokens, misspellings: misspellingIndex(tokens) };
+  const sources = [...senses].flatMap(([key, found]) =>
+    tokens.has(key) && found.some(({ subject }) => subject === 'source') ? [key] : [],
+  );
+  return {
+    senses,
+    tokens,
+    misspellings: misspellingIndex(tokens),
+    skeletons: skeletonIndex(sources),
+    sourceTokens,
+  };
 }
 
 /** The spellings of a list of words; German umlauts may also be written with an e. */
@@ -105,7 +124,7 @@ export function findHits<S extends string, M extends string>(
   names: ReadonlySet<string> = new Set(),
 ): Hit<S, M>[] {
   const hits: Hit<S, M>[] = [];
-  const corrected = tokens.map((token) => correct(words, token, names));
+  const corrected = tokens.map((token) => correct(words, token, names, spoken));
   let at = 0;
   while (at < tokens.length) {
     const hit = longestHit(words, tokens, corrected, at, spoken);
@@ -140,7 +159,27 @@ function longestHit<S extends string, M extends string>(
     const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken));
     if (found && found.length > 0) best = { senses: found, from: at, to: to + 1, certainty };
   }
-  return best ?? compoundHit(words, tokens, corrected, at, spoken);
+  return (
+    best ?? singularHit(words, corrected, at, spoken) ?? compoundHit(words, tokens, corrected, at, spoken)
+  );
+}
+
+/** "Annonces" stands in phrases only; by itself it is the plural of a word that means something. */
+function singularHit<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  corrected: readonly Corrected[],
+  at: number,
+  spoken: ReadonlySet<Language>,
+): Hit<S, M> | null {
+  const word = corrected[at];
+  if (!word || !words.tokens.has(word.text)) return null;
+  for (const ending of endings) {
+    const stem = word.text.slice(0, -ending.length);
+    if (!word.text.endsWith(ending) || stem.length < 4) continue;
+    const senses = words.senses.get(stem)?.filter((sense) => usable(sense, stem, spoken));
+    if (senses && senses.length > 0) return { senses, from: at, to: at + 1, certainty: word.certainty };
+  }
+  return null;
 }
 
 /** "Leadgesang", "Snarebottom": one word made of two or three known ones. Only its last known part is given. */
@@ -164,24 +203,34 @@ function compoundHit<S extends string, M extends string>(
   return null;
 }
 
+/** How certain a word is where a letter or two were bridged. */
+export const misspelt = 0.75;
+
 type Corrected = { text: string; certainty: number };
+
+/** Endings of the plural, which the tables leave out. */
+const endings = ['s', 'en', 'n', 'e'] as const;
 
 /** The word as it was probably meant. Only words of some length are bridged: short ones mean too many things. */
 function correct<S extends string, M extends string>(
   words: Lexicon<S, M>,
   token: Token,
   names: ReadonlySet<string>,
+  spoken: ReadonlySet<Language>,
 ): Corrected {
   const { text } = token;
   if (token.kind !== 'word' || words.tokens.has(text) || names.has(text)) return { text, certainty: 1 };
-  for (const ending of ['s', 'en', 'n', 'e']) {
+  for (const ending of endings) {
     const stem = text.slice(0, -ending.length);
     if (text.endsWith(ending) && stem.length > 3 && words.tokens.has(stem))
       return { text: stem, certainty: 1 };
   }
   if (text.length < 4 || text.length > 24 || !/^[a-z]+$/.test(text)) return { text, certainty: 1 };
-  const nearest = nearestWord(words, text);
-  return nearest ? { text: nearest, certainty: 0.75 } : { text, certainty: 1 };
+  const nearest = nearestWord(words, text, spoken);
+  // "Tano" is sooner a name than a misspelt "tanto"; "Flor" may be a floor tom.
+  const isName = text.length === 4 && /^\p{Lu}\p{Ll}+$/u.test(token.raw);
+  if (nearest && isName && !words.sourceTokens.has(nearest)) return { text, certainty: 1 };
+  return nearest ? { text: nearest, certainty: misspelt } : { text, certainty: 1 };
 }
 
 /** Edit distance that a word of this length may be off. */
@@ -203,6 +252,29 @@ function misspellingIndex(tokens: ReadonlySet<string>): Map<string, string[]> {
   return index;
 }
 
+const skeletonOf = (word: string) => `${word[0] ?? ''}${word.slice(1).replace(/[aeiouy]/g, '')}`;
+
+/** The word's consonants in their order: what is left of a word written by ear. */
+function skeletonIndex(words: readonly string[]): Map<string, string[]> {
+  const index = new Map<string, string[]>();
+  for (const word of words) {
+    const skeleton = skeletonOf(word);
+    if (word.length < 5 || word.length > 9 || skeleton.length < 3 || !/^[a-z]+$/.test(word)) continue;
+    const known = index.get(skeleton);
+    if (known) known.push(word);
+    else index.set(skeleton, [word]);
+  }
+  return index;
+}
+
+/** The source that a word written by ear may mean ("Snair"), or null. A doubt to ask about, never a reading. */
+export function heardWord(words: Lexicon<string, string>, text: string): string | null {
+  return words.skeletons.get(skeletonOf(text))?.find((word) => soundsAlike(word, text)) ?? null;
+}
+
+const soundsAlike = (word: string, text: string) =>
+  text.length >= 5 && Math.abs(word.length - text.length) <= 1 && editDistance(word, text) <= 2;
+
 function withLettersLeftOut(word: string, count: number): Set<string> {
   const found = new Set([word]);
   let edge = [word];
@@ -222,9 +294,19 @@ function withLettersLeftOut(word: string, count: number): Set<string> {
   return found;
 }
 
-/** The word of the tables nearest to a misspelt one; of equally near ones, one that means something by itself. */
-function nearestWord(words: Lexicon<string, string>, text: string): string | null {
-  const rankOf = (word: string) => (words.senses.has(word) ? 0 : 1);
+/** The word of the tables nearest to a misspelt one; of equally near ones, one of the rider's languages that means
+ * something by itself. */
+function nearestWord(
+  words: Lexicon<string, string>,
+  text: string,
+  spoken: ReadonlySet<Language>,
+): string | null {
+  const isSpoken = (language: Language) => language === 'trade' || language === 'en' || spoken.has(language);
+  const rankOf = (word: string) => {
+    const senses = words.senses.get(word);
+    if (!senses) return 2;
+    return senses.some((sense) => [...sense.languages].some(isSpoken)) ? 0 : 1;
+  };
   let best: string | null = null;
   let bestDistance = 3;
   for (const shorter of withLettersLeftOut(text, tolerance(text.length))) {

@@ -1,10 +1,19 @@
 import { signAmount } from './amounts.ts';
+import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
-import { labelWords, mixWords, playerWords, positionWords, verbWords, wishWords } from './vocabulary.ts';
+import {
+  labelWords,
+  mixWords,
+  playerWords,
+  positionWords,
+  thingWords,
+  verbWords,
+  wishWords,
+} from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
 /** What a line of text tells of a mix, piece by piece. */
@@ -65,7 +74,7 @@ const forBoth =
 
 /** True where most of the words tell a device, its format, whose it is or where it stands, and at least one does. */
 export function isDevice(text: string, walk: Walk): boolean {
-  const plain = fold(text)
+  const plain = fold(withDigits(text, walk.tongue))
     .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
     .replace(forBoth, ' ')
     .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
@@ -87,7 +96,7 @@ export function isDevice(text: string, walk: Walk): boolean {
 
 /** Nothing but words for devices, as "drum fill": no wish for drums. */
 function isWhollyDevice(text: string, walk: Walk): boolean {
-  const plain = text.replace(/^(?:an?|eine?n?|une?|uno|una|um|uma|een)\s+/i, '');
+  const plain = withDigits(text, walk.tongue).replace(/^(?:an?|eine?n?|une?|uno|una|um|uma|een)\s+/i, '');
   return isDevice(plain, walk) && isAllIn(mixWords, plain.replace(/\b\d\s*x?\s*/g, ''), walk.tongue);
 }
 
@@ -217,16 +226,17 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
 /** "IEM stereo, lots of snare", "centre, 2 wedges. Lots of snare": what tells a device or a place before the first
  * wish belongs to the device. */
 function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
-  const parts = piece.split(/\s*[,;]\s*|(?<=[\p{L})])\.\s+(?=\p{Lu})/u);
-  while (parts.length > 1) {
-    const part = parts[0] ?? '';
+  let rest = piece;
+  for (;;) {
+    const [, part = '', behind = ''] = /^(.+?)(?:\s*[,;]\s*|\.\s+)(.+)$/su.exec(rest) ?? [];
+    if (part === '') break;
     if (
       pieces.place === '' &&
       isAllIn(positionWords, part, walk.tongue) &&
       pieceFacts(part, walk).targets === 0
     ) {
       pieces.place = part;
-      parts.shift();
+      rest = behind;
       continue;
     }
     const facts = pieceFacts(part, walk);
@@ -235,9 +245,8 @@ function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
       (facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self);
     if (!isDevicePart) break;
     pieces.deviceText = join(pieces.deviceText, part);
-    parts.shift();
+    rest = behind;
   }
-  const rest = parts.join(', ');
   if (isWhollyDevice(rest, walk)) pieces.deviceText = join(pieces.deviceText, rest);
   else pieces.wishTexts.push(rest);
 }
@@ -318,7 +327,7 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
 export function splitAtVerb(text: string, walk: Walk): { head: string; tail: string } | null {
   const tokens = tokenize(text);
   const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
-    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'wishes'),
+    (it) => it.from > 0 && it.certainty === 1 && it.senses.some((sense) => sense.meaning === 'wishes'),
   );
   const start = hit ? tokens[hit.from]?.start : undefined;
   const end = hit ? tokens[hit.to - 1]?.end : undefined;
@@ -327,6 +336,16 @@ export function splitAtVerb(text: string, walk: Walk): { head: string; tail: str
   const tail = tidy(text.slice(end));
   if (head === '' || tail === '' || head.split(' ').length > 9) return null;
   return { head, tail };
+}
+
+/** "The DJ needs a firm table": a wish, but for nothing that is heard. */
+export function wishesThing(text: string, walk: Walk): boolean {
+  const tail = splitAtVerb(text, walk)?.tail ?? '';
+  const { targets, self, device } = pieceFacts(tail, walk);
+  const things = findHits(thingWords, tokenize(tail), walk.tongue.spoken).filter(
+    (hit) => hit.certainty === 1,
+  );
+  return targets === 0 && !self && !device && things.length > 0;
 }
 
 export type MixLabel = { label: string; numbers: number[]; rest: string };

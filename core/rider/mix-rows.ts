@@ -1,6 +1,8 @@
+import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { type FoundMix, isFull, mostMixes, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
+import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
 import {
   isDevice,
@@ -11,11 +13,12 @@ import {
   pieceFacts,
   readMixPieces,
   speaksOfUs,
+  wishesThing,
 } from './mix-pieces.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
-import { tidy } from './text.ts';
-import { positionWords, wishWords } from './vocabulary.ts';
+import { tidy, tokenize } from './text.ts';
+import { mixWords, positionWords, wishWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
 
@@ -164,7 +167,11 @@ function labelOf(
   const all = label?.numbers ?? numbers;
   return {
     number: all[0] ?? null,
-    label: label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText),
+    label:
+      label?.label ??
+      (all.length > 0
+        ? `Mix ${all.join('/')}`
+        : pieces.listenerText || tidy(pieces.deviceText.split(',')[0] ?? '')),
     // What is said of the mix counts before what its label is called.
     deviceText: [
       pieces.deviceText,
@@ -230,7 +237,12 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   if (text.split(' ').length > 40 && !/:/.test(text)) return false;
   const counts = numbered !== null && text === bare;
   if (counts) return false;
-  if (speaksOfUs(text)) return false;
+  if (speaksOfUs(text) || wishesThing(text, walk)) return false;
+  const headed = deviceHead(text, walk);
+  if (headed) {
+    pushMix(walk, line, { ...headed, ...labelOf(null, [], headed), label: headed.label });
+    return true;
+  }
   const pieces = readMixPieces(text, walk);
   const told = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
   if (isContinuation(pieces) && !numbered) {
@@ -249,6 +261,26 @@ function takeListedMix(walk: Walk, line: Line): boolean {
     ...labelOf(null, numbered && text !== bare ? numbered.numbers : [], pieces),
   });
   return true;
+}
+
+/** "Side fills, left and right: piano up": a mix that is called by its device. */
+function deviceHead(text: string, walk: Walk): (MixPieces & { label: string }) | null {
+  const [, head = '', tail = ''] = /^([^:]{3,48}):\s+(.+)$/u.exec(text) ?? [];
+  const bare = withDigits(head, walk.tongue)
+    .replace(/^(?:the |an? )?band(?:'s)?\s/i, '')
+    .replace(/\b(?:and|und|et|y|e|en|the|an?)\b|\d/gi, ' ');
+  if (head === '' || tail === '' || !isDevice(head, walk) || !isAllIn(mixWords, bare, walk.tongue))
+    return null;
+  if (
+    !findHits(mixWords, tokenize(head), walk.tongue.spoken).some((hit) => hit.senses[0]?.subject === 'device')
+  )
+    return null;
+  const pieces = readMixPieces(`: ${tail}`, walk, true);
+  if (pieces.wishTexts.length === 0) return null;
+  // "Band wedge" is the wedge that the band hears, not whose it is.
+  const device = head.replace(/^(?:the )?band(?:'s)?\s/i, '');
+  const deviceText = [device, pieces.deviceText].filter((it) => it !== '').join(', ');
+  return { ...pieces, deviceText, label: tidy(head.split(',')[0] ?? head) };
 }
 
 /** A line of wishes or of a device under a line that named the mix. */

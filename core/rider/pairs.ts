@@ -1,6 +1,7 @@
 import type { SourceKind } from '../show/source-kinds.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import { weights } from './questions.ts';
+import { readSourceName } from './source-name.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Kinds whose left and right are two of a thing and never a stereo pair. */
@@ -138,7 +139,8 @@ function pairAcrossRows(work: Work): void {
   for (const left of lefts) {
     const right = work.inputs
       .filter(
-        (input) => free(input) && input.read.side === 'right' && input.of === 1 && isOtherSide(left, input),
+        (input) =>
+          free(input) && input.read.side === 'right' && input.of === 1 && isOtherSide(work, left, input),
       )
       .sort((a, b) => distance(work, left, a) - distance(work, left, b))[0];
     if (!right) continue;
@@ -168,10 +170,20 @@ function isNamedApart(left: WorkInput, right: WorkInput): boolean {
   return nameOf(left) !== '' && nameOf(right) !== '' && nameOf(left) !== nameOf(right);
 }
 
-function isOtherSide(left: WorkInput, right: WorkInput): boolean {
+/** The same words but for the side; a remark in brackets may stand at one of the two. */
+function isSameBase(work: Work, left: WorkInput, right: WorkInput): boolean {
+  if (left.name.base === right.name.base) return true;
+  const brackets = /\s*\([^)]*\)/g;
+  const noted = [left, right].filter((input) => brackets.test(input.read.name));
+  if (noted.length !== 1) return false;
+  const base = (input: WorkInput) => readSourceName(input.read.name.replace(brackets, ''), work.tongue).base;
+  return base(left) === base(right);
+}
+
+function isOtherSide(work: Work, left: WorkInput, right: WorkInput): boolean {
   return (
     left.read.kind === right.read.kind &&
-    left.name.base === right.name.base &&
+    isSameBase(work, left, right) &&
     left.found.headingStem === right.found.headingStem
   );
 }

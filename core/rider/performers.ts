@@ -1,5 +1,5 @@
 import { factsOfKind } from '../show/source-kinds.ts';
-import { lookUp } from './lexicon.ts';
+import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
@@ -252,14 +252,12 @@ export function ownInputs(work: Work, performerName: string): WorkInput[] {
 /** Folded words of all names that the rider gives, so that no name is read as a misspelt source. */
 export function namesIn(work: Pick<Work, 'found' | 'tongue'>): Set<string> {
   const names = new Set<string>();
-  const add = (text: string) => {
+  const add = (text: string, isName: boolean) => {
     for (const token of tokenize(text)) {
-      if (
-        token.kind === 'word' &&
-        token.text.length > 1 &&
-        readSourceName(token.raw, work.tongue).stem === null
-      )
-        names.add(token.text);
+      if (token.kind !== 'word' || token.text.length < 2) continue;
+      const { stem, certainty } = readSourceName(token.raw, work.tongue);
+      // Where a name is due, "Saar" is a person and no misspelt instrument.
+      if (stem === null || (isName && certainty < 1 && /^\p{Lu}/u.test(token.raw))) names.add(token.text);
     }
   };
   work.tongue.people = new Set();
@@ -270,9 +268,10 @@ export function namesIn(work: Pick<Work, 'found' | 'tongue'>): Set<string> {
   for (const { name } of work.found.performers) addPerson(name);
   for (const { performerText } of work.found.inputs) addPerson(performerText);
   for (const { listenerText } of work.found.mixes) addPerson(listenerText);
-  for (const { name } of work.found.performers) add(name);
-  for (const { performerText } of work.found.inputs) add(performerText);
+  for (const { name } of work.found.performers) add(name, true);
+  for (const { performerText } of work.found.inputs) add(performerText, true);
   for (const { listenerText } of work.found.mixes)
-    if (looksLikeName(listenerText, { tongue: work.tongue })) add(listenerText);
+    if (looksLikeName(listenerText, { tongue: work.tongue }))
+      add(listenerText, findHits(playerWords, tokenize(listenerText), work.tongue.spoken).length === 0);
   return names;
 }

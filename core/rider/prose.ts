@@ -11,6 +11,7 @@ import {
   speaksOfUs,
   splitAtVerb,
   takeTail,
+  wishesThing,
 } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
@@ -126,6 +127,10 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
       deviceText: device,
       wishTexts: [tail],
     });
+    return true;
+  }
+  if (verb && wishesThing(text, walk)) {
+    note(walk.found, line.at, 'set aside', 'It asks for things that are not part of a monitor plan.');
     return true;
   }
   if (!namesListener(head, walk)) return verb !== null && takeListenerWithDevice(walk, line, head, tail);

@@ -4,6 +4,7 @@ import { checkNumbers } from './check-numbers.ts';
 import type { Found } from './draft.ts';
 import type { Grid } from './grid.ts';
 import { settleKindsInContext } from './kinds-in-context.ts';
+import { legendOf } from './legend.ts';
 import { accountForLines } from './line-accounts.ts';
 import { findPairs } from './pairs.ts';
 import { namesIn, settlePerformers } from './performers.ts';
@@ -22,8 +23,10 @@ import type { Work } from './work.ts';
  * answers and own words always give the same reading. Never throws on any grid.
  */
 export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly OwnWord[] = []): Reading {
+  const spoken = spokenLanguages(grid);
   const tongue: Tongue = {
-    spoken: spokenLanguages(grid),
+    spoken,
+    legend: legendOf(grid, spoken),
     names: new Set(),
     people: new Set(),
     ownWords,

@@ -1,6 +1,7 @@
 import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
 import type { PickUp } from '../show/words.ts';
-import { findHits, type Hit } from './lexicon.ts';
+import type { Legend } from './legend.ts';
+import { findHits, type Hit, misspelt } from './lexicon.ts';
 import { fold, type Token, tokenize } from './text.ts';
 import { nameWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
@@ -14,6 +15,8 @@ export type OwnWord = { words: string; kind: SourceKind };
 /** What every step of a reading needs to know of the rider as a whole. */
 export type Tongue = {
   spoken: ReadonlySet<Language>;
+  /** Signs of amounts that the rider explains itself. */
+  legend: Legend;
   /** Folded words of performers' names: never read as misspelt trade words. */
   names: Set<string>;
   /** Performers' names that are words of the trade too, such as Tom. */
@@ -274,6 +277,9 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
       }
     }
   }
+  // A word that is only nearly another's spelling says nothing beside one that is written right.
+  if (found.stems.some((it) => it.certainty === 1))
+    found.stems = found.stems.filter((it) => it.certainty === 1 || it.certainty > misspelt);
   return found;
 }
 

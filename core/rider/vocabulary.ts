@@ -2,6 +2,7 @@ import type { Grid } from './grid.ts';
 import { type Lexicon, lexicon } from './lexicon.ts';
 import { fold, tokenize } from './text.ts';
 import { amounts, hedges } from './words/amounts.ts';
+import { counts } from './words/counts.ts';
 import { deviceWords, elsewhereWords, formatWords, mixLabels } from './words/devices.ts';
 import { headerWords } from './words/headers.ts';
 import { alternatives, ownership } from './words/ownership.ts';
@@ -13,6 +14,7 @@ import { sides } from './words/sides.ts';
 import { sources } from './words/sources.ts';
 import { stands } from './words/stands.ts';
 import { type Language, languages } from './words/table.ts';
+import { things } from './words/things.ts';
 import { titles } from './words/titles.ts';
 import { verbs } from './words/verbs.ts';
 import { exceptions, groupWords, selfWords, wishMarks } from './words/wish-targets.ts';
@@ -47,6 +49,8 @@ export const wishWords = lexicon({
   part: parts,
 });
 export const amountWords = lexicon({ amount: amounts });
+export const countWords = lexicon({ count: counts });
+export const thingWords = lexicon({ thing: things });
 export const playerWords = lexicon({ player: players });
 export const verbWords = lexicon({ verb: verbs });
 

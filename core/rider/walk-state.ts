@@ -21,6 +21,8 @@ export type Walk = {
   lastSource: string;
   lines: readonly Line[];
   at: number;
+  /** The lines from here on are quoted from an earlier mail. */
+  quoted: boolean;
   /** Lines whose leading numbers follow on from one another. */
   runs: ReadonlySet<number>;
 };

@@ -6,6 +6,7 @@ import type { Grid } from './grid.ts';
 import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
 import { takeInputRow, takeLooseInputRow } from './input-rows.ts';
 import { takeInputText } from './input-text.ts';
+import { legendIn } from './legend.ts';
 import { lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
@@ -13,7 +14,9 @@ import { leadingLabel } from './mix-pieces.ts';
 import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { numberedText } from './numbers.ts';
 import { takeProse } from './prose.ts';
+import { takeSendsTable } from './sends-table.ts';
 import type { Tongue } from './source-name.ts';
+import { fold } from './text.ts';
 import { titleOf } from './titles.ts';
 import { titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
@@ -44,6 +47,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       lastSource: '',
       lines,
       at: 0,
+      quoted: false,
       runs: numberedRuns(lines),
     };
     while (walk.at < lines.length) walk.at += takeLine(walk);
@@ -77,6 +81,13 @@ function takeLine(walk: Walk): number {
     note(walk.found, line.at, 'set aside', 'A ruled line.');
     return 1;
   }
+  if (takeQuoted(walk, line)) return 1;
+  const tableLines = takeSendsTable(walk, line);
+  if (tableLines > 0) return tableLines;
+  if (legendIn(line.text, walk.tongue.spoken)) {
+    note(walk.found, line.at, 'understood', 'What the signs of the amounts mean.');
+    return 1;
+  }
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
   if (takeTitle(walk, line)) return 1;
@@ -85,6 +96,23 @@ function takeLine(walk: Walk): number {
   takeProse(walk, line);
   return 1;
 }
+
+/** "Giulia ha scritto:" and the lines marked with ">" below it: an older mail, once the newer one told its lines. */
+function takeQuoted(walk: Walk, line: Line): boolean {
+  const { found } = walk;
+  const isMarked = /^\s*>/.test(line.text);
+  if (opensQuote.test(fold(line.text))) {
+    walk.quoted = true;
+    note(found, line.at, 'set aside', 'The head of a mail that is answered.');
+    return true;
+  }
+  if (!walk.quoted || !isMarked || found.inputs.length === 0) return false;
+  note(found, line.at, 'set aside', 'Quoted from the mail that is answered.');
+  return true;
+}
+
+const opensQuote =
+  /^[>\s]*(?:(?:on|am|le|el|il|op|em|a|den)\b.{3,90}\b(?:wrote|schrieb(?: .{2,40})?|a ecrit|escribio|ha scritto|schreef(?: .{2,40})?|escreveu)\s*:\s*|-{3,}\s*(?:original(?: message)?|ursprungliche nachricht|message d'origine|mensaje original|messaggio originale|oorspronkelijk bericht|mensagem original)\s*-{2,})$/;
 
 /** The head of a table, with a second head row above or below where there is one. */
 function takeHead(walk: Walk, line: Line): number {
@@ -141,7 +169,7 @@ function isLowerHead(head: readonly { column: number; text: string }[], line: Li
         mixes.has(cell.column) &&
         /\p{L}{2}/u.test(cell.text) &&
         cell.text.length < 40 &&
-        cellAmount(cell.text, tongue.spoken) === null,
+        cellAmount(cell.text, tongue) === null,
     )
   );
 }

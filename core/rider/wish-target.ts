@@ -94,12 +94,23 @@ function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   if (!lone) return null;
   // "Snare" is the name of one line but means the drum: its other microphones come along.
   const general = item.hits.some(
-    (hit) => hit.senses.some((sense) => sense.subject === 'group') && hit.to - hit.from >= words.length,
+    (hit) =>
+      hit.senses.some((sense) => sense.subject === 'group') &&
+      hit.to - hit.from >= words.length &&
+      !(isBassGuitar(item) && work.inputs.some(isOtherBass)),
   );
   return general && wholeFamilies.has(factsOfKind(lone.read.kind).group)
     ? null
     : keysOf(withPartners(work, inputs));
 }
+
+/** "Bass guitar" is not the double bass and not the one on the keys. */
+const isBassGuitar = (item: Item) =>
+  item.tokens.some((token) =>
+    /^(?:bass|bas)?(?:gui|git|gtr|chit)|^(?:e|el|electric|elettrico|electrico)$/.test(token.text),
+  );
+const isOtherBass = (input: WorkInput) =>
+  input.read.kind === 'synth bass' || input.read.kind === 'double bass';
 
 function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
   const keys = new Set(inputs.map((input) => input.read.key));
@@ -165,7 +176,8 @@ function ownTarget(
   meaning: string,
 ): ReadWish['target'] | null {
   const own = pool ?? [];
-  const isVoice = (input: WorkInput) => factsOfKind(input.read.kind).group === 'vocals';
+  const isVoice = (input: WorkInput) =>
+    factsOfKind(input.read.kind).group === 'vocals' || input.read.kind === 'presenter';
   const wanted =
     meaning === 'own voice'
       ? own.filter(isVoice)
@@ -230,7 +242,9 @@ function stemTarget(
   const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
   if (group === 'everything' || group === 'rest') return { of: 'everything' };
   const inputs = pool ?? work.inputs;
-  const refined = refine(work, candidatesOf(inputs, group, stem), hit, item);
+  const candidates = candidatesOf(inputs, group, stem);
+  const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
+  const refined = refine(work, basses.length > 0 ? basses : candidates, hit, item);
   if (refined.inputs.length === 0) return null;
   if (
     group &&
@@ -300,6 +314,11 @@ function candidatesOf(
   return ofKinds(near[stem] ?? []);
 }
 
+function groupOfHit(hit: WishHit): SourceGroup {
+  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  return stem === undefined ? 'other' : groupOfStem(stem);
+}
+
 /** Narrows candidates by the words beside: a number, a side, a part ("acoustic", "lead"). */
 function refine(
   work: Work,
@@ -318,6 +337,15 @@ function refine(
     const fitting = inputs.filter(fits);
     if (fitting.length > 0) inputs = fitting;
   };
+  // "Violão" beside a cavaquinho: of one kind, those that are called so.
+  const isFamily =
+    hit.senses.some((sense) => sense.subject === 'group') || wholeFamilies.has(groupOfHit(hit));
+  if (!isFamily) {
+    const words = item.tokens.slice(hit.from, hit.to).filter((token) => token.kind === 'word');
+    narrow((input) =>
+      words.every((word) => input.name.tokens.some((token) => singular(token.text) === singular(word.text))),
+    );
+  }
   if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
   if (side === 'left' || side === 'right')
     narrow((input) => input.read.side === side || input.name.sides.has(side));

@@ -33,7 +33,7 @@ function push(
 
 /** A cell where an input's row meets a mix's column. A bare number has no scale: that is asked once. */
 function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number], areLevels: boolean): void {
-  const read = (areLevels ? bareLevel(cell.text) : null) ?? cellAmount(cell.text, work.tongue.spoken);
+  const read = (areLevels ? bareLevel(cell.text) : null) ?? cellAmount(cell.text, work.tongue);
   const words = `${cell.heading} ${cell.text}`;
   if (!read) {
     if (cell.input) note(work, mix, cell.input.found.at, words);
@@ -43,10 +43,15 @@ function readCell(work: Work, mix: WorkMix, cell: WorkMix['cells'][number], areL
   if (cell.input)
     push(mix, words, { of: 'inputs', inputKeys: [cell.input.read.key] }, settled.amount, settled.levelDb);
   else {
-    const inputs = targetsOf(work, mix, cell.heading);
+    const inputs = targetsOf(work, mix, cell.heading) ?? targetsByNumber(work, cell.numbers ?? []);
     if (inputs) push(mix, words, inputs, settled.amount, settled.levelDb);
     else askTarget(work, mix, words, settled, cell.heading);
   }
+}
+
+function targetsByNumber(work: Work, numbers: readonly number[]): ReadWish['target'] | null {
+  const inputs = work.inputs.filter((input) => numbers.includes(input.read.channel));
+  return inputs.length === 0 ? null : { of: 'inputs', inputKeys: inputs.map((input) => input.read.key) };
 }
 
 /** Where other cells stand below zero, "0" is full level and no wish for silence. */

@@ -29,7 +29,7 @@ export type ColumnRole =
 export const headerWords: WordTable<ColumnRole> = {
   channel: {
     trade:
-      'ch, ch., ch#, pack, pack no, belt pack, tx, radio mic, ch #, channel, chan, #, no, no., nr, nr., n°, nº, n, num, number, input no, input number, input nr, chnl, line, line no, input #, inp, ip, line #, ch no, ch nr, pos nr, input ch, channel no, chl, foh ch, chan no, channel number, console ch, desk ch, foh, mon ch, patch #, in #, row, item',
+      'ch, ch., ch#, pack, pack no, belt pack, tx, radio mic, ch #, channel, chan, #, no, no., nr, nr., n°, nº, n, num, number, input no, input number, input nr, chnl, line, line no, input #, inp, ip, line #, ch no, ch nr, pos nr, input ch, channel no, chl, foh ch, chan no, channel number, console ch, desk ch, foh, mon ch, tail, tail no, strip, fader, patch #, in #, row, item',
     de: 'kanal, nummer, kan, lfd nr, kanal nr, eingang nr, ch nr, kanalnummer, kn, pult kanal, lfd, ka, kan nr, nr kanal',
     fr: 'tranche, voie, n° voie, piste, numéro, patch, tr, voies, console, n° tranche, entrée n°, canal, ligne, n° de voie',
     es: 'canal, número, núm, nro, can, ch num, n° canal, línea, nº canal, canales, nro canal, entrada nº',
@@ -188,13 +188,13 @@ export const headerWords: WordTable<ColumnRole> = {
   },
   mix: {
     trade:
-      'mix, mix no, aux, mon, mix #, mix nr, out, output, mon mix, monitor mix, aux no, send, bus, output no, aux #, mix number, monitor, monitors, out no, output #, mix no., aux send, mon #, monitor no, mon no, out #, mix name, iem mix, outputs, mix id, monitor send, monitor mixes, mon mix no, aux nr, mixes, output ch, ear mix, wedge no',
-    de: 'weg, monitorweg, aux, ausgang, mix nr, weg nr, monitor nr, auxweg, monitormix, ausspielweg, monitorwege, aux nr, ausgang nr, aux weg, out nr',
-    fr: 'retour, circuit, départ, n° retour, aux, sortie, n° circuit, mix, retours, circuits, n° mix, sorties, n° de circuit, départs',
-    es: 'mezcla, envío, salida, mezcla nº, aux, mezcla n°, envio, auxiliar, n° mezcla, mix, nº mezcla, salidas, línea de monitor, envíos, monitor nº',
-    it: 'mandata, uscita, ascolto, mix, aux, n mandata, monitor n, uscite, linea, n° mandata, mandate',
-    nl: 'groep nr, monitorgroep, uitgang, mix, aux, mix nr, monitor nr, uitgang nr',
-    pt: 'via, saída, mandada, mix, aux, auxiliar, saídas, vias',
+      'mix, mix no, aux, mon, mix #, mix nr, out, output, mon mix, monitor mix, aux no, send, bus, output no, aux #, mix number, monitor, monitors, out no, output #, mix no., aux send, mon #, monitor no, mon no, out #, mix name, iem mix, outputs, mix id, monitor send, monitor mixes, mon mix no, aux nr, mixes, output ch, ear mix, wedge no, send to mixes, to mixes, in mixes, goes to, send to, sent to, wanted in, mon sends, feeds mixes',
+    de: 'weg, monitorweg, aux, ausgang, mix nr, auf wege, auf weg, in wege, in mixe, weg nr, monitor nr, auxweg, monitormix, ausspielweg, monitorwege, aux nr, ausgang nr, aux weg, out nr',
+    fr: 'retour, circuit, départ, n° retour, vers retours, dans les retours, envoyé dans, aux, sortie, n° circuit, mix, retours, circuits, n° mix, sorties, n° de circuit, départs',
+    es: 'mezcla, envío, salida, mezcla nº, va a, enviar a, a mezclas, aux, mezcla n°, envio, auxiliar, n° mezcla, mix, nº mezcla, salidas, línea de monitor, envíos, monitor nº',
+    it: 'mandata, uscita, ascolto, mix, va in, nei mix, alle mandate, aux, n mandata, monitor n, uscite, linea, n° mandata, mandate',
+    nl: 'groep nr, monitorgroep, uitgang, naar mix, naar mixen, naar groepen, mix, aux, mix nr, monitor nr, uitgang nr',
+    pt: 'via, saída, mandada, mix, vai para, enviar para, nas vias, aux, auxiliar, saídas, vias',
   },
   device: {
     trade:

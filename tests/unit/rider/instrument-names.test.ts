@@ -9,6 +9,7 @@ const groupOf = (text: string): SourceGroup => {
     spoken: new Set<never>(),
     names: new Set<string>(),
     people: new Set<string>(),
+    legend: new Map(),
     ownWords: [],
     read: new Map(),
   };

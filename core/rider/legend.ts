@@ -1,0 +1,56 @@
+import type { Amount } from '../show/words.ts';
+import { cellAmount } from './amounts.ts';
+import type { Grid } from './grid.ts';
+import { lookUp } from './lexicon.ts';
+import { textOfRow } from './lines.ts';
+import { fold } from './text.ts';
+import { wishWords } from './vocabulary.ts';
+import type { Language } from './words/table.ts';
+
+/** What the signs of a table of mixes mean, where the rider says so: the sign, folded, to its amount. */
+export type Legend = ReadonlyMap<string, Amount>;
+
+/** Pieces of a legend: "0 = off / + little / ++ medium". */
+const between = /\s*(?:[/|;,·•]|\s{2,}|\n)\s*/;
+const pair = /^(?<sign>[^\s=:]{1,3})\s*(?:[=:→]|\s-\s|\s)\s*(?<words>[^=:]{2,30})$/u;
+
+/** The legend that a line is, or null: at least two signs, each with an amount in words, and nothing else. */
+export function legendIn(text: string, spoken: ReadonlySet<Language>): Map<string, Amount> | null {
+  const plain = text.replace(/^[^:=]{3,24}:\s+(?=\S{1,3}\s*[=:]?\s)/u, '').replace(/[().\s]+$/, '');
+  const pieces = plain.split(between).filter((piece) => piece !== '');
+  if (pieces.length < 2 || pieces.length > 12) return null;
+  const legend = new Map<string, Amount>();
+  for (const piece of pieces) {
+    const found = pair.exec(piece.replace(/^\(/, ''))?.groups;
+    const sign = found?.sign;
+    const amount = found?.words ? amountOfWords(found.words, spoken) : null;
+    if (!sign || !amount || !isSign(sign)) return null;
+    legend.set(fold(sign), amount);
+  }
+  return legend.size >= 2 ? legend : null;
+}
+
+/** A mark, a number or a letter or two: no word that is itself an amount. */
+const isSign = (sign: string) => /^(?:[^\p{L}\p{N}]{1,3}|\d{1,3}%?|\p{L}{1,2})$/u.test(sign);
+
+function amountOfWords(words: string, spoken: ReadonlySet<Language>): Amount | null {
+  const senses = lookUp(wishWords, words, spoken) ?? [];
+  const amount = senses.find((sense) => sense.subject === 'amount');
+  if (amount) return amount.meaning as Amount;
+  return cellAmount(words, { spoken, legend: new Map() })?.amount ?? null;
+}
+
+/** Rows looked at for a legend. */
+const mostRows = 400;
+
+/** All legends of a rider as one. */
+export function legendOf(grid: Grid, spoken: ReadonlySet<Language>): Legend {
+  const legend = new Map<string, Amount>();
+  for (const { rows } of grid.sheets)
+    for (const row of rows.slice(0, mostRows)) {
+      const text = textOfRow(row);
+      if (text.length > 200) continue;
+      for (const [sign, amount] of legendIn(text, spoken) ?? []) legend.set(sign, amount);
+    }
+  return legend;
+}
