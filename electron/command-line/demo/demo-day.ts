@@ -248,7 +248,7 @@ export const demoActs: readonly DemoAct[] = [
     decisions: [],
     places: [
       [/Baltasar|Bombo|Caja|Charles|Timbal|Aéreo/, 0, 7.5],
-      [/Yolanda|Congas|Bong|Timbaletas|Percusión/, -3.5, 7],
+      [/Yolanda|Congas|Bong|Cachivaches|Percusión/, -3.5, 7],
       [/Casilda|Piano|Órgano|Clavinet|Talkback|Click/, 4.5, 5.5],
       [/Ulises|Bajo/, 2, 6.5],
       [/Fermina|Guitarra/, 3, 4.5],

@@ -173,7 +173,7 @@ const farolillo: WorkbookRider = {
         [10, 'Congas agudas', 'dinámico', 'corto', '', down('Yolanda', 6), ''],
         [11, 'Congas graves', 'dinámico', 'corto', '', null, ''],
         [12, 'Bongó', 'dinámico', 'corto', '', null, ''],
-        [13, 'Timbaletas', 'dinámico', 'jirafa', '', null, ''],
+        [13, 'Cachivaches de Yolanda', 'dinámico', 'jirafa', '', null, ''],
         [14, 'Percusión menor L', 'condensador', 'jirafa', 'x', null, ''],
         [15, 'Percusión menor R', 'condensador', 'jirafa', 'x', null, ''],
         [16, 'Bajo DI', 'DI', '-', '', 'Ulises', ''],
