@@ -1,17 +1,11 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { type CallName, type CallOutput, contract } from '../../core/contract/contract.ts';
 import { put } from '../../core/show/change.ts';
 import { documentFromShow } from '../../core/show/show.ts';
-import { CopyKeeper } from '../../electron/copies/copy-keeper.ts';
-import { openLog } from '../../electron/service/log.ts';
-import { Service } from '../../electron/service/service.ts';
-import { testFolders } from '../helpers/copy-folders.ts';
-import { opened } from '../helpers/open-shows.ts';
+import { answer, twoWindows } from '../helpers/copying-windows.ts';
 import { smallShow } from '../helpers/small-show.ts';
 import { temporaryFolder } from '../helpers/temporary-folder.ts';
-import { TestWindow } from '../helpers/window.ts';
 
 const first = documentFromShow(smallShow());
 const ofAct = { table: 'acts', id: 'act' } as const;
@@ -20,39 +14,6 @@ function rename(name: string) {
   const [act] = first.acts;
   if (!act) throw new Error('the small show has an act');
   return { change: { label: `Rename to ${name}`, put: [put('acts', { ...act, name })], remove: [] } };
-}
-
-/** Two windows on one show that keeps copies. */
-function twoWindows({ chosenFolder, stick }: { chosenFolder?: string; stick?: string } = {}) {
-  const folder = temporaryFolder();
-  const show = opened(join(folder, 'festival.foldbook'), first);
-  const service = new Service(show, 'browser', openLog(join(folder, 'log')), {
-    copies: new CopyKeeper(show, testFolders(folder)),
-    chooseFolder: chosenFolder === undefined ? null : async () => chosenFolder,
-    findDrives: async () => (stick === undefined ? [] : [{ id: 'stick', name: 'STICK', path: stick }]),
-    notice: null,
-  });
-  const window = () => {
-    let take: (frame: string) => void = () => undefined;
-    const connection = service.connect((frame) => take(frame));
-    return new TestWindow({
-      send: (frame) => void connection.take(frame),
-      onFrame: (it) => {
-        take = it;
-      },
-    });
-  };
-  return { show, one: window(), other: window() };
-}
-
-async function answer<C extends CallName>(
-  window: TestWindow,
-  call: C,
-  input: unknown,
-): Promise<CallOutput<C>> {
-  const reply = await window.call(call, input);
-  if (!reply.ok) throw new Error(reply.problem.what);
-  return contract[call].out.parse(reply.value) as CallOutput<C>;
 }
 
 test('a copy says what it holds and what differs, and restoring it is one step that undo takes back', async () => {
