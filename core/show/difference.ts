@@ -3,7 +3,10 @@ import { references } from './references.ts';
 import type { Id } from './rig.ts';
 import { type Show, type TableName, tableNames } from './show.ts';
 
-/** How one row differs between two states. A field has the words of both; fields are empty unless it was changed. */
+/**
+ * How one row differs between two states. A field has the words of both. Of a row that came or went the fields are
+ * told only where they are what it is about: a wish, a decision.
+ */
 export type RowDifference = {
   table: TableName;
   id: Id;
@@ -62,14 +65,20 @@ const longestValue = 80;
 /** Every row that is not the same in both, table by table in the order of the show. */
 export function differenceOf(before: Show, after: Show): RowDifference[] {
   return tableNames.flatMap((table) => {
-    const removed = [...before[table].values()].filter(({ id }) => !after[table].has(id));
+    const removed = [...before[table].values()]
+      .filter(({ id }) => !after[table].has(id))
+      .map((row) => ({
+        ...whole('removed', before, table, row),
+        fields: ownFields(before, after, table, row, {}),
+      }));
     const now = [...after[table].values()].flatMap((row): RowDifference[] => {
       const old = before[table].get(row.id);
-      if (!old) return [whole('added', after, table, row)];
+      if (!old)
+        return [{ ...whole('added', after, table, row), fields: ownFields(before, after, table, {}, row) }];
       const fields = fieldsBetween(before, after, table, old, row);
       return fields.length === 0 ? [] : [{ ...whole('changed', after, table, row), fields }];
     });
-    return [...removed.map((row) => whole('removed', before, table, row)), ...now];
+    return [...removed, ...now];
   });
 }
 
@@ -79,7 +88,12 @@ export function sentenceOfDifference({
   what,
   fields,
 }: Pick<RowDifference, 'kind' | 'what' | 'fields'>): string {
-  if (kind !== 'changed') return `${kind === 'added' ? 'Added' : 'Removed'}: ${what}.`;
+  if (kind !== 'changed') {
+    const values = fields.map(
+      ({ field, before, after }) => `, ${field} ${kind === 'added' ? after : before}`,
+    );
+    return `${kind === 'added' ? 'Added' : 'Removed'}: ${what}${values.join('')}.`;
+  }
   const parts = fields.map(({ field, before, after }) => `${field} from ${before} to ${after}`);
   return `Changed: ${what}: ${parts.join(', ')}.`;
 }
@@ -110,10 +124,34 @@ function whole(kind: RowDifference['kind'], show: Show, table: TableName, row: A
   };
 }
 
-function fieldsBetween(before: Show, after: Show, table: TableName, old: AnyRow, row: AnyRow) {
+/** Rows that are nothing but their value, so that a row which came or went is told with it. */
+const toldByValue: ReadonlySet<TableName> = new Set(['wishes', 'decisions']);
+
+function ownFields(before: Show, after: Show, table: TableName, old: Partial<AnyRow>, row: Partial<AnyRow>) {
+  if (!toldByValue.has(table)) return [];
+  const inName = new Set([
+    'id',
+    'about',
+    ...references.filter((it) => it.table === table).map((it) => it.field),
+  ]);
+  const isEmpty = (value: unknown) =>
+    value === undefined || value === null || value === false || value === '';
+  return fieldsBetween(before, after, table, old, row, (name) => {
+    return !inName.has(name) && !(isEmpty(fieldOf(old, name)) && isEmpty(fieldOf(row, name)));
+  });
+}
+
+function fieldsBetween(
+  before: Show,
+  after: Show,
+  table: TableName,
+  old: Partial<AnyRow>,
+  row: Partial<AnyRow>,
+  isTold: (name: string) => boolean = () => true,
+) {
   const names = [...new Set([...Object.keys(old), ...Object.keys(row)])];
   return names
-    .filter((name) => !sameValue(fieldOf(old, name), fieldOf(row, name)))
+    .filter((name) => isTold(name) && !sameValue(fieldOf(old, name), fieldOf(row, name)))
     .map((name) => ({
       field: wordsOfField(name),
       before: wordsOfValue(before, table, name, fieldOf(old, name)),

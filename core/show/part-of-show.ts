@@ -10,7 +10,7 @@ export type PartRoot = { table: 'acts' | 'days'; id: Id };
 const owners = references.filter((it) => it.holds === 'owner');
 
 /** A field of any row by its name; undefined where the row has none of it. */
-export function fieldOf(row: AnyRow, field: string): unknown {
+export function fieldOf(row: Partial<AnyRow>, field: string): unknown {
   return (row as Readonly<Record<string, unknown>>)[field];
 }
 

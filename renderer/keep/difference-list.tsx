@@ -13,7 +13,9 @@ export function DifferenceList({ differences: { rows, count } }: { differences: 
             {what}
             {fields.map(({ field, before, after }) => (
               <span key={field} className="keep-field">
-                {text.difference.field(field, before, after)}
+                {kind === 'changed'
+                  ? text.difference.field(field, before, after)
+                  : text.difference.value(field, kind === 'added' ? after : before)}
               </span>
             ))}
           </span>

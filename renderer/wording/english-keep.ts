@@ -59,7 +59,7 @@ export const englishKeep = {
     wouldChange: (n: number) => `Restoring it would change ${count(n, 'row')} of the show:`,
     restore: 'Restore this back-up …',
     sure: (n: number, when: string) =>
-      `The show becomes what it was on ${when}: ${count(n, 'row')} change. The show as it is now is backed up first, and one undo takes the step back.`,
+      `The show becomes what it was on ${when}: ${n === 1 ? '1 row changes' : `${n} rows change`}. The show as it is now is backed up first, and one undo takes the step back.`,
     yes: 'Yes, restore',
     no: 'No, leave the show as it is',
     done: 'Restored. One undo takes it back.',
@@ -70,6 +70,7 @@ export const englishKeep = {
     added: 'comes',
     removed: 'goes',
     changed: 'changes',
+    value: (field: string, value: string) => `${field}: ${value}`,
     field: (field: string, before: string, after: string) => `${field}: ${before} → ${after}`,
   },
 
@@ -90,13 +91,13 @@ export const englishKeep = {
     compareWith: 'Compared with',
     now: 'how it is now',
     same: 'Nothing differs.',
-    differs: (n: number) => `${count(n, 'row')} differ:`,
+    differs: (n: number) => (n === 1 ? '1 row differs:' : `${n} rows differ:`),
     written: 'Who wrote it, and when',
     writtenUnknown: 'Who wrote it is not known in this file.',
     did: { done: '', undone: '(undone)', 'done again': '(done again)' },
     bringBack: (name: string) => `Bring back “${name}” …`,
     sure: (name: string, what: string, n: number) =>
-      `${what} becomes what it was in “${name}”: ${count(n, 'row')} change. The show is backed up first, and one undo takes the step back.`,
+      `${what} becomes what it was in “${name}”: ${n === 1 ? '1 row changes' : `${n} rows change`}. The show is backed up first, and one undo takes the step back.`,
     yes: 'Yes, bring it back',
     no: 'No, leave it',
     done: (name: string, leftOut: number) =>
@@ -126,12 +127,12 @@ export const englishKeep = {
     noDay: 'There is no day for it. Add a day first.',
     beside: 'Bring it in beside what is here',
     besideWould: (rows: number, leftOut: number) =>
-      `${count(rows, 'row')} come in and nothing that is here changes.${leftOutSentence(leftOut)}`,
+      `${rows === 1 ? '1 row comes' : `${rows} rows come`} in and nothing that is here changes.${leftOutSentence(leftOut)}`,
     replace: 'Put it in the place of the show …',
     replaceWould: (n: number) => `Putting it in the place of the show would change ${count(n, 'row')}:`,
     replaceSame: 'The show holds the same already.',
     sure: (name: string, n: number) =>
-      `The show becomes what ${name} holds: ${count(n, 'row')} change. The show is backed up first, and one undo takes the step back.`,
+      `The show becomes what ${name} holds: ${n === 1 ? '1 row changes' : `${n} rows change`}. The show is backed up first, and one undo takes the step back.`,
     yes: 'Yes, replace the show',
     no: 'No, leave the show as it is',
     other: 'Another file',

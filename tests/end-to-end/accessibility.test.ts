@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
 import { smallFestival } from '../fixtures/small-festival.ts';
 import { chromiumForFile } from '../helpers/chromium.ts';
+import { barriers } from './pages/barriers.ts';
 import { DayPage } from './pages/day-page.ts';
 import { Foldbook, moments } from './pages/foldbook.ts';
 import { MixesPage } from './pages/mixes-page.ts';
@@ -9,14 +9,6 @@ import { MixesPage } from './pages/mixes-page.ts';
 const browser = chromiumForFile();
 
 type Theme = 'night' | 'day';
-
-/** The themes differ in nothing but colour: all rules in one of them, those of colour in the other. */
-async function violations(foldbook: Foldbook, theme: Theme = 'night'): Promise<string[]> {
-  const axe = new AxeBuilder({ page: foldbook.page });
-  if (theme === 'day') axe.withTags(['cat.color']);
-  const { violations: found } = await axe.analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-}
 
 describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
   const start = async (size?: { width: number; height: number }) => {
@@ -29,7 +21,7 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
     const foldbook = await start();
     for (const moment of moments) {
       await foldbook.goTo(moment);
-      expect({ moment, found: await violations(foldbook, theme) }).toEqual({ moment, found: [] });
+      expect({ moment, found: await barriers(foldbook.page, theme) }).toEqual({ moment, found: [] });
     }
   });
 
@@ -49,7 +41,7 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
     for (const [place, open] of places) {
       await mixes.choose('Kick in', 'Tarn');
       await open(foldbook);
-      expect({ place, found: await violations(foldbook, theme) }).toEqual({ place, found: [] });
+      expect({ place, found: await barriers(foldbook.page, theme) }).toEqual({ place, found: [] });
       await foldbook.press('Escape');
     }
   });
@@ -61,7 +53,7 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
     await day.open();
     await day.planAndWait();
     await page.getByText('What moves').click();
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
     await foldbook.press('Escape');
     await day.choose(0, 0);
     await foldbook.press('l');
@@ -69,32 +61,32 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
     await page.getByLabel('Move to').selectOption('a1');
     await foldbook.press('p');
     await page.getByText(/cannot all be met/).waitFor();
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
     await day.openOrder();
     await day.setTime('Starts of Pale Harbour Choir', '14:30');
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
     await page.getByRole('button', { name: 'Drop Pale Harbour Choir' }).click();
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
     await foldbook.press('Escape');
     await foldbook.openAct('Glass Antlers');
     await foldbook.goTo('Changeover');
     await page.getByRole('checkbox').first().check();
     await foldbook.press('b');
     await page.getByRole('timer').waitFor();
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
     await foldbook.press('v');
-    expect(await violations(foldbook, theme)).toEqual([]);
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
   });
 });
 
 test('an empty show has no barrier either, and leads to the first rig and the first rider', async () => {
   const foldbook = await Foldbook.start(browser());
-  expect(await violations(foldbook)).toEqual([]);
+  expect(await barriers(foldbook.page)).toEqual([]);
   await foldbook.page.getByRole('button', { name: 'Set up the rig' }).click();
   await foldbook.page.getByRole('button', { name: 'Begin with a small rig' }).click();
   await foldbook.page.getByRole('grid', { name: 'Stage boxes' }).waitFor();
   await foldbook.goTo('Mixes');
   await foldbook.page.getByRole('button', { name: 'Bring in a rider' }).click();
   await foldbook.page.getByLabel(/Choose a file/).waitFor();
-  expect(await violations(foldbook)).toEqual([]);
+  expect(await barriers(foldbook.page)).toEqual([]);
 });
