@@ -10,7 +10,7 @@ import { PaperSaid } from './paper-said.tsx';
 import { PaperTools } from './paper-tools.tsx';
 import { Preview, type PreviewSize } from './preview.tsx';
 import { PrintPages } from './print-pages.tsx';
-import { choicesAt, formsOfChoice, type Place, type SheetChoice } from './sheet-choice.ts';
+import { choicesAt, formsOfChoice, type Place } from './sheet-choice.ts';
 import { choiceTitle, SheetList } from './sheet-list.tsx';
 import { useSheets, type Wanted } from './use-sheets.ts';
 import './paper-screen.css';
@@ -38,7 +38,10 @@ const keysOfForms: Record<string, FileForm> = { s: 'pdf', x: 'xlsx', c: 'csv' };
 
 function PaperParts({ place }: { place: Place }) {
   const text = words.paper;
-  const [asked, setAsked] = useState<SheetChoice>('input list stage');
+  const {
+    view: { sheet: asked },
+    look,
+  } = useHere();
   const [paper, setPaper] = useState<Paper>(rememberedPaper);
   const [options, setOptions] = useState<SheetOptions>(rememberedOptions);
   const [size, setSize] = useState<PreviewSize>('width');
@@ -68,7 +71,7 @@ function PaperParts({ place }: { place: Place }) {
           { name: text.ofDay(place.day.name), choices: choices.day },
         ]}
         chosen={chosen}
-        onChoose={setAsked}
+        onChoose={(sheet) => look({ sheet })}
       />
       <div className="paper-tools">
         <PaperTools

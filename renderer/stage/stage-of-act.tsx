@@ -41,7 +41,12 @@ export function StageOfAct({ open }: { open: ActOnScreen }) {
     takeOff: stage.takeOff,
     toPanel: () => panel.current?.querySelector('input')?.focus(),
   });
-  useMomentKeys((key) => pressed(stage, key));
+  const toPaper = () => look({ moment: 'paper', sheet: 'stage plot' });
+  useMomentKeys((key) => {
+    if (key === 'p') toPaper();
+    else return pressed(stage, key);
+    return true;
+  });
 
   const chosenName = [...chosen].join();
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is chosen anew is read from its top.
@@ -85,7 +90,7 @@ export function StageOfAct({ open }: { open: ActOnScreen }) {
         onMirror={stage.mirror}
         onZoom={stage.zoomBy}
         onFit={stage.fit}
-        onPaper={() => look({ moment: 'paper' })}
+        onPaper={toPaper}
       />
       <div className="stage-room" data-region="drawing">
         <div ref={room} className="stage-drawing">

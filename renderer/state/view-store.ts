@@ -1,4 +1,5 @@
 import type { Id } from '../../core/show/rig.ts';
+import type { SheetChoice } from '../paper/sheet-choice.ts';
 
 /** The moments of the engineer's day, in the order of the day. */
 export const moments = [
@@ -35,6 +36,8 @@ export type View = {
   open: 'nothing' | 'find' | 'keys' | 'keep';
   /** A rider is being brought in for an act that is not there yet. */
   newAct: boolean;
+  /** The sheet that Paper shows; one that there is not at the open act gives way to the input list. */
+  sheet: SheetChoice;
   theme: 'night' | 'day';
 };
 
@@ -62,6 +65,7 @@ export class ViewStore {
     follows: false,
     open: 'nothing',
     newAct: false,
+    sheet: 'input list stage',
     theme: localStorage.getItem(themeKey) === 'day' ? 'day' : 'night',
   };
 
