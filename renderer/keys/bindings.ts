@@ -44,6 +44,7 @@ const shown = [
     text: 'Move; with Shift choose a range, with Ctrl go to the edge',
     shownOnly: true,
   },
+  { id: 'cellEdit', keys: ['F2'], where: 'mixes', text: 'Type into the cell', shownOnly: true },
   { id: 'cellAll', keys: ['Ctrl+A'], where: 'mixes', text: 'Choose all cells', shownOnly: true },
   {
     id: 'cellType',
@@ -78,7 +79,7 @@ const shown = [
     id: 'cellPath',
     keys: ['P'],
     where: 'mixes',
-    text: 'Path of the source; Shift+P of the mix',
+    text: 'Path of the source; Shift+P of the mix; there the page keys go to the one before or after',
     shownOnly: true,
   },
   {

@@ -109,7 +109,7 @@ export class CellActions {
     });
     if (cells.length === 0) return null;
     return this.#change(
-      words.mixes.nudge(offsetText(byDb)),
+      offsetText(byDb),
       cells.map(({ place }) => place),
       cells,
     );

@@ -1,7 +1,7 @@
 import { isKey, type KeyPress } from '../keys/use-keys.ts';
 
 /** What a key does with the chosen cells of the mixes. Keys are written as on the key card. */
-const commands = {
+export const cellCommands = {
   details: ['Enter'],
   edit: ['F2'],
   all: ['Ctrl+A'],
@@ -22,8 +22,8 @@ const commands = {
   'show all': ['U'],
 } as const satisfies Record<string, readonly string[]>;
 
-export type CellCommand = keyof typeof commands;
-const entries = Object.entries(commands) as [CellCommand, readonly string[]][];
+export type CellCommand = keyof typeof cellCommands;
+const entries = Object.entries(cellCommands) as [CellCommand, readonly string[]][];
 
 /** The command of a key press; null where it is none. */
 export function commandOfKey(press: KeyPress): CellCommand | null {

@@ -23,6 +23,7 @@ import {
   bringIntoSight,
   cellWidth,
   columnHeadHeight,
+  nameWidth,
   rowHeadWidth,
   rowHeight,
   useWindowOfCells,
@@ -53,10 +54,11 @@ export const MixGrid = memo(function MixGrid(props: Props) {
   const [typing, setTyping] = useState<{ actId: Id; start: string } | null>(null);
   const typed = typing?.actId === actId ? typing.start : null;
   const setTyped = (start: string | null) => setTyping(start === null ? null : { actId, start });
-  const headWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
-  const width = headWidth + columns.length * cellWidth;
   const cursor = useCursor(table, actId, { sourceId, mixId, look });
-  const shown = useWindowOfCells(ref, { rows: rows.length, columns: columns.length, headWidth });
+  const leastHeadWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
+  const shown = useWindowOfCells(ref, { rows: rows.length, columns: columns.length, leastHeadWidth });
+  const { headWidth } = shown;
+  const width = headWidth + columns.length * cellWidth;
   const range = rangeOf(cursor.at);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another act or filter may leave the cursor out of sight.
@@ -121,8 +123,18 @@ export const MixGrid = memo(function MixGrid(props: Props) {
     if (made) change(made);
   };
 
+  /** Makes the cell under the cursor the chosen one, also where nobody has chosen any yet. */
+  const chosen = {
+    sourceId: rows[cursor.at.row]?.source.id ?? null,
+    mixId: columns[cursor.at.column]?.mix.id ?? null,
+  };
+  const toDetails = () => {
+    look(chosen);
+    onDetails();
+  };
+
   const commands: Record<CellCommand, () => void> = {
-    details: onDetails,
+    details: toDetails,
     edit: () => setTyped(''),
     all: () =>
       cursor.move({ row: 0, column: 0, anchorRow: rows.length - 1, anchorColumn: columns.length - 1 }),
@@ -133,11 +145,11 @@ export const MixGrid = memo(function MixGrid(props: Props) {
     louder: () => changeIfAny(actions.nudged(1)),
     quieter: () => changeIfAny(actions.nudged(-1)),
     'next copy': () => change(actions.chooseNextCopy()),
-    'path of source': () => look({ path: 'source' }),
-    'path of mix': () => look({ path: 'mix' }),
+    'path of source': () => look({ ...chosen, path: 'source' }),
+    'path of mix': () => look({ ...chosen, path: 'mix' }),
     findings: () => look({ side: 'findings' }),
     filter: onFilter,
-    follow: () => look({ follows: !follows }),
+    follow: () => look({ ...chosen, follows: !follows }),
     'hide sources': () => hide('sources'),
     'hide mixes': () => hide('mixes'),
     'show all': () => look({ hidden: new Set(), filter: '' }),
@@ -183,7 +195,13 @@ export const MixGrid = memo(function MixGrid(props: Props) {
     <div
       ref={ref}
       className="mix-grid"
-      style={{ '--row-head': `${headWidth}px`, '--cell': `${cellWidth}px` } as CSSProperties}
+      style={
+        {
+          '--row-head': `${headWidth}px`,
+          '--cell': `${cellWidth}px`,
+          '--channels': `${leastHeadWidth - nameWidth}px`,
+        } as CSSProperties
+      }
       role="grid"
       tabIndex={0}
       data-first-focus
@@ -195,7 +213,7 @@ export const MixGrid = memo(function MixGrid(props: Props) {
       onKeyDown={onKeyDown}
       onMouseDown={onMouse}
       onMouseMove={onMouse}
-      onDoubleClick={onDetails}
+      onDoubleClick={toDetails}
       onCopy={onClipboard}
       onCut={onClipboard}
       onPaste={onClipboard}

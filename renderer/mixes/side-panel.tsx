@@ -19,7 +19,7 @@ export function SidePanel({ open, table, onBack }: Props) {
   const text = words.mixes;
   const { findings } = open.derived;
   const go = useCallback(
-    (finding: Finding) => look({ ...placeIn(open, finding), side: 'details' }),
+    (finding: Finding) => look({ ...placeOfFinding(open, finding), side: 'details' }),
     [open, look],
   );
   return (
@@ -62,14 +62,6 @@ export function SidePanel({ open, table, onBack }: Props) {
   );
 }
 
-function placeIn(open: ActOnScreen, finding: Finding) {
-  const place = placeOfFinding(open, finding);
-  return {
-    ...(place?.sourceId === undefined ? {} : { sourceId: place.sourceId }),
-    ...(place?.mixId === undefined ? {} : { mixId: place.mixId }),
-  };
-}
-
 function Details({ open, table }: Omit<Props, 'onBack'>) {
   const { view, look } = useHere();
   const { sheet } = open;
@@ -85,7 +77,10 @@ function Details({ open, table }: Omit<Props, 'onBack'>) {
   return (
     <>
       {here.length > 0 && (
-        <FindingsList findings={[...new Set(here)]} onGo={(finding) => look(placeIn(open, finding))} />
+        <FindingsList
+          findings={[...new Set(here)]}
+          onGo={(finding) => look({ ...placeOfFinding(open, finding) })}
+        />
       )}
       {row && mix && feed && <FeedDetails open={open} source={row.source} mix={mix} feed={feed} />}
       {row && <SourceDetails open={open} source={row.source} />}

@@ -25,8 +25,10 @@ export type View = {
   pastActId: Id | null;
   /** Beside the mixes: what is wrong with the act, or what is known of the chosen source and mix. */
   side: 'findings' | 'details';
-  /** The drawing of the way from performer to device instead of the table, of the chosen source or mix. */
-  path: 'source' | 'mix' | null;
+  /** The output whose path is drawn. */
+  outputId: Id | null;
+  /** The drawing of the way from performer to device instead of the table, of what is chosen. */
+  path: 'source' | 'mix' | 'output' | null;
   /** Letters that narrow the table of the mixes. */
   filter: string;
   /** Sources and mixes of the open act that are hidden from its table. */
@@ -59,6 +61,7 @@ export class ViewStore {
     sourceId: null,
     pastActId: null,
     side: 'findings',
+    outputId: null,
     path: null,
     filter: '',
     hidden: nothingHidden,

@@ -182,8 +182,6 @@ export const english = {
     copy: 'Choose copy',
     paste: 'Paste',
     fill: 'Fill',
-    cut: 'Cut',
-    nudge: (by: string) => `${by}`,
     pasteOutside: (n: number, of: number) => `${n} of ${count(of, 'pasted cell')} lay outside of the table.`,
     pasteOutsideTodo: 'The others were pasted; one undo takes them back.',
     filter: 'Filter',
@@ -234,8 +232,6 @@ export const english = {
     cue: 'Cue output',
     nothingLeft: 'none left',
     path: 'Path',
-    pathOfSource: 'Path of the source',
-    pathOfMix: 'Path of the mix',
     sum: (sumDb: string, loweredBy: string | null) =>
       `All feeds together: ${sumDb} against one source at unity${loweredBy === null ? '' : `; the whole mix starts ${loweredBy} lower to keep the headroom`}.`,
     levelCaution:
@@ -246,6 +242,9 @@ export const english = {
   path: {
     title: (name: string) => `Path of ${name}`,
     back: 'Back to the table',
+    of: 'Path of',
+    kinds: { source: 'Source', mix: 'Mix', output: 'Output' },
+    findings: 'Findings on this path',
     columns: {
       player: 'plays',
       source: 'source',

@@ -263,8 +263,22 @@ test('the path of a source is drawn from who plays to who listens, and leads on'
   const path = foldbook.page.getByRole('region', { name: 'Path of Kick in' });
   for (const name of [/Mara/, /A1/, /ch 1,/, /Mix 3/, /Pack 1/, /Noor/])
     expect(await path.getByRole('button', { name }).count()).toBeGreaterThan(0);
-  await path.getByRole('button', { name: /Mix 3/ }).click();
-  expect(await foldbook.page.getByRole('region', { name: 'Path of Noor' }).count()).toBe(1);
-  await foldbook.press('Escape');
+  await path.locator('.path-node', { hasText: 'Mix 3' }).click();
+  expect(await foldbook.page.getByRole('region', { name: 'Path of 3 Noor' }).count()).toBe(1);
+
+  // The page keys go through the mixes, and an output has its path too.
+  await foldbook.press('PageUp');
+  await foldbook.page.getByRole('region', { name: 'Path of 2 Elin' }).waitFor();
+  await foldbook.page.getByRole('button', { name: 'Output', exact: true }).click();
+  await foldbook.page.getByRole('combobox', { name: 'Path of' }).selectOption('Out 19');
+  const ofOutput = foldbook.page.getByRole('region', { name: 'Path of Out 19' });
+  expect(await ofOutput.getByRole('button', { name: /cue wedge/i }).count()).toBeGreaterThan(0);
+
+  // A finding on the way leads to its place.
+  await foldbook.page.getByRole('button', { name: 'Source', exact: true }).click();
+  await foldbook.page.getByRole('combobox', { name: 'Path of' }).selectOption('Lead vocal');
+  const findings = foldbook.page.getByRole('region', { name: 'Findings on this path' });
+  await findings.getByRole('button').first().click();
+  await mixes.details().waitFor();
   await mixes.table().waitFor();
 });

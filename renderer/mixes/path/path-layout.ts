@@ -51,8 +51,12 @@ export type PlacedPaths = {
   height: number;
 };
 
-/** The whole way through a source or a mix, each node at its place. The cue is drawn for a mix only. */
-export function placedPaths({ sheet, derived }: ActOnScreen, of: 'source' | 'mix', id: Id): PlacedPaths {
+/** What a path can be drawn of. */
+export const pathKinds = ['source', 'mix', 'output'] as const;
+export type PathKind = (typeof pathKinds)[number];
+
+/** The whole way through one thing, each node at its place. The cue hears every mix: a source's path is without it. */
+export function placedPaths({ sheet, derived }: ActOnScreen, of: PathKind, id: Id): PlacedPaths {
   const all = derivePaths(sheet, derived);
   const part = pathThrough(of === 'source' ? without(all, 'cue') : all, pathKey(of, id));
   const columnOf = (at: PathStage) => columnNames.find((name) => pathColumns[name].some((it) => it === at));

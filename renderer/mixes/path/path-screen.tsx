@@ -1,17 +1,23 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import type { Finding } from '../../../core/derive/derived.ts';
+import type { Id } from '../../../core/show/rig.ts';
 import { CopyMark } from '../../parts/copy-mark.tsx';
+import { FindingsList } from '../../parts/findings-list.tsx';
 import { levelText } from '../../parts/format.ts';
 import { whoHears } from '../../parts/names.ts';
 import { SeverityMark, worstOf } from '../../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../../state/derive-cache.ts';
+import { placeOfFinding } from '../../state/finding-places.ts';
 import { useHere } from '../../state/here.tsx';
 import type { View } from '../../state/view-store.ts';
 import { words } from '../../wording/words.ts';
 import {
   columnShares,
   type PathColumn,
+  type PathKind,
   type PlacedNode,
   type PlacedPaths,
+  pathKinds,
   placedPaths,
 } from './path-layout.ts';
 import './path-screen.css';
@@ -22,50 +28,92 @@ const nodeHeight = 42;
 const step = 50;
 const top = 6;
 
-/** The way of the chosen source or mix, drawn from who plays to who listens, findings where they arise. */
+type Choice = { id: Id; name: string };
+
+/** The way of a source, a mix or an output, drawn from who plays to who listens, findings where they arise. */
 export function PathScreen({ open }: { open: ActOnScreen }) {
   const { view, look } = useHere();
   const back = useRef<HTMLButtonElement>(null);
-  const { sheet } = open;
-  const source = sheet.sources.find((it) => it.id === view.sourceId) ?? sheet.sources[0];
-  const mix = sheet.mixes.find((it) => it.id === view.mixId) ?? sheet.mixes[0];
-  const ofMix = view.path === 'mix' && mix !== undefined;
-  const id = ofMix ? mix.id : (source?.id ?? '');
-  const paths = useMemo(() => placedPaths(open, ofMix ? 'mix' : 'source', id), [open, ofMix, id]);
+  const of = view.path ?? 'source';
+  const choices = useMemo(() => choicesOf(open), [open]);
+  const ids = { source: view.sourceId, mix: view.mixId, output: view.outputId };
+  const list = choices[of];
+  const at = Math.max(
+    0,
+    list.findIndex(({ id }) => id === ids[of]),
+  );
+  const chosen = list[at];
+  const paths = useMemo(() => placedPaths(open, of, chosen?.id ?? ''), [open, of, chosen]);
+  const findings = useMemo(() => findingsOf(open, paths), [open, paths]);
   useEffect(() => back.current?.focus(), []);
 
-  const name = ofMix ? whoHears(sheet, mix) : (source?.name ?? '');
+  const choose = (id: Id | undefined) => {
+    if (id !== undefined) look({ [`${of}Id` as const]: id });
+  };
+  const name = chosen?.name ?? '';
   return (
     <section
       className="path"
       aria-label={words.path.title(name)}
       onKeyDown={(event) => {
         if (event.key === 'Escape') look({ path: null });
+        else if (event.key === 'PageDown' && !event.altKey) choose(list[at + 1]?.id);
+        else if (event.key === 'PageUp' && !event.altKey) choose(list[at - 1]?.id);
+        else return;
+        event.preventDefault();
       }}
     >
       <div className="path-head">
         <button ref={back} type="button" onClick={() => look({ path: null })}>
           ← {words.path.back}
         </button>
-        <h2>{words.path.title(name)}</h2>
-        <button
-          type="button"
-          aria-pressed={!ofMix}
-          onClick={() => look({ path: 'source', sourceId: source?.id ?? null })}
+        <h2 className="unseen">{words.path.title(name)}</h2>
+        {pathKinds.map((kind) => (
+          <button key={kind} type="button" aria-pressed={kind === of} onClick={() => look({ path: kind })}>
+            {words.path.kinds[kind]}
+          </button>
+        ))}
+        <select
+          aria-label={words.path.of}
+          value={chosen?.id ?? ''}
+          onChange={({ target }) => choose(target.value)}
         >
-          {words.mixes.pathOfSource}
-        </button>
-        <button
-          type="button"
-          aria-pressed={ofMix}
-          onClick={() => look({ path: 'mix', mixId: mix?.id ?? null })}
-        >
-          {words.mixes.pathOfMix}
-        </button>
+          {list.map(({ id, name: label }) => (
+            <option key={id} value={id}>
+              {label}
+            </option>
+          ))}
+        </select>
       </div>
       <PathSheet open={open} paths={paths} />
+      {findings.length > 0 && (
+        <section className="path-findings" aria-label={words.path.findings}>
+          <FindingsList
+            findings={findings}
+            onGo={(finding) => look({ ...placeOfFinding(open, finding), path: null, side: 'details' })}
+          />
+        </section>
+      )}
     </section>
   );
+}
+
+function choicesOf({ sheet, derived }: ActOnScreen): Record<PathKind, Choice[]> {
+  const used = new Set([
+    ...derived.plan.mixes.flatMap((mix) => mix.outputIds),
+    ...sheet.cueOutputs.flatMap((cue) => [cue.outputId, cue.secondOutputId]),
+  ]);
+  return {
+    source: sheet.sources,
+    mix: sheet.mixes.map((mix, place) => ({ id: mix.id, name: `${place + 1} ${whoHears(sheet, mix)}` })),
+    output: sheet.outputs.filter(({ id }) => used.has(id)),
+  };
+}
+
+/** What is wrong anywhere on the drawn way, the most serious first, as in the whole list. */
+function findingsOf({ derived }: ActOnScreen, { nodes, links }: PlacedPaths): Finding[] {
+  const places = new Set([...nodes, ...links].flatMap(({ findings }) => findings));
+  return derived.findings.filter((_, place) => places.has(place));
 }
 
 function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
@@ -220,7 +268,7 @@ function leadOf({ derived: { plan, cues }, sheet }: ActOnScreen, node: PlacedNod
     case 'cue':
       return toMix(cues.find((it) => it.cueOutputId === node.id)?.mixId);
     case 'output':
-      return toMix(plan.mixes.find((it) => it.outputIds.includes(node.id))?.mixId);
+      return { outputId: node.id, path: 'output' };
     case 'device':
       return toMix(plan.mixes.find((it) => it.deviceIds.includes(node.id))?.mixId);
     case 'listener':

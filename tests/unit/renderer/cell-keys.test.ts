@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { bindings } from '../../../renderer/keys/bindings.ts';
+import { cellCommands } from '../../../renderer/mixes/cell-keys.ts';
+
+/** As the card writes a key: "Alt+ArrowUp" is "Alt+Up" there. */
+const asOnCard = (key: string) => key.replace('Arrow', '');
+
+test('every key of the mixes stands on the card of keys', () => {
+  const card = bindings.filter(({ where }) => where === 'mixes');
+  const isOnCard = (key: string) =>
+    card.some(({ keys, text }) => keys.includes(key) || (key.includes('+') && text.includes(key)));
+  const missing = Object.values(cellCommands)
+    .flat()
+    .filter((key) => !isOnCard(asOnCard(key)));
+  expect(missing).toEqual([]);
+});
