@@ -18,6 +18,8 @@ export type Line = {
   cells: Cell[];
   /** All cells as a person would read them. */
   text: string;
+  /** Places of the lines below that were one with it before the text was broken. */
+  more?: LineRef[];
   /** Cells came from gaps in one line of text: columns are only roughly aligned. */
   loose: boolean;
 };

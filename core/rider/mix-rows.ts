@@ -40,6 +40,7 @@ function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: 
     matrix: [],
     notes: [],
     loose: false,
+    extra: [...(line.more ?? [])],
     ...mix,
   });
   note(walk.found, line.at, 'understood', '');

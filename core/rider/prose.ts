@@ -178,6 +178,7 @@ function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
     ...plainPieces(walk, line, pieces),
     matrix: [],
     loose: true,
+    extra: [...(line.more ?? [])],
   });
   note(walk.found, line.at, 'understood', '');
 }

@@ -1,7 +1,7 @@
 import { actNameIn, isRiderTitle } from './act-name.ts';
 import { cellAmount } from './amounts.ts';
 import { asideOf, asideSigns } from './asides.ts';
-import { type Found, note } from './draft.ts';
+import { type Found, note, placeOf } from './draft.ts';
 import type { Grid } from './grid.ts';
 import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
 import { takeInputRow, takeLooseInputRow } from './input-rows.ts';
@@ -21,6 +21,7 @@ import { titleOf } from './titles.ts';
 import { titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import { type Aside, asideReasons, type Section } from './words/titles.ts';
+import { joinWrapped } from './wrapped-lines.ts';
 
 /** Walks over all lines of a rider and finds inputs, mixes, performers and what is none of them. */
 export function walkRider(grid: Grid, tongue: Tongue): Found {
@@ -34,7 +35,8 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
     puzzles: [],
   };
   grid.sheets.forEach((sheet, index) => {
-    const { lines, nextRow } = linesOfSheet(grid, index, mostLines);
+    const { lines: broken, nextRow } = linesOfSheet(grid, index, mostLines);
+    const lines = joinWrapped(broken, tongue);
     const walk: Walk = {
       tongue,
       found,
@@ -50,7 +52,11 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       quoted: false,
       runs: numberedRuns(lines),
     };
-    while (walk.at < lines.length) walk.at += takeLine(walk);
+    while (walk.at < lines.length) {
+      const from = walk.at;
+      walk.at += takeLine(walk);
+      for (const line of lines.slice(from, walk.at)) noteJoined(found, line);
+    }
     setAsideRest(found, index, nextRow, sheet.rows);
   });
   return found;
@@ -71,6 +77,19 @@ function setAsideRest(
   if (first !== undefined)
     found.puzzles.push({ at: { sheet, row: first }, text: `${rest.length} more lines`, why });
   for (const row of rest) note(found, { sheet, row }, 'set aside', why);
+}
+
+/** Lines that were read as one are accounted for alike. */
+function noteJoined(found: Found, line: Line): void {
+  for (const at of line.more ?? []) {
+    const first = found.notes.get(placeOf(line.at));
+    note(
+      found,
+      at,
+      first?.outcome === 'question' ? 'guessed' : (first?.outcome ?? 'set aside'),
+      first?.why || 'Read with the line above.',
+    );
+  }
 }
 
 /** Takes the line the walk stands on, and says how many lines were taken. */

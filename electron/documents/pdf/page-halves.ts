@@ -119,8 +119,20 @@ function isBetweenColumns(lines: readonly TextLine[], { from, to, below }: Strip
   const rights = sides.filter((it) => it.right.length > 0).map((it) => it.right);
   if (lefts.length < 4 || rights.length < 4) return false;
   const sameFirst = lefts[0]?.[0]?.text === rights[0]?.[0]?.text;
-  return [isList, isProse].some((is) => is(lefts) && is(rights)) || (sameFirst && isList(lefts));
+  if (sameFirst && isList(lefts)) return true;
+  if ([isList, isProse].some((is) => is(lefts) && is(rights))) return true;
+  // A list of lines beside what everybody hears, "Ada: lots of fiddle": each of its own length and height.
+  const shorter = Math.min(lefts.length, rights.length) < 0.9 * under.length;
+  return shorter && [lefts, rights].every(isOneEach) && [lefts, rights].some(isLabelled);
 }
+
+/** Each line is one run of text: no table has columns there. */
+const isOneEach = (lines: Side[]): boolean =>
+  lines.filter((pieces) => pieces.length === 1).length >= 0.9 * lines.length;
+
+/** Several lines begin with a name and a colon. */
+const isLabelled = (lines: Side[]): boolean =>
+  lines.filter(([first]) => /^\p{Lu}[^:]{1,30}:\s+\S/u.test(first?.text ?? '')).length >= 2;
 
 type Side = { text: string }[];
 
