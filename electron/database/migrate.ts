@@ -12,7 +12,8 @@ export function versionOf(database: Database): number {
 
 /**
  * Brings a file to the newest version, or leaves it wholly as it was: every step and every version mark are in one
- * transaction. `finish` runs in it, after the last step. Throws what SQLite throws.
+ * transaction. What can be undone stays: its statements name tables and columns, and steps only ever add some (a test
+ * undoes across each of them). `finish` runs in it, after the last step. Throws what SQLite throws.
  */
 export function migrate(database: Database, finish: () => void): void {
   // A step that builds a table anew would, with foreign keys on, take everything that hangs on it along.
@@ -25,8 +26,6 @@ export function migrate(database: Database, finish: () => void): void {
         database.exec(statements);
         database.pragma(`user_version = ${index + 1}`);
       }
-      // A recorded inverse names the tables and columns of its own version and may not run on another.
-      if (from > 0 && from < newestVersion) database.exec('DELETE FROM "inverses"; DELETE FROM "steps";');
       database.pragma(`application_id = ${applicationId}`);
       finish();
       const broken = database.pragma('foreign_key_check') as unknown[];

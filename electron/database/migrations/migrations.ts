@@ -9,7 +9,7 @@ import { placeOfTheCue } from './008-place-of-the-cue.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
- * the end: a step that has been released is never edited, for files that had it will not have it again.
+ * the end, and only ever add tables and columns with a default, or undo of what was done before is lost: a step that has been released is never edited, for files that had it will not have it again.
  */
 export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'show tables', statements: showTables },

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { put } from '../../../core/show/change.ts';
-import { documentFromShow } from '../../../core/show/show.ts';
+import { documentFromShow, tableNames } from '../../../core/show/show.ts';
 import { newestVersion } from '../../../electron/database/migrate.ts';
 import { opened, showPath } from '../../helpers/open-shows.ts';
 import { smallShow } from '../../helpers/small-show.ts';
@@ -66,6 +66,50 @@ test.each(olderVersions)(
     const copy = join(dirname(path), copies[0] ?? '');
     expect(readVersion(copy)).toBe(version);
     expect(documentFromShow(opened(copy).read())).toEqual(documentFromShow(smallShow()));
+  },
+);
+
+/** Removes every row of an older file, as one step whose inverses are written as the triggers of its time did. */
+function emptiedBefore(version: number): string {
+  const path = olderFile(version);
+  const database = new Sqlite(path);
+  database.pragma('foreign_keys = OFF');
+  database.exec(
+    `INSERT INTO "steps" ("number", "label", "madeAt") VALUES (1000, 'Remove all', '2026-05-01')`,
+  );
+  const keep = database.prepare(
+    'INSERT INTO "inverses" ("step", "table", "rowId", "statement") VALUES (1000, ?, ?, ?)',
+  );
+  for (const table of [...tableNames].reverse()) {
+    const columns = database
+      .prepare('SELECT "name" FROM pragma_table_info(?)')
+      .pluck()
+      .all(table) as string[];
+    if (columns.length === 0) continue;
+    const names = columns.map((name) => `"${name}"`).join(', ');
+    const values = columns.map((name) => `quote("${name}")`).join(` || ', ' || `);
+    const rows = database.prepare(`SELECT "id", ${values} AS "literals" FROM "${table}"`).all() as {
+      id: string;
+      literals: string;
+    }[];
+    for (const { id, literals } of rows.reverse())
+      keep.run(table, id, `INSERT INTO "${table}" (${names}) VALUES (${literals})`);
+    database.exec(`DELETE FROM "${table}"`);
+  }
+  database.close();
+  return path;
+}
+
+test.each(olderVersions.filter((version) => version > 1))(
+  'what was done in a show of version %i can be undone and done again after it was brought up',
+  (version) => {
+    const show = opened(emptiedBefore(version));
+    expect(show.read().sources.size).toBe(0);
+    expect(show.standing().undo).toBe('Remove all');
+    expect(show.undo().ok).toBe(true);
+    expect(documentFromShow(show.read())).toEqual(documentFromShow(smallShow()));
+    expect(show.redo().ok).toBe(true);
+    expect(show.read().sources.size).toBe(0);
   },
 );
 
