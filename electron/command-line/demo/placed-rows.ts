@@ -1,5 +1,6 @@
 import { Mix, Performer, Source } from '../../../core/show/act.ts';
 import { type Put, put } from '../../../core/show/change.ts';
+import { factsOfKind } from '../../../core/show/source-kinds.ts';
 import { type DemoAct, houseLines } from './demo-day.ts';
 
 type Place = { xM: number; yM: number };
@@ -31,7 +32,14 @@ function placedSource(demo: DemoAct, source: Source, performers: ReadonlyMap<str
   const sharedLine = named(demo.shared);
   const own = placeOf(demo, source.name) ?? performers.get(source.performerId ?? '');
   const place = sharedLine ? houseLines[sharedLine] : own;
-  return Source.parse({ ...source, ...place, sharedLine: sharedLine ?? '', riser: named(demo.risers) ?? '' });
+  const stands = { sharedLine: sharedLine ?? '', riser: named(demo.risers) ?? '' };
+  return Source.parse({ ...source, ...place, ...(place && vocalMicrophone(source)), ...stands });
+}
+
+/** A singer's microphone on its stand: its front to the mouth, upstage and a little upwards. Common practice. */
+function vocalMicrophone({ kind, pickUp }: Source): Partial<Source> {
+  if (pickUp !== 'mic' || factsOfKind(kind).group !== 'vocals') return {};
+  return { pattern: 'cardioid', aimDeg: 0, tiltDeg: 30, heightM: 1.5 };
 }
 
 /** Where each performer stands; those with one place stand side by side around it. */
