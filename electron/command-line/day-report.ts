@@ -5,7 +5,8 @@ import { patchCosts } from '../../core/plan/day/costs.ts';
 import { type DayPlan, layerNames, type PlannedLayer } from '../../core/plan/day/day-plan.ts';
 import { evaluate } from '../../core/plan/day/evaluate.ts';
 import { habits, patchByHabit } from '../../core/plan/day/habits.ts';
-import { slotsTaken } from '../../core/plan/day/problem.ts';
+import { nearestInWords } from '../../core/plan/day/nearest-plan.ts';
+import { type Assignment, type Layer, slotsTaken } from '../../core/plan/day/problem.ts';
 import type { StockReport } from '../../core/plan/day/stock.ts';
 import type { Day } from '../../core/show/act.ts';
 import type { Show } from '../../core/show/show.ts';
@@ -25,7 +26,7 @@ export function dayReport(
     ...costs(sockets),
     proof: sockets.proof,
     units: `one line costs ${patchCosts.plug} and ${patchCosts.perMetre} a metre in a changeover, ${patchCosts.preparedShare} of that while another act plays`,
-    conflict: sockets.conflict && { what: sockets.conflict.what, todo: sockets.conflict.todo },
+    conflict: conflictReport(sockets),
     notes: [...more.doubts.map((it) => `${it.what} ${it.todo}`), ...plan.notes],
     layers: Object.fromEntries(layerNames.map((name) => [name, layerReport(plan.layers[name])])),
     habits: sockets.proof === 'no plan' ? [] : habits.map((habit) => habitReport(sockets, habit)),
@@ -40,7 +41,7 @@ function layerReport(planned: PlannedLayer) {
   return {
     proof: planned.proof,
     ...costs(planned),
-    conflict: planned.conflict && { what: planned.conflict.what, todo: planned.conflict.todo },
+    conflict: conflictReport(planned),
     // Without a plan nothing is patched at all, and the conflict says why.
     brokenRules: planned.proof === 'no plan' ? [] : evaluation.broken.map((it) => it.what),
     stability: planned.stability && {
@@ -54,17 +55,46 @@ function layerReport(planned: PlannedLayer) {
       released: planned.stability.released.map(nameOf),
     },
     changes: layer.acts.map((act, index) => ({ before: act.name, ...evaluation.beforeAct[index] })),
-    assignments: layer.items.map((item, index) => ({
-      act: layer.acts[item.act]?.name ?? '',
-      item: item.name,
-      ...(item.detail === '' ? {} : { purpose: item.detail }),
-      to: slotsTaken(layer, item, plan.assignment[index] ?? -1).flatMap(
-        (slot) => layer.slots[slot]?.name ?? [],
-      ),
-      entry: evaluation.entries[index],
-      locked: item.locked !== null,
-    })),
+    assignments: planned.proof === 'no plan' ? [] : assignmentsOf(layer, plan.assignment),
   };
+}
+
+/** Which demands collide, as few as they are, and the plan that gives up least; null where nothing collides. */
+function conflictReport({ layer, conflict, nearest }: PlannedLayer) {
+  if (!conflict) return null;
+  const nameOf = (index: number) => ({
+    item: layer.items[index]?.name ?? '',
+    act: layer.acts[layer.items[index]?.act ?? -1]?.name ?? '',
+  });
+  return {
+    what: conflict.what,
+    todo: conflict.todo,
+    smallestSet: conflict.demands.map((it) => it.what),
+    isSmallest: conflict.isSmallest,
+    others: conflict.others,
+    nearestPlan: nearest && {
+      what: nearestInWords(layer, nearest),
+      leftOut: nearest.leftOut.map(nameOf),
+      isFewest: nearest.isFewest,
+      openedLocks: nearest.opened.map(nameOf),
+      notReadyEarly: nearest.notReady.map(nameOf),
+      objective: nearest.cost,
+      bound: nearest.bound,
+      assignments: assignmentsOf(layer, nearest.assignment),
+    },
+  };
+}
+
+function assignmentsOf(layer: Layer, assignment: Assignment) {
+  const { entries } = evaluate(layer, assignment);
+  return layer.items.map((item, index) => ({
+    act: layer.acts[item.act]?.name ?? '',
+    item: item.name,
+    ...(item.detail === '' ? {} : { purpose: item.detail }),
+    to: slotsTaken(layer, item, assignment[index] ?? -1).flatMap((slot) => layer.slots[slot]?.name ?? []),
+    entry: entries[index],
+    locked: item.locked !== null,
+  }));
 }
 
 /** null where there is no plan to have a cost. */

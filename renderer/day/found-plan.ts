@@ -32,7 +32,7 @@ export function foundPlan(
   const { layers } = planning.found;
   const why = (name: LayerName) => {
     const conflict = layers[name].conflict;
-    return conflict ? `${conflict.what} ${conflict.todo}` : '';
+    return conflict ? [conflict.what, conflict.todo, conflict.nearest ?? ''].join(' ').trim() : '';
   };
   return {
     plan,

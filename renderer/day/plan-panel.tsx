@@ -128,6 +128,7 @@ function Said({
       <Trouble
         what={conflict?.what ?? (planning.stopped ? text.stoppedEmpty : text.noPlan(text.layer.sockets))}
         todo={conflict?.todo ?? ''}
+        more={[...(conflict?.nearest ? [conflict.nearest] : []), ...(conflict?.others ?? [])]}
         onLeave={rest.onLeave}
       />
     );
@@ -146,19 +147,26 @@ function Trouble({
   severity = 'must fix',
   what,
   todo,
+  more = [],
   onLeave,
 }: {
   severity?: Severity;
   what: string;
   todo: string;
+  more?: readonly string[];
   onLeave: (() => void) | null;
 }) {
   return (
     <div className={severity === 'must fix' ? 'plan-trouble is-must-fix' : 'plan-trouble'}>
       <SeverityMark severity={severity} />
-      <p>
-        <strong>{what}</strong> {todo}
-      </p>
+      <div className="plan-trouble-words">
+        <p>
+          <strong>{what}</strong> {todo}
+        </p>
+        {more.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
       {onLeave && (
         <button type="button" className="plain" onClick={onLeave}>
           {words.common.close}

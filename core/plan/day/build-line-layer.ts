@@ -20,7 +20,11 @@ type Wanted = { sources: Source[]; locked: number | null; earlier: number | null
 export function buildLineLayer(show: Show, dayId: Id): { layer: Layer; notes: BuildNote[] } {
   const sheets = actsOfDay(show, dayId).flatMap((act) => actSheet(show, act.id) ?? []);
   const boxes = sheets[0]?.boxes ?? [];
-  const { groups, slots, boxOfGroup } = socketSlots(boxes, sheets[0]?.sockets ?? [], lockedSockets(sheets));
+  const { groups, slots, boxOfGroup, heldBack } = socketSlots(
+    boxes,
+    sheets[0]?.sockets ?? [],
+    lockedSockets(sheets),
+  );
   const slotOfSocket = new Map(slots.map((slot, index) => [slot.id, index]));
   const notes: BuildNote[] = [];
   const keyWidths = new Map<string, number>();
@@ -30,7 +34,10 @@ export function buildLineLayer(show: Show, dayId: Id): { layer: Layer; notes: Bu
     ),
   );
   const acts = sheets.map((sheet): LayerAct => spareOf(sheet, boxes));
-  return { layer: { of: 'sockets', acts, groups, slots, items: linkKeys(items), canPrepare: true }, notes };
+  return {
+    layer: { of: 'sockets', acts, groups, slots, items: linkKeys(items), canPrepare: true, heldBack },
+    notes,
+  };
 }
 
 /** Groups in which an item without a lock may go come first, one for each box. */
@@ -133,6 +140,8 @@ function itemOf(
     mustPrepare: sheet.act.prePatch && source.riser !== '' && !isHistory(sheet.act),
     // A lock goes before the length of the house's cables: the engineer may have a longer one.
     reach: lockedGroup === undefined ? inReach : [lockedGroup],
+    ...(lockedGroup === undefined ? {} : { reachUnlocked: inReach }),
+    ...(factsOfKind(source.kind).group === 'vocals' ? { vital: true as const } : {}),
     hotCost: hot,
     coldCost: hot.map(coldCost),
   };

@@ -1,6 +1,6 @@
 import type { Decision, Mix } from '../../show/act.ts';
 import type { ActSheet } from '../../show/act-sheet.ts';
-import type { Id, Output } from '../../show/rig.ts';
+import type { Bus, Id, Output } from '../../show/rig.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { indexDecisions } from '../decided.ts';
 import { mixFormats } from '../mix-format.ts';
@@ -14,20 +14,26 @@ import { roleCounter } from './roles.ts';
 export function buildBusLayer(sheets: readonly ActSheet[]): Layer {
   const first = sheets[0];
   const cueBuses = new Set(first?.cueOutputs.map((cue) => cue.busId));
-  const buses = (first?.buses ?? []).filter((bus) => bus.reservedFor === null && !cueBuses.has(bus.id));
-  const slots = buses.map(
-    (bus, index): Slot => ({
-      group: 0,
-      id: bus.id,
-      number: bus.number,
-      name: `bus ${bus.number}`,
-      bank: index,
-      pairedWith: bus.number % 2 === 1 && buses[index + 1]?.number === bus.number + 1 ? index + 1 : -1,
-    }),
+  const forMixes = (first?.buses ?? []).filter((bus) => !cueBuses.has(bus.id));
+  const buses = forMixes.filter((bus) => bus.reservedFor === null);
+  const slotOf = (bus: Bus, index: number): Slot => ({
+    group: 0,
+    id: bus.id,
+    number: bus.number,
+    name: `bus ${bus.number}`,
+    bank: index,
+    pairedWith: bus.number % 2 === 1 && buses[index + 1]?.number === bus.number + 1 ? index + 1 : -1,
+  });
+  const slots = buses.map(slotOf);
+  const heldBack = forMixes.flatMap((bus) =>
+    bus.reservedFor === null
+      ? []
+      : [{ slot: { ...slotOf(bus, -1), pairedWith: -1 }, reservedFor: bus.reservedFor }],
   );
   const items = mixItems(sheets, slots, 'bus', (mix) => mix.mixedAt === 'house desk');
   for (const item of items) item.hotCost = [item.previous < 0 ? 0 : item.width];
-  return layerOf('buses', sheets, [{ name: 'desk', slots: slots.map((_, index) => index) }], slots, items);
+  const groups = [{ name: 'desk', slots: slots.map((_, index) => index) }];
+  return { ...layerOf('buses', sheets, groups, slots, items), heldBack };
 }
 
 /**

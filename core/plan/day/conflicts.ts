@@ -1,206 +1,194 @@
+import { type Demand, demandsOf, groupNames, openGroups } from './demands.ts';
 import { buildGroupModel } from './group-model.ts';
 import type { LinearSolver } from './linear-model.ts';
 import { groupByEveryLock, groupByPairs } from './narrow.ts';
-import { type Item, type Layer, linkKeys } from './problem.ts';
+import type { Layer } from './problem.ts';
+import { roomConflict } from './room-conflict.ts';
+import { type Colliding, smallestColliding } from './smallest-conflict.ts';
+import { withDemands } from './with-demands.ts';
 
-/**
- * Why no patch keeps the rules: demands that cannot be met together, as few as could be found. Leaving any one of
- * them out makes the rest possible.
- */
+/** Why no patch keeps the rules: the fewest demands that cannot be met together. */
 export type Conflict = {
   acts: string[];
   demands: Demand[];
+  /** True where no smaller set collides; else leaving out any one demand makes the rest possible, no more. */
+  isSmallest: boolean;
   /** The whole conflict in words, for the engineer. */
   what: string;
   todo: string;
+  /** What collides elsewhere in the day, in words. */
+  others: string[];
 };
 
-export type Demand = {
-  kind: 'place' | 'lock' | 'phantom' | 'ready early' | 'spare';
-  /** Item of the layer, or -1 for the spare line of an act. */
-  item: number;
-  act: number;
-  /** "kick out is locked to A3". */
-  what: string;
-};
+type Found = Colliding<Demand> & { acts: number[] };
 
-/** Finds a smallest set of colliding demands, or null where the solver sees none (then the day can be planned). */
-export function findConflict(layer: Layer, solve: LinearSolver): Conflict | null {
-  for (const acts of candidateActs(layer)) {
-    const demands = demandsOf(layer, acts);
-    for (const grouping of [groupByEveryLock, groupByPairs]) {
-      const isPossible = (kept: readonly Demand[]) => canMeet(layer, acts, kept, grouping, solve);
-      if (isPossible(demands)) continue;
-      const smallest = smaller(shrink(demands, isPossible), shrink([...demands].reverse(), isPossible));
-      return describe(layer, smallest);
-    }
+/**
+ * Finds the smallest set of colliding demands, or null where the solver sees none (then the day can be planned).
+ * Acts are looked at one by one, then each with the one before it, and the whole day only where nothing collides
+ * there. Slots are told apart only where their boxes alone show no conflict.
+ */
+export function findConflict(
+  layer: Layer,
+  solve: LinearSolver,
+  isStopped: () => boolean = () => false,
+): Conflict | null {
+  const acts = layer.acts.map((_, act) => act);
+  for (const grouping of [groupByEveryLock, groupByPairs]) {
+    const search = (some: number[]) =>
+      isStopped() ? [] : (collidingIn(layer, some, { grouping, solve, isStopped }) ?? []);
+    const alone = acts.flatMap((act) => search([act]));
+    const hasOwn = new Set(alone.flatMap((found) => found.acts));
+    const changeovers = acts
+      .slice(1)
+      .filter((act) => !hasOwn.has(act) && !hasOwn.has(act - 1))
+      .flatMap((act) => search([act - 1, act]));
+    const found = [...alone, ...changeovers];
+    if (found.length === 0) found.push(...[search(acts)].flat());
+    const [smallest, ...others] = found.toSorted((a, b) => a.members.length - b.members.length);
+    if (smallest)
+      return { ...describe(layer, smallest), others: others.map((it) => describe(layer, it).what) };
   }
   return null;
 }
 
-/** One act at a time, then each changeover, then the whole day: where the conflict is, as narrowly as it shows. */
-function candidateActs(layer: Layer): number[][] {
-  const acts = layer.acts.map((_, act) => act);
-  return [...acts.map((act) => [act]), ...acts.slice(1).map((act) => [act - 1, act]), acts];
+type Search = { grouping: (layer: Layer) => Layer; solve: LinearSolver; isStopped: () => boolean };
+
+function collidingIn(layer: Layer, acts: number[], search: Search): Found | null {
+  const { grouping, solve, isStopped } = search;
+  const demands = demandsOf(layer, acts);
+  const isPossible = (kept: readonly Demand[]) =>
+    canBePatched(withDemands(layer, acts, kept), grouping, solve);
+  const room = acts.length === 1 ? roomConflict(layer, demands) : null;
+  if (!room) {
+    const found = smallestColliding(demands, isPossible, solve, { isStopped });
+    return found && { ...found, acts };
+  }
+  const byCount = smallestColliding(demands, isPossible, solve, { known: room.members, isStopped });
+  if (!byCount || byCount.isSmallest) return byCount && { ...byCount, acts };
+  // Something smaller may hide behind what is too many: look again at what is left without it.
+  const left = withoutSome(layer, demands, room.tooMany);
+  const hidden = isStopped() ? null : smallestColliding(left, isPossible, solve, { isStopped });
+  const isHiddenSmaller = hidden !== null && hidden.members.length < byCount.members.length;
+  return { members: isHiddenSmaller ? hidden.members : byCount.members, isSmallest: false, acts };
 }
 
-function demandsOf(layer: Layer, acts: number[]): Demand[] {
-  const inActs = layer.items.flatMap((item, index) => (acts.includes(item.act) ? [{ item, index }] : []));
-  const demand = (kind: Demand['kind'], index: number, item: Item, what: string): Demand => ({
-    kind,
-    item: index,
-    act: item.act,
-    what,
-  });
-  const places = inActs.map(({ item, index }) =>
-    demand(
-      'place',
-      index,
-      item,
-      `${item.name} needs ${item.width === 2 ? 'a pair' : 'a place'} (${reachText(layer, item)})`,
-    ),
+/** The demands without some lines, those that ask for least first. */
+function withoutSome(layer: Layer, demands: readonly Demand[], lines: number): Demand[] {
+  const asked = Map.groupBy(
+    demands.filter((it) => it.item >= 0),
+    (it) => it.item,
   );
-  const rules = inActs.flatMap(({ item, index }) => [
-    ...(item.locked === null
-      ? []
-      : [demand('lock', index, item, `${item.name} is locked to ${layer.slots[item.locked]?.name ?? '?'}`)]),
-    ...(item.phantom === 'off' ? [demand('phantom', index, item, `48 V would harm ${item.name}`)] : []),
-    ...(item.phantom === 'on' ? [demand('phantom', index, item, `${item.name} needs 48 V`)] : []),
-    ...(item.mustPrepare
-      ? [demand('ready early', index, item, `${item.name} is to be patched before the changeover`)]
-      : []),
-  ]);
-  const spares = acts.flatMap((act): Demand[] => {
-    const wanted = layer.acts[act];
-    if (!wanted || wanted.spareCount === 0) return [];
-    const names = wanted.spareGroups.map((group) => layer.groups[group]?.name ?? '').join(', ');
-    const what = `${wanted.spareCount} spare line near the lead vocal stays free (${names})`;
-    return [{ kind: 'spare', item: -1, act, what }];
-  });
-  return [...spares, ...rules, ...places];
+  const gone = new Set<number>();
+  let still = lines;
+  for (const [item] of [...asked].sort(([, a], [, b]) => a.length - b.length)) {
+    if (still <= 0) break;
+    gone.add(item);
+    still -= layer.items[item]?.width ?? 1;
+  }
+  return demands.filter((it) => !gone.has(it.item));
 }
 
-function reachText(layer: Layer, item: Item): string {
-  if (item.reach.length === 0) return 'no box in reach';
-  if (layer.groups.length === 1) return layer.groups[0]?.name ?? '';
-  return `in reach: ${item.reach.map((group) => layer.groups[group]?.name ?? '').join(', ')}`;
-}
-
-/** Whether the kept demands can be met by the items of these acts alone. */
-function canMeet(
-  layer: Layer,
-  acts: number[],
-  kept: readonly Demand[],
-  grouping: (layer: Layer) => Layer,
-  solve: LinearSolver,
-): boolean {
-  const has = (kind: Demand['kind'], item: number) => kept.some((it) => it.kind === kind && it.item === item);
-  const items = layer.items.flatMap((item, index): Item[] => {
-    if (!acts.includes(item.act) || !has('place', index)) return [];
-    return [
-      {
-        ...item,
-        act: acts.indexOf(item.act),
-        locked: has('lock', index) ? item.locked : null,
-        reach:
-          item.locked !== null && !has('lock', index) ? layer.groups.map((_, group) => group) : item.reach,
-        phantom: has('phantom', index) ? item.phantom : 'any',
-        mustPrepare: has('ready early', index),
-      },
-    ];
-  });
-  if (items.some((item) => item.reach.length === 0)) return false;
-  const part: Layer = {
-    ...layer,
-    acts: acts.map((act) => ({
-      ...(layer.acts[act] ?? { actId: '', name: '', spareGroups: [] }),
-      spareCount: kept.some((it) => it.kind === 'spare' && it.act === act)
-        ? (layer.acts[act]?.spareCount ?? 0)
-        : 0,
-    })),
-    items: linkKeys(items),
-  };
+function canBePatched(part: Layer, grouping: (layer: Layer) => Layer, solve: LinearSolver): boolean {
+  if (part.items.some((item) => item.reach.length === 0)) return false;
   const { model } = buildGroupModel(grouping(part));
   if (solve(model, { whole: false }).status === 'infeasible') return false;
   return solve(model, { whole: true, absoluteGap: 1e9 }).status !== 'infeasible';
 }
 
-/**
- * Leaves demands out as long as the rest still collides: first in halves, for speed, then one by one, so that in
- * the end every single one is needed.
- */
-function shrink(demands: readonly Demand[], isPossible: (kept: readonly Demand[]) => boolean): Demand[] {
-  let kept = [...demands];
-  for (let size = Math.ceil(kept.length / 2); size >= 1; size = size === 1 ? 0 : Math.ceil(size / 2)) {
-    for (let from = 0; from < kept.length; ) {
-      const without = [...kept.slice(0, from), ...kept.slice(from + size)];
-      if (without.length < kept.length && !isPossible(without)) kept = without;
-      else from += size;
-    }
-  }
-  return kept;
-}
-
-function smaller(a: Demand[], b: Demand[]): Demand[] {
-  return b.length < a.length ? b : a;
-}
-
 /** More demands than this are counted in words, not listed. */
 const mostListed = 6;
 
-function describe(layer: Layer, demands: Demand[]): Conflict {
+function describe(layer: Layer, { members, isSmallest }: Found): Omit<Conflict, 'others'> {
   const nameOfAct = (act: number) => layer.acts[act]?.name ?? '';
-  const acts = [...new Set(demands.map((it) => it.act))].sort((a, b) => a - b).map(nameOfAct);
-  const items = [...new Set(demands.map((it) => it.item))].flatMap((index) => layer.items[index] ?? []);
-  const told = new Set(demands.filter((it) => it.kind !== 'place').map((it) => it.item));
-  const listed = demands.filter((it) => it.kind !== 'place' || !told.has(it.item)).map((it) => it.what);
-  const counted = [roomText(layer, items), ...countedRules(demands, nameOfAct)];
-  const parts = listed.length <= mostListed ? listed : counted;
+  const inActs = [...new Set(members.map((it) => it.act))].filter((act) => act >= 0).sort((a, b) => a - b);
+  const acts = inActs.map(nameOfAct);
+  // A line that is told with what it asks for needs no sentence for its place.
+  const told = new Set(members.filter((it) => it.kind !== 'place').map((it) => it.item));
+  const listed = members.filter((it) => it.kind !== 'place' || !told.has(it.item)).map((it) => it.what);
+  const isShort = listed.length <= mostListed;
+  const parts = isShort ? [...listed, ...fewPlaces(layer, members)] : countedParts(layer, members, nameOfAct);
   return {
     acts,
-    demands,
+    demands: members,
+    isSmallest,
     what: `${acts.join(' and ')}: these cannot all be met: ${parts.join('; ')}.`,
-    todo: remedyOf(demands),
+    todo: remedyOf(members),
   };
 }
 
+/** How many slots there are, where that is what collides. */
+function fewPlaces(layer: Layer, members: readonly Demand[]): string[] {
+  const isAboutRoom = members.every((it) => ['place', 'reach', 'spare', 'held back'].includes(it.kind));
+  return isAboutRoom ? [roomText(layer, members)] : [];
+}
+
+const nounsOf = {
+  sockets: ['lines', 'sockets'],
+  channels: ['copies', 'channels'],
+  buses: ['mixes', 'buses'],
+  outputs: ['mixes', 'outputs'],
+} as const;
+
 /** Lines against the slots of all groups they reach. */
-function roomText(layer: Layer, items: Item[]): string {
-  const lines = items.reduce((sum, item) => sum + item.width, 0);
-  const groups = [...new Set(items.flatMap((item) => item.reach))].sort((a, b) => a - b);
+function roomText(layer: Layer, members: readonly Demand[]): string {
+  const [, slots] = nounsOf[layer.of];
+  const groups = groupsOf(layer, members);
   const room = groups.reduce((sum, group) => sum + (layer.groups[group]?.slots.length ?? 0), 0);
-  const names = groups.map((group) => layer.groups[group]?.name ?? '').join(', ');
-  return `${lines} lines need places in ${names || 'no box'}, where there are ${room}`;
+  const names = groupNames(layer, groups);
+  return names === '' ? `there is nothing in reach` : `in ${names} there are ${room} ${slots}`;
+}
+
+/** The groups that the items of a conflict may go to, as far as the conflict says. */
+function groupsOf(layer: Layer, members: readonly Demand[]): number[] {
+  const narrow = members.filter((it) => it.kind === 'reach' || it.kind === 'lock');
+  const items = new Set(members.filter((it) => it.kind === 'place').map((it) => it.item));
+  const isNarrow = items.size > 0 && [...items].every((item) => narrow.some((it) => it.item === item));
+  if (!isNarrow) return openGroups(layer);
+  const groups = [...items].flatMap((item) => layer.items[item]?.reach ?? []);
+  return [...new Set(groups)].sort((a, b) => a - b);
 }
 
 const manyOf = {
-  lock: 'are locked to their sockets',
+  reach: 'reach only some of the boxes',
+  'side by side': 'want two side by side',
+  lock: 'are locked to their places',
   phantom: 'ask for 48 V to be on, or off',
   'ready early': 'are to be patched before the changeover',
 } as const;
 
-/** The rules of a large conflict, by act and kind: one alone in its words, several as a number. */
-function countedRules(demands: readonly Demand[], nameOfAct: (act: number) => string): string[] {
+/** A large conflict: how many places for how many items, then the rules by act and kind. */
+function countedParts(
+  layer: Layer,
+  members: readonly Demand[],
+  nameOfAct: (act: number) => string,
+): string[] {
+  const [things] = nounsOf[layer.of];
+  const items = members.filter((it) => it.kind === 'place').flatMap((it) => layer.items[it.item] ?? []);
+  const count = items.reduce((sum, item) => sum + item.width, 0);
   const rules = Map.groupBy(
-    demands.filter((it) => it.kind !== 'place'),
+    members.filter((it) => it.kind !== 'place'),
     (it) => `${it.act} ${it.kind}`,
   );
-  return [...rules.values()].flatMap((alike) => {
+  const counted = [...rules.values()].flatMap((alike) => {
     const [first] = alike;
     if (!first || first.kind === 'place') return [];
-    if (alike.length === 1 || first.kind === 'spare') return [first.what];
+    if (alike.length === 1 || first.kind === 'spare' || first.kind === 'held back')
+      return alike.map((it) => it.what);
     return [`${alike.length} items of ${nameOfAct(first.act)} ${manyOf[first.kind]}`];
   });
+  return [`${count} ${things} need places; ${roomText(layer, members)}`, ...counted];
 }
 
-function remedyOf(demands: readonly Demand[]): string {
-  const kinds = new Set(demands.map((it) => it.kind));
-  if (kinds.has('lock')) return 'Open one of the locks, or move it to another socket.';
+function remedyOf(members: readonly Demand[]): string {
+  const kinds = new Set(members.map((it) => it.kind));
+  if (kinds.has('lock')) return 'Open one of the locks, or move it to another place.';
   if (kinds.has('ready early'))
     return 'Take one of these lines out of the early patch, or free its socket for it.';
-  if (kinds.has('spare') && demands.length > 1)
+  if (kinds.has('spare') && members.length > 1)
     return 'Give up the spare line in this act, drop a line, or add a box.';
   if (kinds.has('phantom'))
     return 'Use a box with a 48 V switch for each socket, or another microphone or DI.';
-  return 'Drop or merge a line, bring a box nearer, or add one.';
+  if (kinds.has('held back')) return 'Give up what is held back, or leave something out.';
+  if (kinds.has('reach')) return 'Bring a box nearer, give this line a longer way, or leave one out.';
+  return 'Drop or merge a line, or add to the rig.';
 }

@@ -7,6 +7,7 @@ import { buildBusLayer, buildOutputLayer } from './build-mix-layers.ts';
 import { type Conflict, findConflict } from './conflicts.ts';
 import { type Evaluation, evaluate } from './evaluate.ts';
 import type { LinearSolver } from './linear-model.ts';
+import { type NearestPlan, nearestPlan } from './nearest-plan.ts';
 import type { LayerPlan } from './plan-layer.ts';
 import type { Assignment, Layer } from './problem.ts';
 import { type KeptOrNew, planWithEarlier } from './stability.ts';
@@ -25,6 +26,8 @@ export type PlannedLayer = {
   gapPercent: number;
   /** Why there is no plan that keeps the rules; null where there is one. */
   conflict: Conflict | null;
+  /** The plan that keeps most, where none keeps everything; null where there is one, or none was found. */
+  nearest: NearestPlan | null;
   /** Where there was a plan before: whether it is kept, and what the other choice would cost. */
   stability: KeptOrNew | null;
 };
@@ -103,8 +106,9 @@ function planOneLayer(
   };
   const { plan, stability } = planWithEarlier(layer, planOptions, options.keepUnlessGain ?? null);
   if (!plan?.isClean) {
-    const conflict = options.isStopped?.() ? null : findConflict(layer, options.solve);
-    return { ...nothingPlanned(layer, plan), conflict };
+    const conflict = options.isStopped?.() ? null : findConflict(layer, options.solve, options.isStopped);
+    const nearest = conflict && !options.isStopped?.() ? nearestPlan(layer, options) : null;
+    return { ...nothingPlanned(layer, plan), conflict, nearest };
   }
   const assignment = inOrder && !stability ? layOutInOrder(layer, plan.assignment) : plan.assignment;
   return {
@@ -114,6 +118,7 @@ function planOneLayer(
     proof: plan.isProven ? 'proven minimal' : 'within the gap',
     gapPercent: plan.isProven ? 0 : gapPercent(plan),
     conflict: null,
+    nearest: null,
     stability,
   };
 }
@@ -133,6 +138,7 @@ function nothingPlanned(layer: Layer, found: LayerPlan | null = null): PlannedLa
     proof: 'no plan',
     gapPercent: 0,
     conflict: null,
+    nearest: null,
     stability: null,
   };
 }

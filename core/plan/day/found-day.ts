@@ -3,6 +3,7 @@ import { Id } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
 import { buildDay, type DayPlan, type LayerName, layerNames, type PlannedLayer } from './day-plan.ts';
 import { evaluate } from './evaluate.ts';
+import { nearestInWords } from './nearest-plan.ts';
 
 const slots = z.array(z.number().int().min(-1).max(10_000)).max(100_000);
 const units = z.number().min(0).max(1e12);
@@ -13,7 +14,17 @@ const FoundLayer = z.strictObject({
   bound: units,
   proof: z.enum(['proven minimal', 'within the gap', 'no plan']),
   gapPercent: z.number().min(0),
-  conflict: z.strictObject({ what: z.string(), todo: z.string(), acts: z.array(z.string()) }).nullable(),
+  conflict: z
+    .strictObject({
+      what: z.string(),
+      todo: z.string(),
+      acts: z.array(z.string()),
+      isSmallest: z.boolean(),
+      others: z.array(z.string()),
+      /** What the plan that keeps most gives up, in words; null where none was found. */
+      nearest: z.string().nullable(),
+    })
+    .nullable(),
   stability: z
     .strictObject({
       taken: z.enum(['kept', 'new']),
@@ -51,14 +62,21 @@ export const DaySoFar = z.strictObject({
 export type DaySoFar = z.infer<typeof DaySoFar>;
 
 export function foundDay({ dayId, layers, notes }: DayPlan): FoundDay {
-  const found = ({ plan, proof, gapPercent, conflict, stability }: PlannedLayer) => ({
+  const found = ({ layer, plan, proof, gapPercent, conflict, nearest, stability }: PlannedLayer) => ({
     assignment: plan.assignment,
     // Without a plan the planner's figures are penalties for broken rules and mean nothing to anybody else.
     cost: proof === 'no plan' ? 0 : plan.cost,
     bound: proof === 'no plan' ? 0 : plan.bound,
     proof,
     gapPercent,
-    conflict: conflict && { what: conflict.what, todo: conflict.todo, acts: conflict.acts },
+    conflict: conflict && {
+      what: conflict.what,
+      todo: conflict.todo,
+      acts: conflict.acts,
+      isSmallest: conflict.isSmallest,
+      others: conflict.others,
+      nearest: nearest && nearestInWords(layer, nearest),
+    },
     stability,
   });
   const { sockets, channels, buses, outputs } = layers;
@@ -98,6 +116,7 @@ export function dayPlanOf(planned: Show, now: Show, found: FoundDay): DayPlan | 
       proof,
       gapPercent,
       conflict: null,
+      nearest: null,
       stability,
     };
   };

@@ -15,6 +15,8 @@ export type Layer = {
   items: Item[];
   /** False where nothing can be prepared while another act plays, as on the desk: every change is a change. */
   canPrepare: boolean;
+  /** Slots that are closed to every item, as the engineer holds them back; `group` is that of their box. */
+  heldBack?: { slot: Slot; reservedFor: string }[];
 };
 
 export type LayerAct = {
@@ -29,7 +31,13 @@ export type LayerAct = {
  * Slots that are alike for the planner, in ascending order. A group `forPairs` lies over two groups of one slot
  * each: pairs go there, singles into the slots below it.
  */
-export type SlotGroup = { name: string; slots: number[]; forPairs?: true };
+export type SlotGroup = {
+  name: string;
+  slots: number[];
+  forPairs?: true;
+  /** Reserved slots that only what is locked to them may take. */
+  forLocks?: true;
+};
 
 export type Slot = {
   group: number;
@@ -71,6 +79,10 @@ export type Item = {
   mustPrepare: boolean;
   /** Groups it can go to, in group order. */
   reach: number[];
+  /** Groups it could go to if its lock were open; only where it has a lock. */
+  reachUnlocked?: number[];
+  /** Left out last where a rig is too small for all: a voice. */
+  vital?: true;
   /** What entering costs by group: in the changeover, and prepared in peace. Whole numbers. */
   hotCost: number[];
   coldCost: number[];

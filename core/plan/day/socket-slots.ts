@@ -1,6 +1,6 @@
 import type { ActSheet } from '../../show/act-sheet.ts';
 import type { Box, Id, Socket } from '../../show/rig.ts';
-import type { Slot, SlotGroup } from './problem.ts';
+import type { Layer, Slot, SlotGroup } from './problem.ts';
 
 /** Sockets to which the engineer locked a line in any of the acts. */
 export function lockedSockets(sheets: ActSheet[]): ReadonlySet<Id> {
@@ -19,32 +19,43 @@ export function socketSlots(boxes: Box[], sockets: Socket[], locked: ReadonlySet
   const groups: SlotGroup[] = [];
   const slots: Slot[] = [];
   const boxOfGroup: Box[] = [];
-  const addGroup = (box: Box, place: number, name: string, members: Socket[]) => {
-    groups.push({ name, slots: members.map((_, place) => slots.length + place) });
+  const slotOf = (box: Box, place: number, socket: Socket, group: number): Slot => ({
+    group,
+    id: socket.id,
+    number: socket.number,
+    name: `${box.name}${socket.number}`,
+    bank: place * banksInABox + Math.floor((socket.number - 1) / box.phantomBankSize),
+    pairedWith: -1,
+  });
+  const addGroup = (box: Box, place: number, group: Omit<SlotGroup, 'slots'>, members: Socket[]) => {
+    groups.push({ ...group, slots: members.map((_, at) => slots.length + at) });
     boxOfGroup.push(box);
     for (const socket of members) {
       const next = members.find((other) => other.number === socket.number + 1);
-      slots.push({
-        group: groups.length - 1,
-        id: socket.id,
-        number: socket.number,
-        name: `${box.name}${socket.number}`,
-        bank: place * banksInABox + Math.floor((socket.number - 1) / box.phantomBankSize),
-        pairedWith: socket.number % 2 === 1 && next ? slots.length + 1 : -1,
-      });
+      const pairedWith = socket.number % 2 === 1 && next ? slots.length + 1 : -1;
+      slots.push({ ...slotOf(box, place, socket, groups.length - 1), pairedWith });
     }
   };
   boxes.forEach((box, place) => {
     const open = sockets.filter((socket) => socket.boxId === box.id && socket.reservedFor === null);
-    addGroup(box, place, box.name, open);
+    addGroup(box, place, { name: box.name }, open);
   });
   boxes.forEach((box, place) => {
     const reserved = sockets.filter(
       (socket) => socket.boxId === box.id && socket.reservedFor !== null && locked.has(socket.id),
     );
-    if (reserved.length > 0) addGroup(box, place, `${box.name}, reserved`, reserved);
+    if (reserved.length > 0)
+      addGroup(box, place, { name: `${box.name}, reserved`, forLocks: true }, reserved);
   });
-  return { groups, slots, boxOfGroup };
+  const heldBack = boxes.flatMap((box, place) =>
+    sockets.flatMap(
+      (socket): NonNullable<Layer['heldBack']> =>
+        socket.boxId === box.id && socket.reservedFor !== null && !locked.has(socket.id)
+          ? [{ slot: slotOf(box, place, socket, place), reservedFor: socket.reservedFor }]
+          : [],
+    ),
+  );
+  return { groups, slots, boxOfGroup, heldBack };
 }
 
 /** More banks than a box can have, so that no two boxes share a switch. */

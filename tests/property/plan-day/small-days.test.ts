@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findConflict } from '../../../core/plan/day/conflicts.ts';
+import { demandsOf } from '../../../core/plan/day/demands.ts';
 import { evaluate } from '../../../core/plan/day/evaluate.ts';
 import { improvePatch } from '../../../core/plan/day/local-search.ts';
 import { brokenRuleCost, PatchBoard } from '../../../core/plan/day/patch-board.ts';
@@ -8,6 +9,7 @@ import { costOfPatch } from '../../../core/plan/day/patch-cost.ts';
 import { planLayer } from '../../../core/plan/day/plan-layer.ts';
 import type { Phantom } from '../../../core/plan/day/problem.ts';
 import { seeded } from '../../../core/plan/day/seeded-order.ts';
+import { withDemands } from '../../../core/plan/day/with-demands.ts';
 import { loadLinearSolver } from '../../../electron/solver/highs-solver.ts';
 import { cheapestOfAll } from '../../helpers/every-patch.ts';
 import { type TinyItem, tinyLayer } from '../../helpers/tiny-layer.ts';
@@ -129,6 +131,19 @@ test(
       fc.property(tinyDay, (layer) => {
         const conflict = findConflict(layer, solve);
         expect(conflict === null).toBe(cheapestOfAll(layer) !== null);
+        if (!conflict) return;
+        const acts = [...new Set(conflict.demands.map((it) => it.act))].sort((a, b) => a - b);
+        const isPossible = (kept: typeof conflict.demands) =>
+          cheapestOfAll(withDemands(layer, acts, kept)) !== null;
+        expect(isPossible(conflict.demands)).toBe(false);
+        for (const left of conflict.demands)
+          expect(isPossible(conflict.demands.filter((it) => it !== left))).toBe(true);
+        expect(conflict.isSmallest).toBe(true);
+        // No set of one or two demands of these acts collides, unless the conflict is as small itself.
+        const all = demandsOf(layer, acts);
+        const smaller = all.flatMap((one, at) => [[one], ...all.slice(at + 1).map((other) => [one, other])]);
+        for (const few of smaller.filter((it) => it.length < conflict.demands.length))
+          expect(isPossible(few)).toBe(true);
       }),
       { numRuns: 60 },
     );

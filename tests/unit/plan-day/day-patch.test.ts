@@ -46,6 +46,7 @@ function planByHabit(show: Show, habit: Habit = 'keep and fill'): DayPlan {
       proof: 'within the gap' as const,
       gapPercent: 1,
       conflict: null,
+      nearest: null,
       stability: null,
     };
   };
