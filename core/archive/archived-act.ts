@@ -1,5 +1,5 @@
 import { actSheet } from '../show/act-sheet.ts';
-import { type PartRoot, partOfShow } from '../show/part-of-show.ts';
+import { type PartRoot, partOfShow, runTables } from '../show/part-of-show.ts';
 import type { Id } from '../show/rig.ts';
 import {
   documentFromShow,
@@ -13,9 +13,6 @@ import {
 export const archivedKinds = ['act', 'performer', 'source'] as const;
 export type ArchivedKind = (typeof archivedKinds)[number];
 export type ArchivedName = { kind: ArchivedKind; name: string };
-
-/** Tables of what happened on the day, which are no part of a plan. */
-const runTables = ['actRuns', 'lineResults', 'ranLevels', 'runNotes', 'ticks'] as const;
 
 /**
  * An act as a show of its own: the act with all that belongs to it, its day, and the desk, boxes, buses, outputs and

@@ -1,5 +1,6 @@
 import type { ActRun } from '../show/as-ran.ts';
 import type { Change } from '../show/change.ts';
+import { isOfRun } from '../show/part-of-show.ts';
 import type { Id } from '../show/rig.ts';
 import { changeoverBegan } from '../show/tick.ts';
 
@@ -24,10 +25,8 @@ export function whatToArchive({ put }: Change, known: Known): { plan: Id[]; run:
     const { actId } = it.row;
     if (!known.hasAct(actId)) continue;
     if (it.table === 'ticks' && it.row.taskKey === changeoverBegan) plan.add(actId);
-    if (runTables.has(it.table) && !known.hasPlan(actId)) plan.add(actId);
+    if (it.table !== 'ticks' && isOfRun(it.table) && !known.hasPlan(actId)) plan.add(actId);
     if (it.table === 'actRuns' && it.row.endedAt !== null && !known.run(it.row.id)?.endedAt) run.add(actId);
   }
   return { plan: [...plan], run: [...run] };
 }
-
-const runTables: ReadonlySet<string> = new Set(['actRuns', 'lineResults', 'ranLevels', 'runNotes']);

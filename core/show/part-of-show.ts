@@ -7,6 +7,19 @@ export type AnyRow = RowOf<TableName>;
 /** What a named state or an act file is of. */
 export type PartRoot = { table: 'acts' | 'days'; id: Id };
 
+/** Tables of what happened to an act on its day. They are no part of its plan. */
+export const runTables = [
+  'ticks',
+  'actRuns',
+  'lineResults',
+  'ranLevels',
+  'runNotes',
+] as const satisfies TableName[];
+
+export function isOfRun(table: TableName): boolean {
+  return runTables.some((it) => it === table);
+}
+
 const owners = references.filter((it) => it.holds === 'owner');
 
 /** A field of any row by its name; undefined where the row has none of it. */
@@ -28,6 +41,11 @@ export function partOfShow(show: Show, { table: rootTable, id }: PartRoot): Show
     [...show[table].values()].filter((row) => kept.has(keyOf(table, row.id))),
   ]);
   return showFromRows(Object.fromEntries(rows));
+}
+
+/** A part of a show without what happened on the day: what was planned of it. */
+export function planOfPart(part: Show): Show {
+  return { ...part, ...Object.fromEntries(runTables.map((table) => [table, new Map()])) };
 }
 
 function belongs(table: TableName, row: AnyRow, kept: ReadonlySet<string>): boolean {

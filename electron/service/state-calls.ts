@@ -1,7 +1,7 @@
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { bringBack } from '../../core/show/bring-back.ts';
 import { differenceOf } from '../../core/show/difference.ts';
-import { type PartRoot, partOfShow } from '../../core/show/part-of-show.ts';
+import { type PartRoot, partOfShow, planOfPart } from '../../core/show/part-of-show.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type Show, showFromRows } from '../../core/show/show.ts';
 import { keepBefore, writeAndTell } from './copy-calls.ts';
@@ -38,19 +38,20 @@ export const restoreState: Handler<'states.restore'> = async (context, { of, sta
   const { change, leftOut } = bringBack(
     `Put back “${state.value.name}”`,
     now,
-    partOfShow(now, of),
+    planOfPart(partOfShow(now, of)),
     state.value.part,
   );
   const changed = writeAndTell(context, change);
   return changed.ok ? { ok: true, value: { changed: changed.value, leftOut } } : changed;
 };
 
+/** A state of a plan: what happened on the day is no part of it, so putting a state back takes none of it away. */
 type At = { name: string; part: Show; revision: number };
 
 function partNow({ show }: Context, of: PartRoot): Outcome<At> {
   return {
     ok: true,
-    value: { name: 'now', part: partOfShow(show.read(), of), revision: show.standing().revision },
+    value: { name: 'now', part: planOfPart(partOfShow(show.read(), of)), revision: show.standing().revision },
   };
 }
 
@@ -58,7 +59,7 @@ function partOfState({ show }: Context, id: Id): Outcome<At> {
   const state = show.state(id);
   if (!state) return gone();
   const { name, revision, document } = state;
-  return { ok: true, value: { name, part: showFromRows(document), revision } };
+  return { ok: true, value: { name, part: planOfPart(showFromRows(document)), revision } };
 }
 
 /** Who wrote what differs; nothing where a state is of another file, whose writes are not in this one. */

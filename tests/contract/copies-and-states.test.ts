@@ -115,6 +115,24 @@ test('two states of an act tell what changed, when and on which machine; other a
   expect(states.map(({ name }) => name)).toEqual(['After the sound check']);
 });
 
+test('putting a state back takes away nothing of what happened on the day', async () => {
+  const { show, one } = twoWindows();
+  const { state } = await answer(one, 'states.keep', { of: ofAct, name: 'Before the day' });
+  const at = '2026-06-05T21:00:00.000Z';
+  const note = { id: 'note', actId: 'act', mixId: 'mix', sourceId: null, text: 'Feedback', notedAt: at };
+  const tick = { id: 'tick', actId: 'act', taskKey: 'plug', doneAt: at };
+  await answer(one, 'show.change', {
+    change: { label: 'Note', put: [put('runNotes', note), put('ticks', tick)], remove: [] },
+  });
+  await answer(one, 'show.change', rename('Tin Lanterns'));
+  const of = { of: ofAct, fromId: state.id, toId: null };
+  const { differences } = await answer(one, 'states.compare', of);
+  expect(differences.rows.map(({ what }) => what)).toEqual(['act Tin Lanterns']);
+  await answer(one, 'states.restore', { of: ofAct, stateId: state.id });
+  expect(show.read().acts.get('act')?.name).toBe('Paper Herons');
+  expect([show.read().runNotes.size, show.read().ticks.size]).toEqual([1, 1]);
+});
+
 function firstRig() {
   const [rig] = first.rigs;
   if (!rig) throw new Error('the small show has a rig');

@@ -1,12 +1,15 @@
-import { writeFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { closeSync, openSync, writeSync } from 'node:fs';
+import { dirname } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { expect, onTestFinished, test } from 'vitest';
 import { type Change, put } from '../../../core/show/change.ts';
 import { changeOfImport, documentOfAct } from '../../../core/show/exchange.ts';
 import { documentFromShow } from '../../../core/show/show.ts';
 import { changeoverBegan } from '../../../core/show/tick.ts';
-import { salvage } from '../../../electron/database/salvage.ts';
+import { openSafely } from '../../../electron/copies/open-safely.ts';
 import type { ShowDatabase } from '../../../electron/database/show-database.ts';
 import { archiveOfNames } from '../../helpers/archive-of-names.ts';
+import { testFolders } from '../../helpers/copy-folders.ts';
 import { opened, showPath } from '../../helpers/open-shows.ts';
 import { smallShow } from '../../helpers/small-show.ts';
 
@@ -170,13 +173,31 @@ test('acts of another file come in; of one that both have, the one that ran late
   expect(one.archivedCount()).toBe(2);
 });
 
-test('of a damaged file the archive is read as far as it can be', () => {
+test('a damaged show that is repaired keeps its archive', () => {
   const path = showPath();
   const show = smallFestival(path);
   show.change(ends);
-  writeFileSync(`${path}.copy`, show.bytes());
-  expect(salvage(`${path}.copy`)?.archived.map((it) => it.actName)).toEqual(['Paper Herons']);
+  show.close();
+  breakTable(path, 'printedSheets');
+  const outcome = openSafely(path, { folders: testFolders(dirname(path)), firstRows: () => ({}) });
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  onTestFinished(() => outcome.value.show.close());
+  expect(outcome.value.notice?.what).toMatch(/^The show was damaged/);
+  expect(outcome.value.show.findInArchive('herons', 5).map((it) => it.name)).toEqual(['Paper Herons']);
 });
+
+/** Writes nonsense over the page on which a table begins. */
+function breakTable(path: string, table: string): void {
+  const database = new Sqlite(path, { readonly: true });
+  const pageSize = Number(database.pragma('page_size', { simple: true }));
+  const page = Number(
+    database.prepare('SELECT rootpage FROM sqlite_schema WHERE name = ?').pluck().get(table),
+  );
+  database.close();
+  const file = openSync(path, 'r+');
+  writeSync(file, Buffer.alloc(pageSize, 0xab), 0, pageSize, (page - 1) * pageSize);
+  closeSync(file);
+}
 
 test('a long name search stays a search of beginnings: marks of the search language are letters', () => {
   const show = smallFestival();
