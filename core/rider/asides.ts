@@ -24,7 +24,7 @@ const signs: { aside: Aside | 'greeting' | 'page' | 'mail'; pattern: RegExp }[] 
   {
     aside: 'greeting',
     pattern:
-      /^(?:hi|hello|hey|hallo|dear|liebe|lieber|bonjour|salut|hola|ciao|buongiorno|ola|moin|beste|servus|good (?:morning|evening|afternoon)|guten tag)\b(?!.*\b(?:hat|mic|wedge)).{0,50}$|^(?:best|kind|many|warm)? ?(?:regards|wishes|thanks|cheers)\b.{0,40}$|^(?:thanks|thank you|thx|danke|merci|gracias|grazie|obrigad[oa]|bedankt|many thanks|viele grusse|liebe grusse|beste grusse|lg|vg|mfg|cordialement|saludos|un saludo|saluti|groetjes|groeten|met vriendelijke groet|abracos?|a bientot|see you|bis (?:bald|dann))\b.{0,60}$/,
+      /^(?:hi|hello|hey|hallo|dear|liebe|lieber|bonjour|salut|hola|ciao|buongiorno|ola|moin|beste|servus|good (?:morning|evening|afternoon)|guten tag)\b(?!.*\b(?:hat|mic|wedge)).{0,50}$|^(?:best|kind|many|warm)? ?(?:regards|wishes|thanks|cheers)\b.{0,40}$|^(?:bises|bisous|amities|amicalement|bien a (?:vous|toi)|a plus|besos|abrazos?|un abrazo|(?:un )?salut[oi]|cari saluti|tanti saluti|un abbraccio|baci|a presto|kusjes|liefs|groet|beijos?|beijinhos|abracos?|um abraco|ate (?:breve|ja|logo)|hasta (?:pronto|luego)|tschuss|mit freundlichen|herzliche|love|cheers|ciao|vorab danke)\b(?!.*\b(?:mic|wedge|di)\b)[^:]{0,60}$|^(?:thanks|thank you|thx|danke|merci|gracias|grazie|obrigad[oa]|bedankt|many thanks|viele grusse|liebe grusse|beste grusse|lg|vg|mfg|cordialement|saludos|un saludo|saluti|groetjes|groeten|met vriendelijke groet|abracos?|a bientot|see you|bis (?:bald|dann))\b.{0,60}$/,
   },
 ];
 

@@ -158,10 +158,14 @@ function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[
   const written = found.numbers.length;
   const parts = partPairs.find(([a, b]) => name.parts.has(a) && name.parts.has(b) && bothNamed(found));
   const isOneSide = name.sides.has('left') !== name.sides.has('right');
+  const isOne = /\b(?:one|single|1) (?:line|channel)\b/i.test(
+    `${found.name} ${found.details.notes.join(' ')}`,
+  );
   const stereo =
-    name.sides.has('both') ||
-    (name.sides.has('stereo') && !isOneSide) ||
-    (name.sides.has('left') && name.sides.has('right'));
+    !isOne &&
+    (name.sides.has('both') ||
+      (name.sides.has('stereo') && !isOneSide) ||
+      (name.sides.has('left') && name.sides.has('right')));
   const pickUps =
     /\b(?:mi[ck]\w*|amp)\s*(?:[+&/,]|and|und|et|y|e|en)\s*d\.?i\b|\bd\.?i\.?\s*(?:[+&/,]|and|und|et|y|e|en)\s*(?:mi[ck]|amp)/i.test(
       fold(found.name),

@@ -272,6 +272,8 @@ type ColumnFacts = {
   /** Amounts that are no bare number: "+", "x", "60 %". */
   signs: number;
   distinct: number;
+  /** Cells that list several things. */
+  lists: number;
   /** The numbers count up from row to row, as those of lines do. */
   counting: boolean;
 };
@@ -284,6 +286,7 @@ function columnFacts(lines: readonly Line[], column: number, tongue: Tongue): Co
     amounts: 0,
     signs: 0,
     distinct: 0,
+    lists: 0,
     counting: false,
   };
   const seen = new Set<string>();
@@ -293,6 +296,7 @@ function columnFacts(lines: readonly Line[], column: number, tongue: Tongue): Co
     if (!cell) continue;
     facts.filled += 1;
     seen.add(cell.text);
+    if (/[,;]\s*\S/.test(cell.text) || cell.text.length > 40) facts.lists += 1;
     const numbers = channelNumbers(cell.text);
     counted.push(...numbers);
     if (numbers.length > 0) facts.numbers += 1;
@@ -348,6 +352,13 @@ function chooseRole(
       return taken.has('mix') ? 'notes' : 'mix';
     // "Aux | Who | System | Mix": the second column of that name holds what is heard there.
     if (cell.roles[0] === 'mix' && taken.has('mix') && !taken.has('wishes')) return 'wishes';
+    if (
+      cell.roles[0] === 'source' &&
+      facts.lists * 2 >= facts.filled &&
+      facts.lists > 0 &&
+      !taken.has('wishes')
+    )
+      return 'wishes';
     if (cell.roles[0] === 'source') return taken.has('performer') ? 'role' : 'performer';
   }
   if (kind === 'line-up') {

@@ -28,10 +28,11 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
   const { byRole, matrix } = cellsByRole(line, block);
   if (byRole.size === 0 && matrix.length === 0) return false;
   const get = (role: ColumnRole) => byRole.get(role) ?? '';
-  const numbers = channelNumbers(get('channel'));
+  const told = [...block.roles.values()].includes('channel') ? numberedName(byRole, walk) : null;
+  const numbers = told?.numbers ?? channelNumbers(get('channel'));
   const hasChannels = [...block.roles.values()].includes('channel');
   const beside = tidy(byRole.get('detail') ?? '');
-  const written = tidy(get('source'));
+  const written = told?.rest ?? tidy(get('source'));
   if (written !== '') walk.lastSource = written;
   const more = written === '' && numbers.length > 0 && beside !== '' ? walk.lastSource : written;
   const name = more !== '' && isMoreOfName(beside, walk) ? `${more} ${beside}` : more;
@@ -60,6 +61,26 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     doubt,
   });
   return true;
+}
+
+/** "10 Gtr SL" in the column of the numbers or of the names, where a page's columns ran together. */
+function numberedName(
+  byRole: Map<ColumnRole | 'detail', string>,
+  walk: Walk,
+): { numbers: number[]; rest: string } | null {
+  const channel = tidy(byRole.get('channel') ?? '');
+  const source = tidy(byRole.get('source') ?? '');
+  if ((channel === '') === (source === '')) return null;
+  const text = channel === '' ? source : channel;
+  const numbered = numberedText(text);
+  if (!numbered || channelNumbers(text).length > 0 || !/\p{L}{2}/u.test(numbered.rest)) return null;
+  const last = walk.found.inputs.at(-1);
+  const first = numbered.numbers[0] ?? 0;
+  const isFirst = last === undefined || last.list !== walk.list;
+  const follows = isFirst
+    ? first <= 2
+    : first > (last.numbers.at(-1) ?? 0) && first <= (last.numbers.at(-1) ?? 0) + 3;
+  return follows && (channel !== '' || walk.runs.has(walk.at) || !isFirst) ? numbered : null;
 }
 
 /** "Stereo" among the remarks or "stereo DI" for a line that names no side of its own. */

@@ -44,6 +44,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
   if (!bullet && namesDevice(split.name, walk)) return false;
   if (/\?$/.test(text) || (!bullet && tellsAmount(text, walk))) return false;
+  if (!bullet && name.certainty < 1 && !followsLine(walk)) return false;
   const goesOn = bullet !== null && section === 'inputs' && standsInBullets(walk);
   if (name.stem === null && !(walk.headingStem && isPartOfHeading(name, walk)) && !goesOn) return false;
   pushInput(walk, line, {
@@ -166,6 +167,18 @@ function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | nu
   if (name.unknown.length > (bullet ? 1 : 0)) return null;
   if (name.stem !== null) return name.certainty === 1 ? 'source' : null;
   return name.sides.size + name.parts.size + name.pickUps.size > 0 ? 'part' : null;
+}
+
+/** The line right above was an input. */
+function followsLine(walk: Walk): boolean {
+  const above = walk.found.inputs.at(-1);
+  const line = walk.lines[walk.at];
+  return (
+    above !== undefined &&
+    line !== undefined &&
+    above.at.sheet === line.at.sheet &&
+    line.at.row - above.at.row <= 1
+  );
 }
 
 /** Right below an input of the same list of bullets: a line of it too, whatever its words are. */

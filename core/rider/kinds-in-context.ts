@@ -14,6 +14,26 @@ export function settleKindsInContext(work: Work): void {
   settleBass(work);
   settleVocals(work);
   settleGuitars(work);
+  settleHarps(work);
+  settleRappers(work);
+}
+
+/** A harp into a small amplifier is the kind that is blown (common practice). */
+function settleHarps(work: Work): void {
+  const blown = /\b(?:bullet|blues|amp(?:li)?|combo|harp mic)\b/i;
+  for (const input of ofKind(work, 'harp'))
+    if (blown.test([input.read.name, input.read.pickUpModel, input.read.notes].join(' ')))
+      lower(input, 'harmonica', 0.75);
+}
+
+/** "MC Flocke" raps where there are beats; an "MC mic" by itself announces. */
+function settleRappers(work: Work): void {
+  const beats = work.inputs.some(({ read }) => ['dj', 'playback', 'sampler'].includes(read.kind));
+  if (!beats) return;
+  for (const input of ofKind(work, 'presenter')) {
+    const isNamed = input.name.unknown.length > 0 || input.read.performer !== null;
+    if (/^mc\s/i.test(input.read.name) && isNamed) lower(input, 'lead vocal', 0.72);
+  }
 }
 
 /** "Basses" below the tenors of a choir are voices. */

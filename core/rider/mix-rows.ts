@@ -89,12 +89,16 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     !byRole.has('wishes') &&
     (isWish(noteFacts, notes) || (noteFacts.targets > 0 && isAllIn(wishWords, notes, walk.tongue)));
   const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
-  const wishText = get('wishes');
+  const wished = get('wishes');
+  const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(wished) ?? [];
+  const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
+  const wishText = isLead ? others : wished;
   const deviceText = [
     labelled?.rest,
     mixText !== '' && isDevice(mixText, walk) ? mixText : '',
     who && who.listenerText !== '' ? who.deviceText : '',
     get('device'),
+    isLead ? lead : '',
     get('format'),
     owned,
     get('supplied'),
@@ -255,6 +259,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
     note(walk.found, line.at, 'understood', '');
     return true;
   }
+  if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;
   if (!told && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
   if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
   pushMix(walk, line, {
@@ -283,6 +288,18 @@ function deviceHead(text: string, walk: Walk): (MixPieces & { label: string }) |
   const deviceText = [device, pieces.deviceText].filter((it) => it !== '').join(', ');
   return { ...pieces, deviceText, label: tidy(head.split(',')[0] ?? head) };
 }
+
+/** Words of a wish around nothing that can be heard: "Two of us do not eat cheese". */
+function wishesNothing(pieces: MixPieces, walk: Walk): boolean {
+  if (pieces.deviceText !== '' || pieces.wishTexts.length === 0) return false;
+  return pieces.wishTexts.every((text) => {
+    const facts = pieceFacts(text, walk);
+    return facts.targets === 0 && !facts.self && !facts.sameAs && !facts.open && !namesPerson(text, walk);
+  });
+}
+
+const namesPerson = (text: string, walk: Walk) =>
+  tokenize(text).some((token) => walk.tongue.names.has(token.text) || walk.tongue.people.has(token.text));
 
 /** A line of wishes or of a device under a line that named the mix. */
 const isContinuation = (pieces: MixPieces) =>

@@ -15,6 +15,7 @@ import {
 } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
+import { titleOf } from './titles.ts';
 import { mixWords, playerWords, verbWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
@@ -68,7 +69,7 @@ function goesOn(walk: Walk, line: Line, sentence: string): boolean {
 }
 
 function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
-  const text = sentence.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const text = withoutTitle(sentence.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk);
   if (takeGeneralDevice(walk, line, text)) return true;
   if (takeWishSentence(walk, line, text)) return true;
   const players = performersInBrackets(text, walk);
@@ -79,6 +80,13 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
     return true;
   }
   return takePlayer(walk, line, text);
+}
+
+/** "Listening: Ada would like ...": the title of the part stands before its first sentence. */
+function withoutTitle(text: string, walk: Walk): string {
+  const [, title = '', rest = ''] = /^([^:]{3,24}):\s+(\S.*)$/u.exec(text) ?? [];
+  const isTitle = title !== '' && (titleOf(title, walk.tongue) === 'mixes' || /^listening$/i.test(title));
+  return isTitle && splitAtVerb(rest, walk) !== null ? rest : text;
 }
 
 const everybody =

@@ -1,7 +1,7 @@
 import { findHits, lookUp } from './lexicon.ts';
 import type { Tongue } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
-import { titleLexicon } from './vocabulary.ts';
+import { mixWords, titleLexicon } from './vocabulary.ts';
 import type { Section } from './words/titles.ts';
 
 /** Words of a title beyond the ones that open a section: the act's name, a date. */
@@ -22,6 +22,7 @@ export function titleOf(text: string, tongue: Tongue): Section | null {
   const exact = lookUp(titleLexicon, plain, tongue.spoken);
   if (/[.!?]\s*$/.test(text) && !exact) return null;
   if (exact) return exact[0]?.meaning as Section;
+  if (/:\s*$/.test(text) && lookUp(mixWords, plain, tongue.spoken)?.[0]?.subject === 'device') return 'mixes';
   if (/:\s*\S/.test(plain) || /,/.test(plain)) return null;
   const tokens = tokenize(plain);
   const words = tokens.filter((token) => token.kind !== 'mark').length;

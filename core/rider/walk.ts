@@ -7,7 +7,7 @@ import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts
 import { takeInputRow, takeLooseInputRow } from './input-rows.ts';
 import { takeInputText } from './input-text.ts';
 import { legendIn } from './legend.ts';
-import { lookUp } from './lexicon.ts';
+import { findHits, lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
 import { leadingLabel } from './mix-pieces.ts';
@@ -16,9 +16,9 @@ import { numberedText } from './numbers.ts';
 import { takeProse } from './prose.ts';
 import { takeSendsTable } from './sends-table.ts';
 import type { Tongue } from './source-name.ts';
-import { fold } from './text.ts';
+import { fold, tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
-import { titleLexicon } from './vocabulary.ts';
+import { mixWords, titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import { type Aside, asideReasons, type Section } from './words/titles.ts';
 import { joinWrapped } from './wrapped-lines.ts';
@@ -231,8 +231,14 @@ function takeTitle(walk: Walk, line: Line): boolean {
   found.actName ??= actNameIn(line.text);
   // "IN-EARS (all mono, house packs)": the title says what everybody listens through.
   const told = /\((.{4,})\)/.exec(line.text)?.[1];
-  if (first === 'mixes' && told)
-    found.devices.push({ at: line.at, text: /\b(?:ears?|iems?)\b/i.test(line.text) ? line.text : told });
+  if (first === 'mixes' && (told || namesSpecialDevice(line.text, tongue)))
+    found.devices.push({
+      at: line.at,
+      text:
+        told && !/\b(?:ears?|iems?)\b/i.test(line.text) && !namesSpecialDevice(line.text, tongue)
+          ? told
+          : line.text,
+    });
   walk.section = first;
   walk.sideTitles = titles.flatMap((title) =>
     title.section ? [{ column: title.column, section: title.section }] : [],
@@ -244,6 +250,21 @@ function takeTitle(walk: Walk, line: Line): boolean {
   note(found, line.at, 'set aside', 'A title.');
   return true;
 }
+
+/** "Floor monitors" over the mixes tells what they are; "Monitors" may be anything. */
+function namesSpecialDevice(text: string, tongue: Tongue): boolean {
+  const tokens = tokenize(text);
+  return findHits(mixWords, tokens, tongue.spoken).some((hit) => {
+    const words = tokens
+      .slice(hit.from, hit.to)
+      .map((token) => token.text)
+      .join(' ');
+    return hit.senses[0]?.subject === 'device' && !anyDevice.test(words);
+  });
+}
+
+const anyDevice =
+  /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?)$/;
 
 /** More rows than these are not stacked in one cell. */
 const rowsOfOneCell = 1000;

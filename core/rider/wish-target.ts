@@ -89,7 +89,12 @@ function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   );
   const key = words.map((token) => token.text).join('');
   if (key.length < 2 || !/\p{L}/u.test(key)) return null;
-  const inputs = work.inputs.filter((input) => squash(input.read.name) === key);
+  const named = work.inputs.filter((input) => squash(input.read.name) === key);
+  // "Voz limpia (Berta)" is called "voz limpia".
+  const inputs =
+    named.length > 0
+      ? named
+      : work.inputs.filter((input) => squash(input.read.name.replace(/\s*\([^)]*\)/g, '')) === key);
   const lone = inputs[0];
   if (!lone) return null;
   // "Snare" is the name of one line but means the drum: its other microphones come along.

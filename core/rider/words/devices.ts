@@ -44,8 +44,8 @@ export const deviceWords: WordTable<DeviceKind> = {
   },
   wedge: {
     trade:
-      'wedge, wedges, floor monitor, floor monitors, monitor, monitors, floor wedge, floor wedges, monitor wedge, monitor wedges, wdg, 1x15, 1x12, 2x12, 2x15, 15", 12", mon wedge, wedge monitor, bi amp wedge, foldback, stage monitor, speaker, spot monitor, hot spot, fold back, mons, wedge pair, pair of wedges, 15 inch wedge, 12 inch wedge, active monitor, passive monitor, floor mon, wdgs, floormonitor, stage monitors, foldback wedge, powered wedge, monitor speaker, monitor speakers, 12 wedge, 15 wedge, 12/2, 15/2, floor box, floor speaker, floor speakers, 1 x 12, 1 x 15, 2 x 12, stage wedge, stage wedges, mon wedges, mon, slant monitor, low profile wedge, biamp wedge, floor monitor wedge, vocal wedge, vox wedge, wedge monitors, 10 inch wedge, monitor box, stage speaker, nearfield, personal wedge',
-    de: 'bodenmonitor, floormonitor, monitorbox, wedge, monitorboxen, bodenmonitore, floormonitore, monitor, keil, monitore, monitorlautsprecher, box, boxen, bühnenmonitor, monitorkeil, floorwedge, wedges, lautsprecher, bodenlautsprecher, keile, bodenmonitorbox, bodenbox, bodenboxen, monitorwedge, monitor wedge, bühnenmonitore, schrägmonitor, floor monitor, floor monitore, aktivmonitor, aktiver monitor, monis, moni, flacher monitor, bodenlautsprecher monitor, aktivboxen, bodenwedge',
+      'wedge, wedges, floor monitor, floor monitors, monitor, monitors, floor wedge, floor wedges, monitor wedge, monitor wedges, wdg, 1x15, 1x12, 2x12, 2x15, 15", 12", mon wedge, wedge monitor, bi amp wedge, foldback, stage monitor, speaker, spot monitor, hot spot, fold back, mons, wedge pair, pair of wedges, 15 inch wedge, 12 inch wedge, active monitor, passive monitor, floor mon, wdgs, floormonitor, stage monitors, foldback wedge, powered wedge, monitor speaker, monitor speakers, 12 wedge, 15 wedge, 12/2, 15/2, floor box, floor speaker, floor speakers, 1 x 12, 1 x 15, 2 x 12, stage wedge, stage wedges, mon wedges, mon, slant monitor, low profile wedge, biamp wedge, floor monitor wedge, vocal wedge, vox wedge, wedge monitors, 10 inch wedge, monitor box, stage speaker, nearfield, personal wedge, small wedge, big wedge, large wedge, vocal wedges',
+    de: 'bodenmonitor, floormonitor, monitorbox, wedge, monitorboxen, bodenmonitore, floormonitore, monitor, keil, monitore, monitorlautsprecher, box, boxen, bühnenmonitor, monitorkeil, floorwedge, wedges, lautsprecher, bodenlautsprecher, keile, bodenmonitorbox, bodenbox, bodenboxen, monitorwedge, monitor wedge, bühnenmonitore, schrägmonitor, floor monitor, floor monitore, aktivmonitor, aktiver monitor, monis, moni, flacher monitor, bodenlautsprecher monitor, aktivboxen, bodenwedge, wedge paar, wedge-paar, wedgepaar, monitorpaar, monitor paar',
     fr: 'retour, retours, bain de pied, bains de pied, wedge, retour de scène, wedges, retours de scène, moniteur, bdp, enceinte de retour, moniteurs, retour sol, retour au sol, enceinte, retour wedge, retour de sol, retours de sol, moniteur de sol, moniteurs de sol, retour bain de pied, retours bain de pied, enceintes de retour, retour scène, enceintes, bains, retour plateau, enceinte retour, moniteur de scène',
     es: 'monitor de piso, monitores de piso, cuña, cuñas, monitor, monitores, monitor de suelo, wedge, monitores de suelo, piso, monitor de escenario, de piso, cuña de monitor, wedges, bafle, monitor piso, monitores piso, cuña de piso, cuñas de piso, monitor cuña, monitor de cuña, monitores de cuña, retorno de piso, monitor de suelo activo, bafles, parlante de piso, caja de monitor, monitores de escenario, monitor de retorno, retorno de escenario, cajas de monitor, monitor tipo cuña, altavoz de suelo, parlantes de piso, suelo',
     it: 'spia, spie, monitor, wedge, spia palco, monitor da palco, monitor a terra, cassa spia, spie da palco, wedges, spia a terra, monitor da terra, monitor da pavimento, monitor spia, casse spia, spia monitor, diffusore da terra, casse monitor, monitor palco, cassa monitor, spie a terra, monitors, spia attiva, spie attive, a terra',
@@ -67,13 +67,13 @@ export const formatWords: WordTable<'mono' | 'stereo'> = {
   },
   mono: {
     trade:
-      'mono, m, in mono, mono mix, monaural, single, one ear, in one ear, 1 ch, one channel, summed, mono sum, mn',
-    de: 'mono, in mono, einkanalig, monosignal, monomix, nur ein ohr',
-    fr: 'mono, monophonique, en mono, un seul canal, mono sommé',
-    es: 'mono, en mono, un canal, monofónico, mono sumado',
-    it: 'mono, in mono, un canale, monofonico',
-    nl: 'mono, in mono, eenkanaals, monomix',
-    pt: 'mono, em mono, um canal, monofónico, monofônico',
+      'mono, m, in mono, mono mix, monaural, single, one ear, in one ear, 1 ch, one channel, summed, mono sum, mn, in parallel, paralleled, linked, daisy chained, y split, parallel',
+    de: 'mono, in mono, einkanalig, monosignal, monomix, nur ein ohr, parallel, parallel geschaltet, gelinkt, parallel gelinkt, durchgeschleift',
+    fr: 'mono, monophonique, en mono, un seul canal, mono sommé, en parallèle, linkés, chaînés',
+    es: 'mono, en mono, un canal, monofónico, mono sumado, en paralelo, linkeados, encadenados',
+    it: 'mono, in mono, un canale, monofonico, in parallelo, linkate, in link',
+    nl: 'mono, in mono, eenkanaals, monomix, parallel, doorgelust, gelinkt',
+    pt: 'mono, em mono, um canal, monofónico, monofônico, em paralelo, linkados',
   },
 };
 

@@ -67,7 +67,7 @@ export const parts: WordTable<Part> = {
   },
   middle: { trade: 'mid, middle', de: 'mitte', fr: 'medium, médium', es: 'medio', it: 'medio', nl: 'midden' },
   low: {
-    trade: 'lo, low',
+    trade: 'lo, low, floor',
     de: 'tief, tiefe, stand',
     fr: 'grave, graves, bas',
     es: 'grave, graves',

@@ -18,15 +18,45 @@ export function linesOfWords(words: readonly Word[]): TextLine[] {
     if (line) line.words.push(word);
     else lines.push({ y: word.y, size: word.size, words: [word] });
   }
-  return lines.map(({ y, size, words: onLine }) => ({ y, size, pieces: piecesOf(onLine) }));
+  const split = lines.map((line) => line.words.flatMap(splitAtGaps).sort((a, b) => a.left - b.left));
+  const edges = sharedEdges(split);
+  return lines.map(({ y, size }, place) => ({
+    y,
+    size,
+    pieces: piecesOf(split[place] ?? [], edges[place] ?? []),
+  }));
 }
 
-function piecesOf(words: Word[]): Piece[] {
+/** So many lines, one below the other, with a word that begins at the same place are a column and no chance. */
+const linesOfColumn = 4;
+/** Places that differ by less are the same, in points. */
+const samePlace = 0.8;
+
+/** For each line, the places inside it where a column begins, although the text before it may nearly touch it. */
+function sharedEdges(lines: readonly (readonly Word[])[]): number[][] {
+  const edges = lines.map((): number[] => []);
+  const begins = (place: number, left: number) =>
+    lines[place]?.slice(1).some((word) => Math.abs(word.left - left) < samePlace) ?? false;
+  lines.forEach((line, place) => {
+    for (const { left } of line.slice(1)) {
+      if (begins(place - 1, left)) continue;
+      let end = place;
+      while (begins(end, left)) end += 1;
+      if (end - place < linesOfColumn) continue;
+      for (let at = place; at < end; at += 1) edges[at]?.push(left);
+    }
+  });
+  return edges;
+}
+
+function piecesOf(words: readonly Word[], edges: readonly number[]): Piece[] {
   const pieces: Piece[] = [];
-  for (const word of words.flatMap(splitAtGaps).sort((a, b) => a.left - b.left)) {
+  for (const word of words) {
     const last = pieces.at(-1);
     const gap = last ? word.left - last.right : Number.POSITIVE_INFINITY;
-    if (!last || gap > cellGap(word)) pieces.push({ text: word.text, left: word.left, right: word.right });
+    const isEdge = edges.some((edge) => Math.abs(edge - word.left) < samePlace);
+    if (!last || gap > cellGap(word) || (isEdge && gap > 0))
+      pieces.push({ text: word.text, left: word.left, right: word.right });
     else {
       last.text += gap > 0.1 * word.size && !/\s$/.test(last.text) ? ` ${word.text}` : word.text;
       last.right = Math.max(last.right, word.right);
