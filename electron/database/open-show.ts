@@ -30,6 +30,7 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
     if (!existsSync(dirname(path))) return { ok: false, problem: notOpened(path) };
     if (isForeign(path)) return notAShow(path);
     database = new Database(path, { timeout: 300 });
+    distrust(database);
     const refused = takeAlone(database, path);
     if (refused) {
       database.close();
@@ -63,6 +64,9 @@ export function showInMemory(path: string, bytes: Uint8Array, settings: Settings
   file[18] = 1;
   file[19] = 1;
   const database = new Database(file);
+  distrust(database);
+  const planted = plantedStatement(database);
+  if (planted) throw new Error(`This is no show: ${planted}.`);
   database.pragma('foreign_keys = ON');
   if (versionOf(database) < newestVersion) migrate(database, () => {});
   return new ShowDatabase(path, database, writerOf(settings));
@@ -106,8 +110,27 @@ function takeAlone(database: Database.Database, path: string): Outcome<never> | 
       `The show "${basename(path)}" was written by a newer version of this program.`,
       'Start the newer version, or go on from a copy that this one wrote. This file was left as it is.',
     );
+  const planted = plantedStatement(database);
+  if (planted) return { ok: false, problem: damagedShow(path, planted) };
   const found = database.pragma('quick_check(1)', { simple: true });
   return found === 'ok' ? null : { ok: false, problem: damagedShow(path, String(found)) };
+}
+
+/** A file may come from a stranger's stick: what SQLite advises for such (sqlite.org/security.html). */
+function distrust(database: Database.Database): void {
+  database.pragma('trusted_schema = OFF');
+  database.pragma('cell_size_check = ON');
+}
+
+/** Triggers of ours live as long as a connection: one that stands in the file, somebody else has put there. */
+function plantedStatement(database: Database.Database): string | null {
+  const name = database
+    .prepare(`SELECT "name" FROM sqlite_schema WHERE "type" IN ('trigger', 'view') LIMIT 1`)
+    .pluck()
+    .get();
+  return name === undefined
+    ? null
+    : `it holds statements that run by themselves (“${String(name).slice(0, 60)}”)`;
 }
 
 function prepare(

@@ -1,10 +1,11 @@
+import { EventEmitter } from 'node:events';
 import { type IncomingHttpHeaders, request } from 'node:http';
 import { connect } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { WebSocket } from 'ws';
 import { socketProtocols } from '../../core/contract/bridge.ts';
-import { mostFramesPerSecond } from '../../electron/local-host/serve-socket.ts';
+import { mostFramesPerSecond, serveSocket } from '../../electron/local-host/serve-socket.ts';
 import { largestFrameBytes } from '../../electron/service/service.ts';
 import { startSmallHost } from '../helpers/local-host.ts';
 import { openSocket } from '../helpers/socket.ts';
@@ -206,6 +207,30 @@ describe('a window that misbehaves', () => {
     for (let count = 0; count < 2 * mostFramesPerSecond + 1; count++)
       window.sendRaw(JSON.stringify({ id: count, call: 'show.undo', input: {} }));
     expect(await closeCode(socket)).toBe(1008);
+  });
+
+  test('is put out when it reads no answers, before they fill the memory', async () => {
+    const { service } = await startSmallHost();
+    const deaf = Object.assign(new EventEmitter(), {
+      bufferedAmount: 0,
+      sent: 0,
+      isOut: false,
+      send: () => {
+        deaf.sent += 1;
+      },
+      terminate: () => {
+        deaf.isOut = true;
+      },
+      close: () => undefined,
+      ping: () => undefined,
+    });
+    serveSocket(deaf as unknown as WebSocket, service);
+    service.tellAll({ push: 'come forward' });
+    expect([deaf.sent, deaf.isOut]).toEqual([1, false]);
+    deaf.bufferedAmount = 65 * 1024 * 1024;
+    service.tellAll({ push: 'come forward' });
+    deaf.emit('close');
+    expect([deaf.sent, deaf.isOut]).toEqual([1, true]);
   });
 
   test('that says nothing after knocking is hung up on', async () => {

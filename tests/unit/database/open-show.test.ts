@@ -80,6 +80,29 @@ const badFiles: BadFile[] = [
     code: 'damaged show',
     says: /its tables are not those of its version/,
   },
+  {
+    what: 'a show into which somebody put a statement that runs by itself',
+    make: (path) => {
+      goodFile(path);
+      onFile(path, 'CREATE TRIGGER "quiet" AFTER UPDATE ON "acts" BEGIN DELETE FROM "sources"; END');
+    },
+    code: 'damaged show',
+    says: /statements that run by themselves \(“quiet”\)/,
+  },
+  {
+    what: 'a show with a view in the place of a table',
+    make: (path) => {
+      goodFile(path);
+      onFile(
+        path,
+        `PRAGMA foreign_keys = OFF; DROP TABLE "ticks";
+         CREATE VIEW "ticks" AS WITH RECURSIVE "n" ("x") AS (SELECT 1 UNION ALL SELECT "x" + 1 FROM "n")
+           SELECT "x" AS "putOrder" FROM "n"`,
+      );
+    },
+    code: 'damaged show',
+    says: /statements that run by themselves/,
+  },
   { what: 'a folder', make: (path) => mkdirSync(path), code: 'cannot write', says: /cannot be opened/ },
 ];
 
