@@ -2,8 +2,11 @@ import type { DecisionIndex } from '../plan/decided.ts';
 import type { Plan, PlannedMix } from '../plan/plan.ts';
 import type { Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { addToList } from '../show/add-to-list.ts';
+import { remembered } from '../show/remember.ts';
 import type { Device, Id, Output, Socket } from '../show/rig.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
+import type { SourceKind } from '../show/source-kinds.ts';
 import type { CopiesOfSource } from './copies-of-source.ts';
 import type { Derived } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
@@ -34,6 +37,27 @@ export function sourceOf(facts: Pick<ActFacts, 'sheet' | 'index'>, id: Id): Sour
 export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
   const at = facts.index.mixAt.get(id);
   return at === undefined ? undefined : facts.sheet.mixes[at];
+}
+
+/** Places of the sources of each kind: many rules are about one kind, which most acts do not have. */
+const placesByKind = remembered((sources: readonly Source[]): Map<SourceKind, number[]> => {
+  const places = new Map<SourceKind, number[]>();
+  sources.forEach(({ kind }, at) => {
+    addToList(places, kind, at);
+  });
+  return places;
+});
+
+const noPlaces: readonly number[] = [];
+
+/** Places of the sources of these kinds, in sheet order. */
+export function placesOfKinds(
+  sources: readonly Source[],
+  ...kinds: readonly SourceKind[]
+): readonly number[] {
+  const byKind = placesByKind(sources);
+  const lists = kinds.flatMap((kind) => (byKind.has(kind) ? [byKind.get(kind) ?? noPlaces] : []));
+  return lists.length > 1 ? lists.flat().sort((a, b) => a - b) : (lists[0] ?? noPlaces);
 }
 
 /** A mix with its plan. */

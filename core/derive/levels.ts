@@ -2,10 +2,8 @@ import { dbOfPower, powerOfDb } from '../acoustics/decibel.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Rig } from '../show/rig.ts';
 import type { Feed, MixLevel } from './derived.ts';
-import { outcomes } from './outcomes.ts';
+import { oneWhereItFlows } from './outcomes.ts';
 import type { Sends } from './sends.ts';
-
-const oneWhereItFlows = Uint8Array.from(outcomes, ({ purpose }) => (purpose === null ? 0 : 1));
 
 /**
  * What every mix is expected to add up to at its start, and how much lower it starts as a whole so that the rig's

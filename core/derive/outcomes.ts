@@ -62,6 +62,9 @@ export const codeOf = Object.fromEntries(names.map((name, code) => [name, code])
 /** From this code on something flows. */
 export const firstFlowing = outcomes.findIndex(({ purpose }) => purpose !== null);
 
+/** By code: 1 where something flows, else 0; to be added up, since nothing can guess which cells flow. */
+export const oneWhereItFlows = Uint8Array.from(outcomes, ({ purpose }) => (purpose === null ? 0 : 1));
+
 export const chosenCode: Record<Purpose, number> = {
   foh: codeOf.chosenFoh,
   monitors: codeOf.chosenMonitors,

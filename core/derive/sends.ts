@@ -2,7 +2,7 @@ import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { type CopiesOfSource, noCopies, purposeOfDevice } from './copies-of-source.ts';
 import type { CellDecisions } from './feed-decisions.ts';
-import { chosenCode, codeOf, firstFlowing } from './outcomes.ts';
+import { chosenCode, codeOf, firstFlowing, oneWhereItFlows } from './outcomes.ts';
 import { cellState, type ResolvedWishes } from './wishes.ts';
 
 /** Nothing starts above unity, whoever asks for it. */
@@ -50,6 +50,15 @@ export function deriveSends(
 /** Whether a source flows into a mix. */
 export function flows(sends: Sends, sourceAt: number, mixAt: number): boolean {
   return (sends.outcome[mixAt * sends.sourceCount + sourceAt] ?? 0) >= firstFlowing;
+}
+
+/** How many of the marked sources (1 by place, else 0) flow into a mix. */
+export function countFlowing(sends: Sends, mixAt: number, marked: Uint8Array): number {
+  const first = mixAt * sends.sourceCount;
+  let count = 0;
+  for (let at = 0; at < sends.sourceCount; at++)
+    count += (oneWhereItFlows[sends.outcome[first + at] ?? 0] ?? 0) * (marked[at] ?? 0);
+  return count;
 }
 
 /** Start level of a source in a mix in dB; null where nothing flows. */

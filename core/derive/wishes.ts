@@ -167,7 +167,6 @@ class WishLayers {
   takeOwn(): number[] {
     const { wishes } = this.#sheet;
     const { sourceAt, mixAt } = this.#index;
-    const { sourceCount, lost } = this.#wishes;
     const naming: number[] = [];
     // Wishes of one mix usually follow each other.
     let mixId: string | null = null;
@@ -183,8 +182,8 @@ class WishLayers {
         here = mixAt.get(mixId);
       }
       const source = wish.sourceId === null ? undefined : sourceAt.get(wish.sourceId);
-      if (here === undefined || (wish.sourceId !== null && source === undefined)) lost.push(at);
-      else if (source !== undefined) this.#takeSource(at, wish, here, here * sourceCount + source);
+      if (here === undefined || (wish.sourceId !== null && source === undefined)) this.#wishes.lost.push(at);
+      else if (source !== undefined) this.#takeSource(at, wish, here, source);
       else if (wish.group !== null) this.#takeGroup(at, wish, wish.group, here);
     }
     return naming;
@@ -227,10 +226,10 @@ class WishLayers {
   }
 
   /** Nothing goes before a wish on a source but a later one on it. */
-  #takeSource(wishAt: number, wish: Wish, mixAt: number, cell: number): void {
+  #takeSource(wishAt: number, wish: Wish, mixAt: number, sourceAt: number): void {
     if (wish.amount === 'only' || this.#alone.size > 0)
-      this.#remember(mixAt, wish.sourceId ?? '', wish, [cell - mixAt * this.#wishes.sourceCount]);
-    this.#set(cell, wishAt, wish, cellState.wanted);
+      this.#remember(mixAt, wish.sourceId ?? '', wish, [sourceAt]);
+    this.#set(mixAt * this.#wishes.sourceCount + sourceAt, wishAt, wish, cellState.wanted);
   }
 
   #takeGroup(wishAt: number, wish: Wish, group: string, mixAt: number): void {

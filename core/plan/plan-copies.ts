@@ -9,7 +9,10 @@ import type { PassedOver, PlannedCopy } from './plan.ts';
 
 type RowsOfSource = Partial<Record<Purpose, Copy>>;
 
-/** What is planned so far: for each purpose the copy of every source, in sheet order; null where it has none. */
+/**
+ * What is planned so far: for each purpose the copy of every source, in sheet order; null where it has none. A purpose
+ * that no source has is an empty list.
+ */
 type Layers = Record<Purpose, (PlannedCopy | null)[]>;
 
 /**
@@ -20,8 +23,11 @@ type Layers = Record<Purpose, (PlannedCopy | null)[]>;
 export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver: PassedOver[] } {
   const desk = new NumbersInUse(sheet.rig.channelCount);
   const rows = rowsOfCopies(sheet);
+  const hasRows = new Set(sheet.copies.map((row) => row.purpose));
   const needed = (purpose: Purpose) =>
-    sheet.sources.map((source, at) => neededCopy(source, purpose, rows[at]?.[purpose]));
+    purpose === 'foh' || purpose === 'monitors' || hasRows.has(purpose)
+      ? sheet.sources.map((source, at) => neededCopy(source, purpose, rows[at]?.[purpose]))
+      : [];
   const layers: Layers = {
     foh: needed('foh'),
     monitors: needed('monitors'),
@@ -33,8 +39,7 @@ export function planCopies(sheet: ActSheet): { copies: PlannedCopy[]; passedOver
     for (const { channel } of inOrder(layers)) if (channel !== null) desk.take(channel);
   // The FOH channel where there is one, for it comes first.
   giveChannels(sheet, desk, (at) => firstCopy(layers, at));
-  for (const purpose of new Set(sheet.copies.map((row) => row.purpose)))
-    giveChannels(sheet, desk, (at) => layers[purpose][at] ?? null);
+  for (const purpose of hasRows) giveChannels(sheet, desk, (at) => layers[purpose][at] ?? null);
   const passedOver = proposeMonitorCopies(sheet, rows, layers.monitors, desk);
   giveChannels(sheet, desk, (at) => layers.monitors[at] ?? null);
   return { copies: inOrder(layers), passedOver };
@@ -51,9 +56,10 @@ function firstCopy(layers: Layers, at: number): PlannedCopy | null {
 /** Source by source, the copies of each in the order of purposes. */
 function inOrder(layers: Layers): PlannedCopy[] {
   const copies: PlannedCopy[] = [];
+  const used = purposes.map((purpose) => layers[purpose]).filter((layer) => layer.length > 0);
   for (let at = 0; at < layers.foh.length; at++)
-    for (const purpose of purposes) {
-      const copy = layers[purpose][at];
+    for (const layer of used) {
+      const copy = layer[at];
       if (copy) copies.push(copy);
     }
   return copies;

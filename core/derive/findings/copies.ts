@@ -1,5 +1,5 @@
 import { twoCopiesEffect } from '../../acoustics/two-copies.ts';
-import { unitsOfSources } from '../../plan/doubling-order.ts';
+import { type DoublingUnit, unitsOfSources } from '../../plan/doubling-order.ts';
 import type { Copy, Source } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
@@ -11,7 +11,7 @@ import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
-import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutSource, casesOfSources, copyName, decibels, number } from './say.ts';
 import { channelsAreShared } from './shared.ts';
 
@@ -140,16 +140,20 @@ export const copyFindings: readonly FindingRule[] = [
       'A copy for monitors is there of {doubled}, but not of {alone}, though they belong together: mixes hear them through different processing.',
     remedy: 'Double all of them, or none.',
     find: (facts) =>
-      unitsWithSeveral(facts).flatMap((unit) => {
-        const has = (source: Source) =>
-          facts.copies[facts.index.sourceAt.get(source.id) ?? -1]?.monitors != null ||
-          source.audience !== 'front of house and monitors';
-        const doubled = unit.filter(
-          (source) => has(source) && source.audience === 'front of house and monitors',
-        );
-        const alone = unit.filter((source) => !has(source));
-        if (doubled.length === 0 || alone.length === 0) return [];
-        return [{ say: { doubled, alone }, about: unit.map(aboutSource) }];
+      casesOf(unitsWithSeveral(facts), (unit) => {
+        const open = unit.filter((at) => facts.sheet.sources[at]?.audience === 'front of house and monitors');
+        const isDoubled = (at: number) => facts.copies[at]?.monitors != null;
+        if (open.every(isDoubled) || !open.some(isDoubled)) return null;
+        return {
+          say: {
+            doubled: sourcesAt(facts, open.filter(isDoubled)),
+            alone: sourcesAt(
+              facts,
+              open.filter((at) => !isDoubled(at)),
+            ),
+          },
+          about: sourcesAt(facts, unit).map(aboutSource),
+        };
       }),
   },
   {
@@ -159,7 +163,8 @@ export const copyFindings: readonly FindingRule[] = [
     cause:
       '{sources} stand to each other otherwise in {copy} than at FOH ({difference}), so they add up differently on stage.',
     remedy: 'Give both copies the same polarity and the same delay as at FOH.',
-    find: (facts) => unitsWithSeveral(facts).flatMap((unit) => unequalCopies(facts, unit)),
+    find: (facts) =>
+      casesOfEach(unitsWithSeveral(facts), (unit) => unequalCopies(facts, sourcesAt(facts, unit))),
   },
   {
     code: 'copy-feeds-no-mix',
@@ -268,11 +273,13 @@ function twoCopies(facts: ActFacts, second: Feed): Case {
   };
 }
 
-const unitsWithSeveral = remembered((facts: ActFacts): Source[][] => {
-  const { sources } = facts.sheet;
-  const units = new Set(unitsOfSources(sources).filter((unit) => unit.length > 1));
-  return [...units].map((unit) => unit.flatMap((at) => sources[at] ?? []));
-});
+const unitsWithSeveral = remembered((facts: ActFacts): DoublingUnit[] => [
+  ...new Set(unitsOfSources(facts.sheet.sources).filter((unit) => unit.length > 1)),
+]);
+
+function sourcesAt(facts: ActFacts, places: readonly number[]): Source[] {
+  return places.flatMap((at) => facts.sheet.sources[at] ?? []);
+}
 
 /** Polarity and latency between the microphones of a unit, compared between FOH and each copy for the stage. */
 function unequalCopies(facts: ActFacts, unit: readonly Source[]): Case[] {

@@ -1,4 +1,4 @@
-import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
+import { type ActFacts, mixOf, placesOfKinds, sourceOf } from '../facts.ts';
 import { outcomesThat } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
@@ -76,8 +76,9 @@ export const elsewhereFindings: readonly FindingRule[] = [
     cause: '{source} is a talk microphone, but it is in no mix: nobody hears what is said.',
     remedy: 'Put it into the mixes of those who are to hear it.',
     find: (facts) =>
-      casesOf(facts.sheet.sources, (source, at) => {
-        if (source.kind !== 'talkback' || source.audience === 'not here') return null;
+      casesOf(placesOfKinds(facts.sheet.sources, 'talkback'), (at) => {
+        const source = facts.sheet.sources[at];
+        if (!source || source.audience === 'not here') return null;
         if (hasOutcomeSomewhere(facts.sends, at, outcomesThat.flow | outcomesThat.areElsewhere)) return null;
         return { say: { source }, about: [aboutSource(source)] };
       }),
@@ -90,11 +91,11 @@ export const elsewhereFindings: readonly FindingRule[] = [
       '{source} is a talk microphone with a channel for front of house: the audience would hear what is said on stage.',
     remedy: 'Mark it as heard in the monitors only.',
     find: (facts) =>
-      casesOf(facts.sheet.sources, (source, at) =>
-        source.kind === 'talkback' && facts.copies[at]?.foh != null
-          ? { say: { source }, about: [aboutSource(source)] }
-          : null,
-      ),
+      casesOf(placesOfKinds(facts.sheet.sources, 'talkback'), (at) => {
+        const source = facts.sheet.sources[at];
+        if (!source || facts.copies[at]?.foh == null) return null;
+        return { say: { source }, about: [aboutSource(source)] };
+      }),
   },
   {
     code: 'engineer-cannot-talk',

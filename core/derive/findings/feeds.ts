@@ -199,9 +199,9 @@ export const feedFindings: readonly FindingRule[] = [
     cause: '{mix} would add up to {sum} above one source; it starts {lowered} so that the headroom stays.',
     remedy: 'Ask for less in this mix: what is turned down makes room for the rest.',
     find: (facts) =>
-      casesOf(facts.levels, (level) => {
+      casesOf(facts.levels, (level, mixAt) => {
         if (level.sumDb === null || level.loweredByDb > -tellableDb) return null;
-        const mix = mixOf(facts, level.mixId);
+        const mix = facts.sheet.mixes[mixAt];
         if (!mix) return null;
         const lowered = `${unsigned(-level.loweredByDb)} lower`;
         return { say: { mix, sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] };
@@ -214,8 +214,8 @@ export const feedFindings: readonly FindingRule[] = [
     cause: 'Nothing is in {mix} yet.',
     remedy: 'Ask what {mix} is to hold, or copy the wishes of a similar one.',
     find: (facts) =>
-      casesOf(facts.levels, (level) => {
-        const mix = level.sumDb === null ? mixOf(facts, level.mixId) : undefined;
+      casesOf(facts.levels, (level, mixAt) => {
+        const mix = level.sumDb === null ? facts.sheet.mixes[mixAt] : undefined;
         if (!mix || mix.mixedAt === 'elsewhere') return null;
         return { say: { mix }, about: [aboutMix(mix)] };
       }),

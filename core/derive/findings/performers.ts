@@ -1,13 +1,11 @@
 import type { Mix, Performer, Source } from '../../show/act.ts';
-import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
-import type { Id } from '../../show/rig.ts';
-import { factsOfKind, type SourceGroup } from '../../show/source-kinds.ts';
-import { type ActFacts, isLoudspeakerMix } from '../facts.ts';
+import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../../show/source-kinds.ts';
+import { type ActFacts, isLoudspeakerMix, placesOfKinds } from '../facts.ts';
 import { outcomesThat } from '../outcomes.ts';
 import { flows, hasOutcomeSomewhere } from '../sends.ts';
 import { cellState } from '../wishes.ts';
-import { type Case, casesOf, type FindingRule } from './rule.ts';
+import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes } from './say.ts';
 
 /** Faults of what people on stage hear, and of what must never come out of a loudspeaker there. */
@@ -63,8 +61,8 @@ export const performerFindings: readonly FindingRule[] = [
       casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
         if (!performer.needsClick || mixes.length === 0 || mixes.some((mix) => mix.mixedAt === 'elsewhere'))
           return null;
-        const heard = facts.sheet.sources.some(
-          (source, at) => source.kind === 'click' && mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
+        const heard = placesOfKinds(facts.sheet.sources, 'click').some((at) =>
+          mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
         );
         if (heard) return null;
         return {
@@ -79,7 +77,7 @@ export const performerFindings: readonly FindingRule[] = [
     needs: 'what every mix is heard through, and all feeds',
     cause: '{mix} sends {source} out of a loudspeaker on stage, into every open microphone.',
     remedy: 'Give it to in-ears only, or take it out of {mix}.',
-    find: (facts) => onLoudspeakers(facts, (source) => factsOfKind(source.kind).group === 'click'),
+    find: (facts) => onLoudspeakers(facts, ...clickKinds),
   },
   {
     code: 'ambience-on-a-loudspeaker',
@@ -88,7 +86,7 @@ export const performerFindings: readonly FindingRule[] = [
     cause:
       '{mix} sends {source}, an open microphone for the room, out of a loudspeaker on stage: that is feedback.',
     remedy: 'Take {source} out of {mix}; ambience is for in-ears.',
-    find: (facts) => onLoudspeakers(facts, (source) => source.kind === 'ambience'),
+    find: (facts) => onLoudspeakers(facts, 'ambience'),
   },
   {
     code: 'timecode-in-a-mix',
@@ -97,11 +95,7 @@ export const performerFindings: readonly FindingRule[] = [
     cause: '{mix} gets {source}: timecode is a loud square signal for machines, never for ears.',
     remedy: 'Take {source} out of {mix}.',
     find: (facts) =>
-      feedCases(
-        facts,
-        (source) => source.kind === 'timecode',
-        (mix) => !isLoudspeakerMix(mix),
-      ),
+      feedCases(facts, placesOfKinds(facts.sheet.sources, 'timecode'), (mix) => !isLoudspeakerMix(mix)),
   },
   {
     code: 'click-at-front-of-house',
@@ -110,9 +104,9 @@ export const performerFindings: readonly FindingRule[] = [
     cause: '{source} has a channel for front of house: one wrong fader and the audience hears it.',
     remedy: 'Mark it as heard in the monitors only, unless FOH needs it.',
     find: (facts) =>
-      casesOf(facts.sheet.sources, (source, sourceAt) => {
-        const machine = factsOfKind(source.kind).group === 'click';
-        if (!machine || facts.copies[sourceAt]?.foh == null) return null;
+      casesOf(placesOfKinds(facts.sheet.sources, ...clickKinds), (at) => {
+        const source = facts.sheet.sources[at];
+        if (!source || facts.copies[at]?.foh == null) return null;
         return { say: { source }, about: [aboutSource(source)] };
       }),
   },
@@ -123,7 +117,7 @@ export const performerFindings: readonly FindingRule[] = [
     cause: 'No ambience is in {mixes}: whoever is in-ear hears neither the audience nor each other talk.',
     remedy: 'Offer a pair of ambience microphones, in the monitors only.',
     find: (facts) => {
-      const mixes = earMixesWithout(facts, (source) => source.kind === 'ambience');
+      const mixes = earMixesWithout(facts, 'ambience');
       return casesOfMixes(mixes);
     },
   },
@@ -148,31 +142,36 @@ const notPlayed: ReadonlySet<SourceGroup> = new Set(['vocals', 'speech', 'ambien
 
 const aboutPerformer = (performer: Performer) => ({ of: 'performer' as const, id: performer.id });
 
-type Listening = { performer: Performer; mixes: Mix[]; mixAts: number[] };
+/** Kinds of what machines and headphones are for. */
+const clickKinds = sourceKinds.filter((kind) => factsOfKind(kind).group === 'click');
 
-/** Every performer with the mixes they listen to. */
+type Listening = {
+  performer: Performer;
+  mixes: Mix[];
+  mixAts: number[];
+  /** Places of the performer's own sources that are to be heard here. */
+  ownAts: number[];
+};
+
+/** Every performer with the mixes they listen to and their own sources. */
 const listening = remembered((facts: ActFacts): Listening[] => {
-  const byPerformer = new Map<Id, Listening>(
-    facts.sheet.performers.map((performer) => [performer.id, { performer, mixes: [], mixAts: [] }]),
+  const { performers, listeners, sources, mixes } = facts.sheet;
+  const entries = performers.map(
+    (performer): Listening => ({ performer, mixes: [], mixAts: [], ownAts: [] }),
   );
-  for (const { performerId, mixId } of facts.sheet.listeners) {
+  const byId = new Map(entries.map((entry) => [entry.performer.id, entry]));
+  for (const { performerId, mixId } of listeners) {
     const mixAt = facts.index.mixAt.get(mixId);
-    const mix = facts.sheet.mixes[mixAt ?? -1];
-    const entry = byPerformer.get(performerId);
+    const mix = mixes[mixAt ?? -1];
+    const entry = byId.get(performerId);
     if (!entry || !mix || mixAt === undefined || entry.mixAts.includes(mixAt)) continue;
     entry.mixes.push(mix);
     entry.mixAts.push(mixAt);
   }
-  return [...byPerformer.values()];
-});
-
-/** The sources of every performer that are to be heard here. */
-const ownSources = remembered((facts: ActFacts): Map<Id, { source: Source; sourceAt: number }[]> => {
-  const own = new Map<Id, { source: Source; sourceAt: number }[]>();
-  for (const [sourceAt, source] of facts.sheet.sources.entries())
-    if (source.performerId !== null && source.audience !== 'not here')
-      addToList(own, source.performerId, { source, sourceAt });
-  return own;
+  sources.forEach(({ performerId, audience }, at) => {
+    if (performerId !== null && audience !== 'not here') byId.get(performerId)?.ownAts.push(at);
+  });
+  return [...byId.values()];
 });
 
 /** Performers of whose own sources none is in any of their mixes. A wish of "none" is their word and no fault. */
@@ -181,55 +180,61 @@ function ownNotHeard(
   isOwn: (source: Source) => boolean,
   concerns: (mix: Mix) => boolean,
 ): readonly Case[] {
-  const own = ownSources(facts);
-  return casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
-    const sources = own.get(performer.id)?.filter(({ source }) => isOwn(source)) ?? [];
-    if (sources.length === 0 || mixes.length === 0) return null;
+  return casesOf(listening(facts), ({ performer, mixes, mixAts, ownAts }) => {
+    if (ownAts.length === 0 || mixes.length === 0) return null;
     // What a band's own desk holds is the band's to know.
     if (!mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix))) return null;
-    const heardOrRefused = sources.some(({ sourceAt }) =>
-      mixAts.some((mixAt) => {
-        const state = facts.wishes.state[mixAt * facts.wishes.sourceCount + sourceAt];
-        return state === cellState.wanted || state === cellState.none;
-      }),
-    );
-    if (heardOrRefused) return null;
-    const rows = sources.map(({ source }) => source);
+    const sources: Source[] = [];
+    for (const at of ownAts) {
+      const source = facts.sheet.sources[at];
+      if (!source || !isOwn(source)) continue;
+      if (isAskedOrRefused(facts, at, mixAts)) return null;
+      sources.push(source);
+    }
+    if (sources.length === 0) return null;
     return {
-      say: { performer, sources: rows, mixes },
-      about: [aboutPerformer(performer), ...rows.map(aboutSource), ...mixes.map(aboutMix)],
+      say: { performer, sources, mixes },
+      about: [aboutPerformer(performer), ...sources.map(aboutSource), ...mixes.map(aboutMix)],
     };
   });
 }
 
-/** A case for every feed that flows from such a source into such a mix. */
+function isAskedOrRefused({ wishes }: ActFacts, sourceAt: number, mixAts: readonly number[]): boolean {
+  return mixAts.some((mixAt) => {
+    const asked = wishes.state[mixAt * wishes.sourceCount + sourceAt];
+    return asked === cellState.wanted || asked === cellState.none;
+  });
+}
+
+/** A case for every feed that flows from a source at one of these places into such a mix. */
 function feedCases(
   facts: ActFacts,
-  isSuchSource: (source: Source) => boolean,
+  places: readonly number[],
   isSuchMix: (mix: Mix) => boolean,
-): Case[] {
-  const cases: Case[] = [];
-  for (const [sourceAt, source] of facts.sheet.sources.entries()) {
-    if (!isSuchSource(source) || !hasOutcomeSomewhere(facts.sends, sourceAt, outcomesThat.flow)) continue;
-    for (const [mixAt, mix] of facts.sheet.mixes.entries())
-      if (flows(facts.sends, sourceAt, mixAt) && isSuchMix(mix))
-        cases.push({
-          say: { mix, source },
-          about: [{ of: 'feed', mixId: mix.id, sourceId: source.id }],
-        });
-  }
-  return cases;
+): readonly Case[] {
+  return casesOfEach(places, (at) => {
+    const source = facts.sheet.sources[at];
+    if (!source || !hasOutcomeSomewhere(facts.sends, at, outcomesThat.flow)) return [];
+    return casesOf(facts.sheet.mixes, (mix, mixAt) =>
+      flows(facts.sends, at, mixAt) && isSuchMix(mix)
+        ? { say: { mix, source }, about: [{ of: 'feed', mixId: mix.id, sourceId: source.id }] }
+        : null,
+    );
+  });
 }
 
-function onLoudspeakers(facts: ActFacts, isSo: (source: Source) => boolean): Case[] {
-  return feedCases(facts, isSo, (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix));
+function onLoudspeakers(facts: ActFacts, ...kinds: readonly SourceKind[]): readonly Case[] {
+  return feedCases(
+    facts,
+    placesOfKinds(facts.sheet.sources, ...kinds),
+    (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix),
+  );
 }
 
-function earMixesWithout(facts: ActFacts, isSo: (source: Source) => boolean): Mix[] {
-  const such: number[] = [];
-  for (const [at, source] of facts.sheet.sources.entries()) if (isSo(source)) such.push(at);
+function earMixesWithout(facts: ActFacts, kind: SourceKind): Mix[] {
+  const places = placesOfKinds(facts.sheet.sources, kind);
   return facts.sheet.mixes.filter((mix, mixAt) => {
     if (mix.deviceKind !== 'in-ear' || mix.mixedAt === 'elsewhere') return false;
-    return !such.some((sourceAt) => flows(facts.sends, sourceAt, mixAt));
+    return !places.some((at) => flows(facts.sends, at, mixAt));
   });
 }

@@ -4,7 +4,7 @@ import type { Mix, Source } from '../../show/act.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import type { Subject } from '../derived.ts';
 import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
-import { flows } from '../sends.ts';
+import { countFlowing } from '../sends.ts';
 import { isOpenMicrophone, nearWedgeM, pickupOnStage } from '../stage-pickup.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, aboutSource, casesOfMixes, number, unsigned } from './say.ts';
@@ -34,13 +34,13 @@ export const stageFindings: readonly FindingRule[] = [
       '{mix} holds {count} open microphones in a loudspeaker: that costs {cost} of gain before feedback against one.',
     remedy: 'Take out what {mix} does not need. Ring out on the day and open outputs from silence.',
     find: (facts) => {
-      const openMicrophones: number[] = [];
-      for (const [at, source] of facts.sheet.sources.entries())
-        if (isOpenMicrophone(source)) openMicrophones.push(at);
+      const isOpen = new Uint8Array(facts.sheet.sources.length);
+      facts.sheet.sources.forEach((source, at) => {
+        if (isOpenMicrophone(source)) isOpen[at] = 1;
+      });
       return casesOf(facts.sheet.mixes, (mix, mixAt) => {
         if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return null;
-        let count = 0;
-        for (const at of openMicrophones) if (flows(facts.sends, at, mixAt)) count++;
+        const count = countFlowing(facts.sends, mixAt, isOpen);
         if (count < manyMicrophones) return null;
         return {
           say: { mix, count, cost: unsigned(openMicrophonesDb(count)) },
