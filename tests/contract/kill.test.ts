@@ -68,6 +68,7 @@ test(
       expect(integrityOf(path)).toBe('ok');
     }
     expect(saved.length).toBeGreaterThan(kills);
+    console.log(`Kills survived: ${kills}; ${saved.length} edits were said to be saved, 0 of them lost`);
   },
   5_000 * kills + 20_000,
 );
