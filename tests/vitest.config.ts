@@ -33,6 +33,7 @@ export default defineConfig({
           name: 'unit',
           root,
           include: ['tests/{unit,property,contract,reference}/**/*.test.ts'],
+          setupFiles: ['tests/property-seed.ts'],
           // The usual number leaves one core idle: on a machine of two, half of them.
           maxWorkers: '100%',
           testTimeout: 20_000,

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { strToU8, unzipSync, zipSync } from 'fflate';
+import { strToU8 } from 'fflate';
 import { expect, test } from 'vitest';
 import { Grid } from '../../../core/rider/grid.ts';
 import { readDocument } from '../../../electron/documents/read-document.ts';
+import { isZip, type Mutation, mutate, mutateParts, mutationKinds } from '../../helpers/mutate-files.ts';
 
 /** How many mutated files are read; the nightly run sets more. */
 const runs = Number(process.env.FOLDBOOK_FUZZ_CASES ?? 300);
@@ -18,36 +19,13 @@ const samples = [
   Buffer.from('Hi,\n\n1  Kick in    dyn\n2  Snare top  dyn\n\nAna wants lots of vocals.\n'),
 ];
 
-type Mutation = { kind: 'flip' | 'cut' | 'insert' | 'repeat'; at: number; bytes: Uint8Array; length: number };
-
 const mutation: fc.Arbitrary<Mutation> = fc.record({
-  kind: fc.constantFrom('flip', 'cut', 'insert', 'repeat'),
+  kind: fc.constantFrom(...mutationKinds),
   /** Where, as a part of the whole. */
   at: fc.double({ min: 0, max: 1, noNaN: true }),
   bytes: fc.uint8Array({ minLength: 1, maxLength: 40 }),
   length: fc.integer({ min: 1, max: 400 }),
 });
-
-function mutate(content: Uint8Array, { kind, at, bytes, length }: Mutation): Uint8Array<ArrayBuffer> {
-  const place = Math.floor(at * content.length);
-  const [before, after] = [content.subarray(0, place), content.subarray(place)];
-  if (kind === 'flip') return Buffer.concat([before, bytes, after.subarray(bytes.length)]);
-  if (kind === 'cut') return Buffer.concat([before, after.subarray(length)]);
-  if (kind === 'insert') return Buffer.concat([before, bytes, after]);
-  return Buffer.concat([before, after.subarray(0, length), after]);
-}
-
-const isZip = (content: Uint8Array): boolean => content[0] === 0x50 && content[1] === 0x4b;
-
-/** Changes inside the parts of an archive reach further than changes of its packed bytes. */
-function mutateParts(content: Uint8Array, changes: readonly Mutation[]): Uint8Array {
-  const parts = Object.entries(unzipSync(content)).filter(([name]) => name.endsWith('.xml'));
-  changes.forEach((change, place) => {
-    const part = parts[place % parts.length];
-    if (part) part[1] = mutate(part[1], change);
-  });
-  return zipSync(Object.fromEntries(parts), { level: 1 });
-}
 
 async function expectAnswer(content: Uint8Array): Promise<void> {
   const outcome = await readDocument('rider', content);
