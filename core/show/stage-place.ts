@@ -10,3 +10,19 @@ export function placeOf(row: { xM: number | null; yM: number | null }): StagePla
 export function distanceM(a: StagePlace, b: StagePlace): number {
   return Math.hypot(a.xM - b.xM, a.yM - b.yM);
 }
+
+/** A third of the stage across and in depth, as it is called on stage: left is that of a performer facing the audience. */
+export type StageThird = {
+  across: 'right' | 'centre' | 'left';
+  depth: 'downstage' | 'midstage' | 'upstage';
+};
+
+export function thirdOfStage(
+  { xM, yM }: StagePlace,
+  { stageWidthM, stageDepthM }: { stageWidthM: number; stageDepthM: number },
+): StageThird {
+  return {
+    across: xM < -stageWidthM / 6 ? 'right' : xM > stageWidthM / 6 ? 'left' : 'centre',
+    depth: yM < stageDepthM / 3 ? 'downstage' : yM > (2 * stageDepthM) / 3 ? 'upstage' : 'midstage',
+  };
+}

@@ -40,7 +40,7 @@ function KeyList({ title, list }: { title: string; list: readonly Binding[] }) {
           <Fragment key={id}>
             <dt>
               {keys.map((key) => (
-                <kbd key={key}>{key.replaceAll('+', ' ')}</kbd>
+                <kbd key={key}>{key === '+' ? key : key.replaceAll('+', ' ')}</kbd>
               ))}
             </dt>
             <dd>{text}</dd>

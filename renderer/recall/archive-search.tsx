@@ -32,7 +32,7 @@ export function ArchiveSearch({ field, text, found, onText, onOpen }: Props) {
             <strong>{name}</strong>
             <span className="quiet recall-where">
               {kind === 'act' ? '' : `${say.inAct(act.actName)}, `}
-              {act.dayName} {act.date || act.ranAt.slice(0, 10)}
+              {act.dayName} <span className="recall-date">{act.date || act.ranAt.slice(0, 10)}</span>
             </span>
           </>
         )}

@@ -16,7 +16,9 @@ export function LinesBeside({ lines }: { lines: readonly LineInBoth[] }) {
           <th scope="col">{text.source}</th>
           <th scope="col">{text.planned}</th>
           <th scope="col">{text.ran}</th>
-          <th scope="col">{text.lineCheck}</th>
+          <th scope="col" className="recall-found">
+            {text.lineCheck}
+          </th>
         </tr>
       </thead>
       <tbody>
@@ -32,12 +34,12 @@ export function LinesBeside({ lines }: { lines: readonly LineInBoth[] }) {
             </td>
             <td>
               {result ? (
-                <span className={`line-check-${result.found}`}>
+                <span className={`recall-found line-check-${result.found}`}>
                   <span aria-hidden="true">{words.show.signs[result.found]}</span>{' '}
                   {words.show.found[result.found]}
                 </span>
               ) : (
-                <span className="quiet">{text.notHeard}</span>
+                <span className="quiet recall-found">{text.notHeard}</span>
               )}
             </td>
           </tr>

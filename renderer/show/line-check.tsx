@@ -115,7 +115,9 @@ export function LineCheck({ open, lines, results, faults, order, onOrder, onLeav
             </button>
           ))}
         </fieldset>
-        {fault && <LineToMend line={line} fault={fault} came={came} onSwap={swap} />}
+        {fault && fault.found !== 'later' && (
+          <LineToMend line={line} fault={fault} came={came} onSwap={swap} />
+        )}
         <p className="show-caution">{text.caution}</p>
         <div className="line-check-steps">
           <button type="button" onClick={() => step(-1)}>

@@ -2,7 +2,8 @@ import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
 import type { LineFault } from '../../core/run/line-faults.ts';
 import type { Mix } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
-import { deviceNames, deviceText, whoHears } from '../parts/names.ts';
+import { placeOf, thirdOfStage } from '../../core/show/stage-place.ts';
+import { deviceNames, deviceText, listenersOf, whoHears } from '../parts/names.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { findingPlaces } from '../state/finding-places.ts';
@@ -68,6 +69,11 @@ export function Performers({ open, faults, onFault }: Props) {
 function PerformerButton({ open, mix, isChosen }: { open: ActOnScreen; mix: Mix; isChosen: boolean }) {
   const { look } = useHere();
   const places = useMemo(() => findingPlaces(open), [open]);
+  const place =
+    placeOf(mix) ??
+    listenersOf(open.sheet, mix.id)
+      .map(placeOf)
+      .find((it) => it !== null);
   const worst = worstOf(places.ofMix.get(mix.id) ?? []);
   const planned = open.derived.plan.mixes.find((it) => it.mixId === mix.id);
   return (
@@ -83,6 +89,7 @@ function PerformerButton({ open, mix, isChosen }: { open: ActOnScreen; mix: Mix;
         {whoHears(open.sheet, mix)} {worst && <SeverityMark severity={worst} />}
       </strong>
       <span>{deviceNames(open.sheet, planned) ?? deviceText(mix)}</span>
+      {place && <span>{words.show.stands(thirdOfStage(place, open.sheet.rig))}</span>}
     </button>
   );
 }

@@ -79,7 +79,7 @@ export function WhatTheyHear({ open, mix, faults, onLeave }: Props) {
         ].join(' · ')}
       </p>
       {heard.length === 0 ? (
-        <p>{text.nothing}</p>
+        <p className="show-way">{mix.mixedAt === 'elsewhere' ? text.elsewhere : text.nothing}</p>
       ) : (
         <table ref={table} onKeyDown={onKeyDown}>
           <caption className="unseen">{text.hears(who)}</caption>

@@ -1,5 +1,6 @@
 import type { CheckOrder } from '../../core/run/lines-to-check.ts';
 import type { LineFinding } from '../../core/show/as-ran.ts';
+import type { StageThird } from '../../core/show/stage-place.ts';
 import type { PickUp } from '../../core/show/words.ts';
 import { count } from './count.ts';
 
@@ -40,7 +41,9 @@ export const englishShow = {
   // What a performer hears.
   performers: 'Performers',
   hears: (who: string) => `${who} hears`,
+  stands: ({ across, depth }: StageThird) => `${depth} ${across}`,
   nothing: 'Nothing is in this mix.',
+  elsewhere: 'It is mixed on the band’s own desk: no send of the house desk reaches it.',
   level: 'dB',
   source: 'source',
   copy: 'copy',
