@@ -168,11 +168,13 @@ export class Foldbook {
     for (const key of keys) await this.page.keyboard.press(key);
   }
 
-  /** The name of what has the focus, as it is read out. */
+  /** The name of what has the focus, as it is read out; empty where nothing has it. */
   focused(): Promise<string> {
     return this.page.evaluate(() => {
       const element = document.activeElement;
-      return element?.getAttribute('aria-label') ?? element?.textContent?.trim() ?? '';
+      if (!element || element === document.body) return '';
+      const label = 'labels' in element ? (element as HTMLInputElement).labels?.[0] : null;
+      return (element.getAttribute('aria-label') ?? label?.textContent ?? element.textContent ?? '').trim();
     });
   }
 }
