@@ -4,16 +4,18 @@ import { actSheet, actsOfDay } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 import type { ActPatch } from './act-patch.ts';
+import { plugsAhead } from './ahead.ts';
 import { deskFirst } from './desk-first.ts';
 import { entriesOfDay } from './entries.ts';
 import { boundParts } from './lower-bound.ts';
-import { criticalPath, type Person, sendPeople } from './people.ts';
+import { criticalPath, type Person } from './people.ts';
 import { schedule } from './schedule.ts';
 import { secondsBetween } from './seconds-between.ts';
 import type { Task } from './task.ts';
 import { slotSeconds } from './task-kinds.ts';
 import { tasksBetween } from './tasks-between.ts';
 import { precedenceOrder, type Work } from './timetable.ts';
+import { waySeconds, withWays } from './ways.ts';
 
 export type ScheduledTask = Task & {
   startSeconds: number;
@@ -32,8 +34,10 @@ export type Changeover = {
   people: Person[];
   /** Tasks that nobody can be late with, first to last. */
   criticalPath: number[];
-  /** null where there is no schedule; `problem` says why. */
+  /** With the ways from task to task; null where there is no schedule; `problem` says why. */
   secondsNeeded: number | null;
+  /** The same if nobody had to walk further than a few steps. */
+  secondsWithoutWays: number | null;
   /** Nobody can do it faster, with any order of the same tasks. */
   lowerBoundSeconds: number;
   /** What keeps it from being shorter: more hands help only where it says so. */
@@ -41,6 +45,8 @@ export type Changeover = {
   /** See `secondsBetween`. */
   secondsThere: number;
   problem: string | null;
+  /** Plugged while the act before still plays; no part of the schedule. */
+  ahead: Task[];
 };
 
 /** Tries of the search for a shorter schedule: about 50 ms for a changeover of 40 lines. */
@@ -74,6 +80,7 @@ export function changeoverBetween(day: Day, from: ActPatch, to: ActPatch, tries 
     fromActId: from.sheet.act.id,
     toActId: to.sheet.act.id,
     secondsThere: secondsBetween(day, from.sheet.act, to.sheet.act),
+    ahead: plugsAhead(to),
   });
 }
 
@@ -82,7 +89,12 @@ export function scheduleTasks(
   tasks: Task[],
   crewSize: number,
   tries: number,
-  acts: Pick<Changeover, 'fromActId' | 'toActId' | 'secondsThere'>,
+  {
+    fromActId,
+    toActId,
+    secondsThere,
+    ahead,
+  }: Pick<Changeover, 'fromActId' | 'toActId' | 'secondsThere' | 'ahead'>,
 ): Changeover {
   const work = workOf(tasks, crewSize);
   const order = precedenceOrder(work) ?? [];
@@ -90,7 +102,14 @@ export function scheduleTasks(
   const [hands = 0, desk = 0] = parts.resources;
   const bound = Math.max(parts.order, hands, desk);
   const limitedBy = bound === parts.order ? 'order of tasks' : bound === desk ? 'desk' : 'hands';
-  const base = { ...acts, lowerBoundSeconds: bound * slotSeconds, limitedBy } as const;
+  const base = {
+    fromActId,
+    toActId,
+    secondsThere,
+    ahead,
+    lowerBoundSeconds: bound * slotSeconds,
+    limitedBy,
+  } as const;
   const found = schedule(work, deskFirst(tasks), tries);
   if (!found)
     return {
@@ -105,23 +124,26 @@ export function scheduleTasks(
       people: [],
       criticalPath: [],
       secondsNeeded: null,
+      secondsWithoutWays: null,
       problem: whyNoSchedule(tasks, crewSize),
     };
-  const { start, end } = found.timetable;
-  const { people, ofTask } = sendPeople(tasks, start, crewSize);
-  const critical = criticalPath(tasks, start, ofTask);
+  const { start, end, ofTask, people } = withWays(tasks, found.timetable.start, crewSize, tries);
+  const critical = criticalPath(tasks, start, ofTask, (before, after) =>
+    waySeconds(before.place, after.place),
+  );
   return {
     ...base,
     tasks: tasks.map((task, index) => ({
       ...task,
-      startSeconds: (start[index] ?? 0) * slotSeconds,
-      endSeconds: (start[index] ?? 0) * slotSeconds + task.seconds,
+      startSeconds: start[index] ?? 0,
+      endSeconds: (start[index] ?? 0) + task.seconds,
       people: ofTask[index] ?? [],
       isCritical: critical.includes(index),
     })),
     people,
     criticalPath: critical,
-    secondsNeeded: end * slotSeconds,
+    secondsNeeded: end,
+    secondsWithoutWays: found.timetable.end * slotSeconds,
     problem: null,
   };
 }

@@ -138,9 +138,16 @@ class TaskList {
       else if (entry === 'hot') this.#addPlugged(source, patch.socketId);
       else if (this.#rolledOn.has(source.riser)) this.#waitFor(source.id, this.#rolledOn.get(source.riser));
     }
+    this.#addPhantomOn('cold');
+    this.#addPhantomOn('hot');
+  }
+
+  /** 48 V for what was plugged ahead need not wait for what is still to be plugged. What was checked ahead has it. */
+  #addPhantomOn(entry: 'hot' | 'cold'): void {
+    if (entry === 'cold' && this.#to.sheet.act.lineCheckAhead) return;
     const on = this.#to.plan.patches.filter(
       ({ sourceId, socketId, phantomOn }) =>
-        phantomOn && socketId !== null && this.#to.entryOf(sourceId) === 'hot',
+        phantomOn && socketId !== null && this.#to.entryOf(sourceId) === entry,
     );
     if (on.length === 0) return;
     const names = on.map(({ socketId }) => nameOfSocket(this.#to.sheet, socketId) ?? '');

@@ -1,4 +1,5 @@
 import type { Changeover, ScheduledTask } from '../changeover/changeover.ts';
+import type { Task } from '../changeover/task.ts';
 import { sheetOfAct } from './act-heading.ts';
 import type { ActView } from './act-view.ts';
 import { cautions } from './cautions.ts';
@@ -29,6 +30,9 @@ const who: Field<TaskView> = {
     return task.desk > 0 ? ['desk', ...names].join(', ') : names.join(', ');
   },
 };
+
+const aheadWhat: Field<Task> = { title: 'What', grow: 3, of: (task) => task.what };
+const aheadWhere: Field<Task> = { title: 'Where', grow: 1, of: (task) => task.placeName };
 
 /** Each person's tasks in the order they are walked. */
 export function changeoverByPerson(view: ActView, before: ChangeoverView | null): Sheet {
@@ -64,6 +68,18 @@ export function changeoverByPlace(view: ActView, before: ChangeoverView | null):
   ]);
 }
 
+/** What is plugged while the act before still plays. */
+function aheadOf({ fromName, changeover }: ChangeoverView): Part[] {
+  if (changeover.ahead.length === 0) return [];
+  const fields = [aheadWhat, aheadWhere, tickField<Task>('Done')];
+  return [
+    tableOf(fields, changeover.ahead, {
+      heading: `Ahead, while ${fromName} plays`,
+      key: (task) => `ahead ${task.sourceId} ${task.socketId}`,
+    }),
+  ];
+}
+
 /** "A2" comes before "A10". */
 const collator = new Intl.Collator('en', { numeric: true });
 
@@ -75,7 +91,7 @@ function changeoverSheet(
   partsOf: (changeover: Changeover) => Part[],
 ): Sheet {
   const parts: Part[] = before
-    ? partsOf(before.changeover)
+    ? [...aheadOf(before), ...partsOf(before.changeover)]
     : [
         {
           is: 'text',

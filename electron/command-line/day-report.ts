@@ -1,14 +1,18 @@
 import type { Changeover } from '../../core/changeover/changeover.ts';
+import { type ChangeoverTime, changeoverTime } from '../../core/changeover/minutes-of-patch.ts';
 import type { DayDoubt } from '../../core/plan/day/check-day.ts';
 import { clock } from '../../core/plan/day/check-day.ts';
 import { patchCosts } from '../../core/plan/day/costs.ts';
+import { patchOfAssignment } from '../../core/plan/day/day-patch.ts';
 import { type DayPlan, layerNames, type PlannedLayer } from '../../core/plan/day/day-plan.ts';
 import { evaluate } from '../../core/plan/day/evaluate.ts';
 import { habits, patchByHabit } from '../../core/plan/day/habits.ts';
 import { nearestInWords } from '../../core/plan/day/nearest-plan.ts';
 import { type Assignment, type Layer, slotsTaken } from '../../core/plan/day/problem.ts';
 import type { StockReport } from '../../core/plan/day/stock.ts';
+import type { Plan } from '../../core/plan/plan.ts';
 import type { Day } from '../../core/show/act.ts';
+import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Show } from '../../core/show/show.ts';
 
 /** Everything that is known of a planned day, for people and programs that read JSON. Times are in seconds. */
@@ -17,9 +21,16 @@ export function dayReport(
   day: Day,
   plan: DayPlan,
   changeovers: readonly Changeover[],
-  more: { doubts: DayDoubt[]; stock: StockReport; milliseconds: number },
+  more: {
+    doubts: DayDoubt[];
+    stock: StockReport;
+    milliseconds: number;
+    sides: readonly { sheet: ActSheet; plan: Plan }[];
+  },
 ) {
   const { sockets } = plan.layers;
+  const timeOf = (assignment: Assignment) =>
+    changeoverTime(day, more.sides, patchOfAssignment(sockets.layer, assignment), triesToCompare);
   return {
     day: day.name,
     milliseconds: more.milliseconds,
@@ -29,7 +40,9 @@ export function dayReport(
     conflict: conflictReport(sockets),
     notes: [...more.doubts.map((it) => `${it.what} ${it.todo}`), ...plan.notes],
     layers: Object.fromEntries(layerNames.map((name) => [name, layerReport(plan.layers[name])])),
-    habits: sockets.proof === 'no plan' ? [] : habits.map((habit) => habitReport(sockets, habit)),
+    // The plan and the habits on the same day, measured alike.
+    plan: sockets.proof === 'no plan' ? null : planReport(sockets, timeOf),
+    habits: sockets.proof === 'no plan' ? [] : habits.map((habit) => habitReport(sockets, habit, timeOf)),
     stock: more.stock,
     changeovers: changeovers.map((changeover) => changeoverReport(show, changeover)),
   };
@@ -103,16 +116,41 @@ function costs({ proof, plan, gapPercent }: PlannedLayer) {
   return { objective: plan.cost, bound: plan.bound, gapPercent: round(gapPercent) };
 }
 
+function planReport({ plan, evaluation }: PlannedLayer, timeOf: (assignment: Assignment) => ChangeoverTime) {
+  return {
+    ...timeReport(timeOf(plan.assignment)),
+    objective: plan.cost,
+    replugsInChangeovers: evaluation.beforeAct.slice(1).reduce((sum, act) => sum + act.hot, 0),
+  };
+}
+
+/** Tries for each changeover of a day that is only to be compared. */
+const triesToCompare = 20;
+
 /** What the same day costs when it is patched by a habit. */
-function habitReport({ layer, plan }: PlannedLayer, habit: (typeof habits)[number]) {
-  const { cost, beforeAct, broken } = evaluate(layer, patchByHabit(layer, habit));
+function habitReport(
+  { layer, plan }: PlannedLayer,
+  habit: (typeof habits)[number],
+  timeOf: (assignment: Assignment) => ChangeoverTime,
+) {
+  const assignment = patchByHabit(layer, habit);
+  const { cost, beforeAct, broken } = evaluate(layer, assignment);
   return {
     habit,
+    ...timeReport(timeOf(assignment)),
     objective: cost,
     overPlanPercent: round((100 * (cost - plan.cost)) / Math.max(1, plan.cost)),
     replugsInChangeovers: beforeAct.slice(1).reduce((sum, act) => sum + act.hot, 0),
     withoutPlace: broken.filter((it) => it.rule === 'no slot').length,
     brokenRules: broken.length,
+  };
+}
+
+function timeReport({ seconds, handSeconds, tooLong }: ChangeoverTime) {
+  return {
+    minutesInChangeovers: seconds === null ? null : round(seconds / 60),
+    handMinutesInChangeovers: round(handSeconds / 60),
+    changeoversTooLong: tooLong,
   };
 }
 
@@ -128,8 +166,10 @@ function changeoverReport(show: Show, changeover: Changeover) {
     minutesThere: round(secondsThere / 60),
     fits: secondsNeeded === null ? null : secondsNeeded <= secondsThere,
     lowerBoundSeconds: changeover.lowerBoundSeconds,
+    secondsWithoutWays: changeover.secondsWithoutWays,
     limitedBy: changeover.limitedBy,
     problem: changeover.problem,
+    ahead: changeover.ahead.map(({ what, placeName }) => ({ what, place: placeName })),
     criticalPath: changeover.criticalPath.map((index) => changeover.tasks[index]?.what),
     people: changeover.people.map(({ name, tasks, walkM, walkSeconds }) => ({
       name,

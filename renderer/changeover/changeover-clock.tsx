@@ -24,7 +24,9 @@ type Props = {
 /** The time there is and the time it takes, the clock, and the people who do it. */
 export function ChangeoverClock({ day, from, to, changeover, secondsLeft, done, ticks }: Props) {
   const text = words.changeover;
-  const { secondsNeeded, secondsThere, lowerBoundSeconds, limitedBy, problem } = changeover;
+  const { secondsNeeded, secondsWithoutWays, secondsThere, lowerBoundSeconds, limitedBy, problem } =
+    changeover;
+  const ways = (secondsNeeded ?? 0) - (secondsWithoutWays ?? 0);
   const spare = secondsNeeded === null ? null : secondsThere - secondsNeeded;
   return (
     <section className="changeover-clock" aria-label={text.there}>
@@ -50,7 +52,8 @@ export function ChangeoverClock({ day, from, to, changeover, secondsLeft, done, 
         )}
         {secondsNeeded !== null && (
           <p>
-            {text.bound(lengthText(lowerBoundSeconds))} {text.limit[limitedBy]}
+            {text.bound(lengthText(lowerBoundSeconds))} {ways > 0 && text.ways(lengthText(ways))}{' '}
+            {text.limit[limitedBy]}
           </p>
         )}
         <p role="status">

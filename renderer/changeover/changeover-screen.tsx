@@ -19,7 +19,7 @@ import { words } from '../wording/words.ts';
 import { changeoverTo, dayOnScreen } from './changeover-cache.ts';
 import { ChangeoverClock } from './changeover-clock.tsx';
 import { DeviceTable } from './device-table.tsx';
-import { groupsByPerson, groupsByPlace } from './task-groups.ts';
+import { groupAhead, groupsByPerson, groupsByPlace } from './task-groups.ts';
 import { CriticalMark, TaskLists } from './task-lists.tsx';
 import { clearTicks, tickClock, ticksOf, tickTask } from './ticks.ts';
 import './changeover-screen.css';
@@ -58,10 +58,10 @@ function Between({ day, from, to, changeover }: BetweenProps) {
   const isDone = (task: ScheduledTask) => ticks.has(keyOfTask(task));
   const done = changeover.tasks.filter(isDone).length;
   const secondsLeft = useMemo(() => secondsOfRest(changeover, day.crewSize, ticks), [changeover, day, ticks]);
-  const groups = useMemo(
-    () => (view === 'people' ? groupsByPerson(changeover) : groupsByPlace(changeover, to.sheet)),
-    [view, changeover, to],
-  );
+  const groups = useMemo(() => {
+    const all = view === 'people' ? groupsByPerson(changeover) : groupsByPlace(changeover, to.sheet);
+    return [...all.slice(0, 1), ...groupAhead(changeover, from.sheet.act.name), ...all.slice(1)];
+  }, [view, changeover, from, to]);
   const nameOf = (task: ScheduledTask) =>
     task.people.map((person) => changeover.people[person]?.name ?? '').join(', ');
   useMomentKeys((key) => {

@@ -8,6 +8,20 @@ export type TaskGroup = { key: string; head: string; note: string; tasks: Schedu
 const byStart = (one: ScheduledTask, other: ScheduledTask) =>
   one.startSeconds - other.startSeconds || one.endSeconds - other.endSeconds;
 
+/** What is plugged before the changeover begins; none where there is nothing. */
+export function groupAhead({ ahead }: Changeover, from: string): TaskGroup[] {
+  if (ahead.length === 0) return [];
+  const text = words.changeover;
+  const tasks = ahead.map((task) => ({
+    ...task,
+    startSeconds: 0,
+    endSeconds: 0,
+    people: [],
+    isCritical: false,
+  }));
+  return [{ key: 'ahead', head: text.ahead(from), note: text.taskCount(tasks.length), tasks }];
+}
+
 /** What the desk and each person does, one after the other, and what nobody is there for. What two carry stands in both lists. */
 export function groupsByPerson({ tasks, people }: Changeover): TaskGroup[] {
   const text = words.changeover;

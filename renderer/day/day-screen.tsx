@@ -102,6 +102,8 @@ function DayParts({ day }: { day: Day }) {
       ) : (
         <>
           <PlanPanel
+            day={day}
+            open={on.acts}
             work={work}
             planning={planning}
             found={found}

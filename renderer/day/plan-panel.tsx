@@ -1,9 +1,10 @@
 import type { DayDoubt } from '../../core/plan/day/check-day.ts';
 import type { DayPatch } from '../../core/plan/day/day-patch.ts';
 import { type LayerName, layerNames, type PlannedLayer } from '../../core/plan/day/day-plan.ts';
-import type { Act } from '../../core/show/act.ts';
+import type { Act, Day } from '../../core/show/act.ts';
 import type { Severity } from '../../core/show/words.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
+import type { ActOnScreen } from '../state/derive-cache.ts';
 import { words } from '../wording/words.ts';
 import type { Planning } from './day-planning.ts';
 import type { FoundPlan } from './found-plan.ts';
@@ -13,6 +14,9 @@ import type { DayWork } from './use-day-work.ts';
 import './plan-panel.css';
 
 type Props = {
+  day: Day;
+  /** The acts of the day with their plans. */
+  open: readonly ActOnScreen[];
   work: DayWork;
   planning: Planning;
   found: FoundPlan | 'stale' | null;
@@ -41,11 +45,12 @@ export function PlanPanel(props: Props) {
     <div className="plan-panel">
       <div className="plan-panel-top">
         <PlanCosts
+          day={props.day}
+          acts={props.open}
           work={work}
           planned={soFar ?? (plan?.hasPatch ? plan.patch : null)}
           proof={plan?.hasPatch ? proofText(plan.plan.layers.sockets) : ''}
           isTaken={isTaken}
-          hidesHabits={plan?.hasPatch === true && !isTaken}
         />
         <div className="plan-panel-planner">
           {planning.is === 'running' ? (

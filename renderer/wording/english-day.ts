@@ -55,7 +55,11 @@ export const englishDay = {
   openLabel: (source: string) => `Open the lock of ${source}`,
 
   // What the day costs.
-  costs: 'Lines to plug in the changeovers, all day',
+  costs: 'What the changeovers of the day cost, together',
+  linesToPlug: (lines: number) => count(lines, 'line'),
+  minutesAllDay: (minutes: number) => `${minutes} min`,
+  handMinutes: (minutes: number) => `${minutes} min of hands`,
+  changeoversTooLong: (n: number) => `${count(n, 'changeover')} too long`,
   now: 'As it stands',
   habit: {
     'list order': 'Each list from socket 1',

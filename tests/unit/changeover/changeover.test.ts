@@ -150,8 +150,25 @@ test('the schedule breaks nothing, meets its own bound here, and everybody has o
   }
 });
 
-test('the critical path runs without a gap from the start to the end', () => {
-  const { criticalPath, tasks, secondsNeeded } = changeoverOf(patched(usual));
+test('what the plan counts on being plugged ahead is told, box by box, and costs the changeover nothing', () => {
+  const { ahead, tasks } = changeoverOf(patched(usual));
+  expect(ahead.map((it) => it.what)).toEqual(['Plug Keys L into A3.', 'Plug Keys R into A4.']);
+  expect(tasks.some((it) => it.what.includes('Keys L into'))).toBe(false);
+});
+
+test('48 V for what was plugged ahead goes on after the recall, and not before outputs are muted', () => {
+  const sources = withFields(plain, 'sources', 'c keys l', { phantom: 'needed' });
+  const changeover = changeoverOf(patched(usual, { sources }));
+  const at = (text: string) => changeover.tasks[placeOf(changeover, text)];
+  expect(at('48 V on for A3')?.after).toEqual([placeOf(changeover, 'Recall')]);
+  expect(at('Check Keys L')?.after).toContain(placeOf(changeover, '48 V on for A3'));
+  const acts = withFields(plain, 'acts', 'choir', { lineCheckAhead: true });
+  expect(placeOf(changeoverOf(patched(usual, { sources, acts })), '48 V on for A3')).toBe(-1);
+});
+
+test('the critical path runs without a gap from the start to the end, where nobody has far to walk', () => {
+  const { criticalPath, tasks, secondsNeeded, secondsWithoutWays } = changeoverOf(patched(usual));
+  expect(secondsNeeded).toBe(secondsWithoutWays);
   const path = criticalPath.map((index) => tasks[index]);
   expect(path[0]?.startSeconds).toBe(0);
   expect(path.at(-1)?.endSeconds).toBe(secondsNeeded);

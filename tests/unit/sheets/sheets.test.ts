@@ -112,8 +112,15 @@ describe('the changeover', () => {
     expect(all.length).toBeGreaterThan(12);
   });
 
+  test('tells first what is plugged ahead, while the act before plays', () => {
+    for (const [first] of [byPerson, byPlace]) {
+      expect(first?.heading).toBe('Ahead, while Tin Lanterns plays');
+      expect(whats([first as TablePart], 'What')).toContain('Plug Keys L 12 into D2.');
+    }
+  });
+
   test('mutes the outputs before anything else, and opens them last', () => {
-    const desk = wordsOf(byPerson[0] as TablePart);
+    const desk = wordsOf(byPerson.find((it) => it.heading === 'Desk') as TablePart);
     expect(desk[0]?.[1]).toMatch(/^Mute every output/);
     expect(desk.at(-1)?.[1]).toMatch(/^Open the outputs/);
   });
