@@ -76,6 +76,7 @@ function aheadOf({ fromName, changeover }: ChangeoverView): Part[] {
     tableOf(fields, changeover.ahead, {
       heading: `Ahead, while ${fromName} plays`,
       key: (task) => `ahead ${task.sourceId} ${task.socketId}`,
+      empty: 'Nothing is plugged ahead.',
     }),
   ];
 }
