@@ -480,9 +480,14 @@ export const english = {
 
   rig: {
     empty: 'There is no house rig yet.',
-    emptyTodo: 'Begin with a small one and change its numbers to what the house has.',
+    emptyTodo:
+      'Begin with a small one (a box of 32, four wedges, two packs, a cue wedge and a cue pack) and change it to what the house has.',
     makeFirst: 'Begin with a small rig',
     made: 'A small house rig',
+    madeOutput: (n: number) => `Out ${n}`,
+    madeDeskOutput: (n: number) => `Desk ${n}`,
+    madeDevice: { wedge: (n: number) => `Wedge ${n}`, 'in-ear': (n: number) => `Pack ${n}` },
+    madeCue: { wedge: 'Cue wedge', 'in-ear': 'Cue pack' },
     desk: 'Desk',
     boxes: 'Stage boxes',
     sockets: 'Sockets',
