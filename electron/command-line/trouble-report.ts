@@ -77,7 +77,7 @@ function logs(): Part[] {
 function newestCopy(): Part[] {
   const [copy] = copiesIn(new CopyFolders(dataFolder()).first);
   if (!copy) return [];
-  const what = 'ALL of the show: acts, names, notes, riders, as of that copy';
+  const what = 'ALL of the show: acts, names, notes, riders, and the archive of past acts, as of that copy';
   return [{ name: `show/${copy.name}`, bytes: readFileSync(copy.path), what }];
 }
 
