@@ -69,6 +69,9 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
   return facts;
 }
 
+/** "2 wedges on one mix" says of the device that both hear the same. */
+const onOneMix =
+  /\b(?:on |auf |sur |en |in |op |em )?(?:one|a single|ein(?:em)?|un|una|uno|een|uma?) (?:mix|weg|circuit|mezcla|groep|via|aux|send|mandata|mistura)\b/g;
 const forBoth =
   /\b(?:for|fur|pour|para|per|voor) (?:both|beide|(?:les|los|las) (?:deux|dos|tres)|entrambi|tutti|os dois|all|alle|todos|tous)\b/g;
 
@@ -77,6 +80,7 @@ export function isDevice(text: string, walk: Walk): boolean {
   const plain = fold(withDigits(text, walk.tongue))
     .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
     .replace(forBoth, ' ')
+    .replace(onOneMix, ' ')
     .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
   const tokens = tokenize(plain).filter((token) => token.kind !== 'mark');
   // A word that is only nearly one for whose the device is ("Sable", "salle") may as well be a name.

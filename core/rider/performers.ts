@@ -3,7 +3,7 @@ import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
-import { groupOfStem, readSourceName } from './source-name.ts';
+import { groupOfStem, kindOfStem, readSourceName } from './source-name.ts';
 import { fold, squash, tidy, tokenize } from './text.ts';
 import { playerWords } from './vocabulary.ts';
 import { givenNames } from './words/players.ts';
@@ -160,7 +160,7 @@ function settleNamesOnly(work: Work): void {
     const stems = stemsOfPerformer(work, performer);
     const voice = stems.find((stem) => groupOfStem(stem) === 'vocals');
     const stem = voice ?? stems[0] ?? null;
-    const guess = stem === null ? 'vocal' : stem === 'guitar' ? 'electric guitar' : stem;
+    const guess = stem === null ? 'vocal' : kindOfStem(stem);
     const answer = work.asker.ask({
       matter: 'kind',
       at: input.found.at,

@@ -120,7 +120,8 @@ export function readSourceName(text: string, tongue: Tongue): SourceName {
 
 function readAnew(text: string, tongue: Tongue): SourceName {
   const tokens = splitSides(tokenize(text), tongue);
-  const hits = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
+  const found = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
+  const hits = withoutAsides(found, tokens);
   const read: SourceName = {
     text,
     tokens,
@@ -189,6 +190,49 @@ function withoutPeople<H extends Hit<string, string>>(
   const others = hits.some((hit) => !isPerson(hit) && hit.senses.some((sense) => sense.subject === 'source'));
   return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
 }
+
+const isSource = (hit: Hit<string, string>) => hit.senses.some((sense) => sense.subject === 'source');
+const meansAny = (hit: Hit<string, string>, stems: ReadonlySet<string>) =>
+  hit.senses.some((sense) => sense.subject === 'source' && stems.has(sense.meaning));
+
+/** Says that a player sings besides; the line is still the instrument's. */
+const singing = new Set(['sings', 'singing', 'singt', 'chante', 'canta', 'zingt']);
+/** Where toms stand; other things stand there too. */
+const tomPlaces = new Set(['floor', 'rack']);
+const ofKit: ReadonlySet<string> = new Set([
+  'drums',
+  'tom',
+  'rack tom',
+  'floor tom',
+  'kick',
+  'snare',
+  'overhead',
+]);
+const triggers = new Set(['trigger', 'triggers', 'trig']);
+const shells: ReadonlySet<string> = new Set(['kick', 'snare', 'tom', 'rack tom', 'floor tom']);
+
+/** Leaves out words that mean a source by themselves and only tell something of another here. */
+function withoutAsides<H extends Hit<string, string>>(hits: readonly H[], tokens: readonly Token[]): H[] {
+  const wordOf = (hit: H) => (hit.to - hit.from === 1 ? (tokens[hit.from]?.text ?? '') : '');
+  const others = (hit: H) => hits.filter((it) => it !== hit && isSource(it));
+  return hits.filter((hit) => {
+    const word = wordOf(hit);
+    if (singing.has(word)) return others(hit).length === 0;
+    // "Clog floor", "Synth stack (summed in rack)", "XLR out of rack".
+    if (tomPlaces.has(word)) {
+      const before = tokens[hit.from - 1];
+      const isPlace = before?.kind === 'word' && !hits.some((it) => it.from < hit.from && it.to >= hit.from);
+      return !isPlace && !others(hit).some((it) => !meansAny(it, ofKit));
+    }
+    // "Kick (trigger + mic)" is the kick.
+    if (triggers.has(word))
+      return !(others(hit).some((it) => meansAny(it, shells)) && hits.some((it) => isPickUp(it, 'mic')));
+    return true;
+  });
+}
+
+const isPickUp = (hit: Hit<string, string>, pickUp: PickUp) =>
+  hit.senses.some((sense) => sense.subject === 'pickUp' && sense.meaning === pickUp);
 
 /** "Kick in/out" is read as a kick in and the word out: it is both halves of a kick. */
 function openHalves(read: SourceName): void {
@@ -353,8 +397,21 @@ export function kindOf(name: SourceName, pickUp: PickUp | null): { kind: SourceK
       (row.pickUp === undefined || pickUp === row.pickUp || name.pickUps.has(row.pickUp)),
   );
   if (exact) return { kind: exact.kind, certainty: Math.min(name.certainty, exact.certainty ?? 1) };
-  return { kind: stem === 'guitar' ? 'electric guitar' : stem, certainty: name.certainty };
+  return { kind: kindOfStem(stem), certainty: name.certainty };
 }
+
+/** The kind that a stem is by itself. */
+export function kindOfStem(stem: Stem): SourceKind {
+  return stem in likelyKinds ? likelyKinds[stem as UnsettledStem] : (stem as SourceKind);
+}
+
+type UnsettledStem = Exclude<Stem, SourceKind>;
+const likelyKinds: Record<UnsettledStem, SourceKind> = {
+  guitar: 'electric guitar',
+  conductor: 'talkback',
+  soloist: 'lead vocal',
+  mc: 'presenter',
+};
 
 /** Stem and the words beside it to the exact kind; the first row that fits holds. */
 const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind; certainty?: number }[] = [
@@ -367,7 +424,9 @@ const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind;
   { stem: 'tom', part: 'high', kind: 'rack tom' },
   { stem: 'tom', part: 'top', kind: 'rack tom', certainty: 0.8 },
   { stem: 'tom', part: 'middle', kind: 'rack tom' },
+  { stem: 'snare', part: 'low', kind: 'snare bottom', certainty: 0.85 },
   { stem: 'drums', part: 'synthetic', kind: 'electronic drums' },
+  { stem: 'tom', part: 'synthetic', kind: 'electronic drums' },
   { stem: 'drums', part: 'electric', kind: 'electronic drums' },
   { stem: 'bass', part: 'synthetic', kind: 'synth bass' },
   { stem: 'bass', pickUp: 'di', kind: 'bass di' },
@@ -387,10 +446,15 @@ const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind;
   { stem: 'vocal', part: 'lead', kind: 'lead vocal' },
   { stem: 'lead vocal', part: 'spare', kind: 'spare vocal' },
   { stem: 'lead vocal', part: 'backing', kind: 'backing vocal' },
+  { stem: 'conductor', kind: 'talkback', certainty: 0.75 },
+  // A soloist may play: only a microphone in the hand or on the head says that the soloist sings.
+  { stem: 'soloist', pickUp: 'wireless', kind: 'lead vocal', certainty: 0.85 },
+  { stem: 'soloist', kind: 'lead vocal', certainty: 0.65 },
+  { stem: 'mc', kind: 'presenter', certainty: 0.85 },
   { stem: 'spare line', pickUp: 'mic', kind: 'spare vocal', certainty: 0.7 },
   { stem: 'spare line', pickUp: 'wireless', kind: 'spare vocal', certainty: 0.7 },
 ];
 
 export function groupOfStem(stem: Stem): SourceGroup {
-  return stem === 'guitar' ? 'guitars' : factsOfKind(stem).group;
+  return factsOfKind(kindOfStem(stem)).group;
 }

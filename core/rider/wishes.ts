@@ -372,7 +372,7 @@ function readSameAs(
   let used = number ? number[0].length : 0;
   if (!other) {
     const cut =
-      /\b(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en|without|ohne|sans)\b|[(+]/i.exec(
+      /(?<!\p{L})(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en|without|ohne|sans)(?!\p{L})|[(+]/iu.exec(
         tail,
       );
     const named = tidy(cut ? tail.slice(0, cut.index) : tail)
@@ -393,7 +393,7 @@ function readSameAs(
       .slice(used)
       .replace(/^\W+/, '')
       .replace(
-        /^(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en)\b\s*/i,
+        /^(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en)(?!\p{L})\s*/iu,
         '',
       ),
   );

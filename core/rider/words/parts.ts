@@ -48,7 +48,7 @@ export const parts: WordTable<Part> = {
     pt: 'cima, em cima',
   },
   bottom: {
-    trade: 'bottom, bot, btm, under, bott, botm, underneath, wires',
+    trade: 'bottom, bot, btm, under, bott, botm, underneath, wires, dn, down',
     de: 'unten, unt',
     fr: 'dessous',
     es: 'abajo, inferior',
@@ -130,7 +130,15 @@ export const parts: WordTable<Part> = {
     nl: 'versterker, kast',
     pt: 'amplificador, amp, caixa amp',
   },
-  synthetic: { trade: 'synth, synthesizer', de: 'synth', fr: 'synthé', es: 'sinte', it: 'synth' },
+  synthetic: {
+    trade: 'synth, synthesizer, electronic, electronics',
+    de: 'synth, elektronisch, elektronische, elektronisches',
+    fr: 'synthé, électronique, électroniques',
+    es: 'sinte, electrónico, electrónica, electrónicos',
+    it: 'synth, elettronico, elettronica, elettronici',
+    nl: 'elektronisch, elektronische',
+    pt: 'eletrônico, eletrónico, eletrônica',
+  },
   optional: {
     trade:
       'optional, opt, if needed, if available, if possible, nice to have, tbc, maybe, only on big stages, if required, when available',
