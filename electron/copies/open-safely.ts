@@ -56,7 +56,7 @@ function recover(path: string, problem: Problem, settings: Settings, now: () => 
   if (saved?.isWhole) {
     const repaired = openShow(path, { firstRows: () => documentFromShow(saved.show), now });
     if (repaired.ok)
-      return sheltered(repaired.value, settings, repairedNotice(saved.rowCount, aside), archived);
+      return sheltered(repaired.value, settings, repairedNotice(problem, saved.rowCount, aside), archived);
   }
   const restored = restoreNewest(path, settings.folders, now);
   if (restored) return sheltered(restored.show, settings, restoredNotice(restored, problem, aside), archived);
@@ -181,9 +181,9 @@ function missing({ copy, ageMs }: Restored): Problem {
   );
 }
 
-function repairedNotice(rowCount: number, aside: string): Problem {
+function repairedNotice({ what }: Problem, rowCount: number, aside: string): Problem {
   return said(
-    `The show was damaged. All of its ${rowCount} rows could be read, and it was written anew.`,
+    `The show was damaged. All of its ${rowCount} rows could be read, and it was written anew. What was found: ${what}`,
     `Look through the acts: a letter may be wrong. Undo begins anew. The damaged file is kept: ${aside}.`,
   );
 }

@@ -3,6 +3,7 @@ import type { Standing } from '../../core/contract/contract.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type TableName, tableNames } from '../../core/show/show.ts';
 import { type Column, columnsOf } from './columns.ts';
+import { RowSums } from './row-sums.ts';
 import { quoteName } from './rows.ts';
 
 /** More steps than anyone takes back in a day; older ones are forgotten. */
@@ -38,6 +39,7 @@ export type Touched = { table: TableName; id: Id };
 export class History {
   readonly #database: Database;
   readonly #device: string;
+  readonly #sums: RowSums;
   readonly #run: ReturnType<typeof prepareStatements>;
 
   /** `device`: the name of this machine, under which writes are told. */
@@ -47,6 +49,7 @@ export class History {
     // Where there is no row, nothing is recorded: that is how the first show comes in.
     database.exec('CREATE TEMP TABLE "recording" ("step" INTEGER NOT NULL)');
     for (const table of tableNames) database.exec(triggersOf(table, columnsOf[table]));
+    this.#sums = new RowSums(database);
     this.#run = prepareStatements(database);
   }
 
@@ -95,6 +98,11 @@ export class History {
     this.#countWrite(step, madeAt, to === 'undone' ? 'undone' : 'done again');
   }
 
+  /** The first row that is not as it was written, in words; null where all are. */
+  wrongRow(): string | null {
+    return this.#sums.wrong();
+  }
+
   /** The writes after one revision up to another, the oldest first. */
   writings(after: number, upTo: number): Writing[] {
     const found = this.#run.writings.all(after, upTo) as (Omit<Writing, 'rows'> & { rows: string })[];
@@ -104,7 +112,9 @@ export class History {
   #countWrite(step: Step, madeAt: string, did: Writing['did']): void {
     this.#run.countWrite.run();
     const revision = this.#run.revision.get() as number;
-    const touched = this.touchedBy(step).map(({ table, id }) => [table, id]);
+    const touchedRows = this.touchedBy(step);
+    this.#sums.keep(touchedRows);
+    const touched = touchedRows.map(({ table, id }) => [table, id]);
     const rows = touched.length > mostRowsNamed ? null : touched;
     this.#run.addWriting.run(revision, madeAt, this.#device, did, step.label, JSON.stringify(rows));
     this.#run.forgetWritings.run(revision - mostWritings);

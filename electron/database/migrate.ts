@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import { migrations } from './migrations/migrations.ts';
+import { RowSums } from './row-sums.ts';
 
 /** "Fold" in ASCII, at byte 68 of every show file: how the file says what it is. */
 export const applicationId = 0x466f6c64;
@@ -28,6 +29,7 @@ export function migrate(database: Database, finish: () => void): void {
       }
       database.pragma(`application_id = ${applicationId}`);
       finish();
+      new RowSums(database).keepAll();
       const broken = database.pragma('foreign_key_check') as unknown[];
       if (broken.length > 0) throw new Error(`After the migration ${broken.length} references name nothing.`);
     })

@@ -39,7 +39,10 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
     prepare(database, path, writerOf(settings).now(), settings.firstRows);
     const show = new ShowDatabase(path, database, writerOf(settings));
     show.read();
-    return { ok: true, value: show };
+    const wrong = show.wrongRow();
+    if (wrong === null) return { ok: true, value: show };
+    database.close();
+    return { ok: false, problem: damagedShow(path, wrong) };
   } catch (error) {
     database?.close();
     const problem = problemOf(error, path) ?? damageOf(error, path);
@@ -113,7 +116,9 @@ function takeAlone(database: Database.Database, path: string): Outcome<never> | 
   const planted = plantedStatement(database);
   if (planted) return { ok: false, problem: damagedShow(path, planted) };
   const found = database.pragma('quick_check(1)', { simple: true });
-  return found === 'ok' ? null : { ok: false, problem: damagedShow(path, String(found)) };
+  if (found === 'ok') return null;
+  const why = String(found).replace(/^\*\*\* in database main \*\*\*\s*/, '');
+  return { ok: false, problem: damagedShow(path, why) };
 }
 
 /** A file may come from a stranger's stick: what SQLite advises for such (sqlite.org/security.html). */

@@ -3,7 +3,7 @@ import { showInMemory } from './open-show.ts';
 import type { ShowDatabase } from './show-database.ts';
 
 /** What may be done with a show, whether its file can be written or not. */
-export type WorkingShow = Omit<Pick<ShowDatabase, keyof ShowDatabase>, 'bytes' | 'damage'>;
+export type WorkingShow = Omit<Pick<ShowDatabase, keyof ShowDatabase>, 'bytes' | 'damage' | 'wrongRow'>;
 
 /** Keeps a show safe while its own file cannot be written: where, or null where it cannot be kept anywhere. */
 export type Refuge = { keep(show: ShowDatabase): Promise<string | null>; leave(): void };
@@ -33,6 +33,7 @@ export class ShelteredShow implements WorkingShow {
   #waiting: Step[] = [];
   #keptAt: string | null = null;
   #keeping: Promise<void> = Promise.resolve();
+  #isKeepWaiting = false;
   #timer: NodeJS.Timeout | null = null;
 
   private constructor(path: string, file: ShowDatabase | null, settings: Settings) {
@@ -146,8 +147,12 @@ export class ShelteredShow implements WorkingShow {
     this.#settings.tell?.();
   }
 
+  /** One that has not begun yet will hold this step too: fast hands do not queue up copies. */
   #keepElsewhere(memory: ShowDatabase): void {
+    if (this.#isKeepWaiting) return;
+    this.#isKeepWaiting = true;
     this.#keeping = this.#keeping.then(async () => {
+      this.#isKeepWaiting = false;
       if (this.#memory !== memory) return;
       const keptAt = await this.#settings.refuge.keep(memory).catch(() => null);
       if (keptAt === this.#keptAt || this.#memory !== memory) return;

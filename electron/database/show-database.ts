@@ -172,6 +172,11 @@ export class ShowDatabase {
     return this.#database.serialize();
   }
 
+  /** The first row that is not as it was written, in words; null where all are. */
+  wrongRow(): string | null {
+    return this.#history.wrongRow();
+  }
+
   /** What a thorough look finds wrong in the file, or null. It takes a second for each 100 MB or so. */
   damage(): string | null {
     try {

@@ -6,6 +6,7 @@ import { statesAndWritings } from './005-states-and-writings.ts';
 import { ownWords } from './006-own-words.ts';
 import { asRanAndArchive } from './007-as-ran-and-archive.ts';
 import { placeOfTheCue } from './008-place-of-the-cue.ts';
+import { rowSums } from './009-row-sums.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -20,4 +21,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'own words and replaced riders', statements: ownWords },
   { name: 'as ran and archive', statements: asRanAndArchive },
   { name: 'place of the cue', statements: placeOfTheCue },
+  { name: 'row sums', statements: rowSums },
 ];

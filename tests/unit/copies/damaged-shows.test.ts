@@ -101,6 +101,7 @@ test(
     }
     console.log(`Damaged shows: ${JSON.stringify(came)} of ${damages}`);
     expect(came.repaired + came['from a copy']).toBeGreaterThan(damages / 3);
+    expect(came['not noticed, letters changed'], 'every row has a sum').toBe(0);
   },
   2_000 * damages + 20_000,
 );
@@ -126,6 +127,22 @@ test('damage to an index alone loses nothing: edits since the last copy are ther
   expect(outcome.value.notice?.what).toMatch(/All of its \d+ rows could be read/);
   expect(outcome.value.show.read().acts.get(act.id)?.name).toBe('Late Herons');
   expect(outcome.value.show.read().sources.size).toBe(whole.sources.length);
+});
+
+test('one changed letter is noticed: the last write comes from its copy, and without one the row is named', async () => {
+  for (const withCopy of [true, false]) {
+    const path = await closedShow(withCopy);
+    const bytes = readFileSync(path);
+    const at = bytes.indexOf('Glass Antlers');
+    bytes.write('K', at);
+    writeFileSync(path, bytes);
+    const outcome = openAgain(path);
+    if (!outcome.ok) throw new Error(outcome.problem.what);
+    const { show, notice } = outcome.value;
+    expect(notice?.what).toMatch(/a row of its acts is not as it was written \(“Klass Antlers”\)/);
+    const names = [...show.read().acts.values()].map(({ name }) => name);
+    expect(names.includes('Glass Antlers')).toBe(withCopy);
+  }
 });
 
 test('a damaged show without a copy gives what can still be read, and says that rows are lost', async () => {

@@ -81,6 +81,24 @@ const badFiles: BadFile[] = [
     says: /its tables are not those of its version/,
   },
   {
+    what: 'a show in which one letter of a name has changed',
+    make: (path) => {
+      goodFile(path);
+      onFile(path, `UPDATE "acts" SET "name" = 'Paper Gerons' WHERE "name" = 'Paper Herons'`);
+    },
+    code: 'damaged show',
+    says: /a row of its acts is not as it was written \(“Paper Gerons”\)/,
+  },
+  {
+    what: 'a show in which a row is missing',
+    make: (path) => {
+      goodFile(path);
+      onFile(path, 'DELETE FROM "wishes" WHERE "putOrder" = 1');
+    },
+    code: 'damaged show',
+    says: /a row of its wishes is missing/,
+  },
+  {
     what: 'a show into which somebody put a statement that runs by itself',
     make: (path) => {
       goodFile(path);

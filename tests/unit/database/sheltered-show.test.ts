@@ -103,4 +103,4 @@ test('a disk that is truly full costs no edit that was answered', async (context
   expect(show.standing().revision).toBe(30);
   show.close();
   expect(nameIn(opened(path))).toBe('Name 30');
-});
+}, 60_000);
