@@ -238,6 +238,13 @@ const shown = [
   { id: 'showCheck', keys: ['L'], where: 'show', text: 'Line check, and back', shownOnly: true },
   { id: 'showNote', keys: ['T'], where: 'show', text: 'Write a note', shownOnly: true },
   {
+    id: 'showArchive',
+    keys: ['A'],
+    where: 'show',
+    text: 'Keep the act in the archive as it ran until now',
+    shownOnly: true,
+  },
+  {
     id: 'showMove',
     keys: ['Arrows'],
     where: 'show',

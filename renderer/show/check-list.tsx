@@ -18,7 +18,7 @@ export function CheckList({ lines, results, order, chosenId, onChoose }: Props) 
   const list = useRef<HTMLOListElement>(null);
   const at = lines.findIndex(({ source }) => source.id === chosenId);
   useEffect(() => {
-    list.current?.children[at]?.scrollIntoView({ block: 'nearest' });
+    if (list.current) keepInSight(list.current, list.current.children[at]);
   }, [at]);
   return (
     <ol ref={list}>
@@ -49,4 +49,13 @@ export function CheckList({ lines, results, order, chosenId, onChoose }: Props) 
       })}
     </ol>
   );
+}
+
+/** Scrolls the list alone: in a low window the line that is large must not scroll away with it. */
+function keepInSight(list: HTMLElement, item: Element | undefined): void {
+  if (!item) return;
+  const frame = list.getBoundingClientRect();
+  const { top, bottom } = item.getBoundingClientRect();
+  if (top < frame.top) list.scrollTop -= frame.top - top;
+  else if (bottom > frame.bottom) list.scrollTop += bottom - frame.bottom;
 }

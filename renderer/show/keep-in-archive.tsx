@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Act } from '../../core/show/act.ts';
+import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 
@@ -12,10 +13,15 @@ export function KeepInArchive({ act }: { act: Act }) {
     if (!answer.ok) tell(answer.problem);
     setKept(answer.ok);
   };
+  useMomentKeys((key, isHeld) => {
+    if (key !== 'a') return false;
+    if (!isHeld) void keep();
+    return true;
+  });
   return (
     <>
       <button type="button" onClick={() => void keep()}>
-        {words.show.archive}
+        {words.show.archive} <kbd>A</kbd>
       </button>
       {isKept && (
         <span className="show-kept" role="status">

@@ -97,7 +97,7 @@ test('a past act comes into another house as a new act: what its rig has not is 
   const foldbook = await Foldbook.start(browser(), twoDays(), { width: 1024, height: 640 });
   const { page } = foldbook;
   const { show } = await playTarn(foldbook);
-  await show.log().getByRole('button', { name: 'Keep in the archive' }).press('Enter');
+  await foldbook.press('a');
   await page.getByText(/^Tarn & the Ferrymen is in the archive/).waitFor();
   await foldbook.press('F8', 'Alt+9');
   await page.getByRole('combobox').press('Enter');
@@ -132,7 +132,7 @@ test('a show without an act finds its past acts all the same', async () => {
   const { page } = foldbook;
   const show = new ShowPage(foldbook);
   await show.open();
-  await show.log().getByRole('button', { name: 'Keep in the archive' }).press('Enter');
+  await foldbook.press('a');
   await page.getByText(/^Paper Herons is in the archive/).waitFor();
   await foldbook.goTo('Advance');
   await page.getByRole('button', { name: 'Remove this act' }).press('Enter');
