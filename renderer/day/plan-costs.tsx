@@ -27,7 +27,18 @@ export function PlanCosts({ day, acts, work, planned, proof, isTaken }: Props) {
   const most = Math.max(1, ...all.map((patch) => patch.work));
   return (
     <table className="plan-costs">
-      <caption>{text.costs}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{text.costs}</th>
+          <th scope="col">{text.costLines}</th>
+          <th scope="col">{text.costMinutes}</th>
+          <th scope="col">{text.costHands}</th>
+          <th scope="col" colSpan={2}>
+            {text.costWork}
+          </th>
+          <th />
+        </tr>
+      </thead>
       <tbody>
         <Cost label={text.now} patch={work.now} time={timeOf(work.now)} most={most} isMain>
           {isTaken ? proof : null}
@@ -70,21 +81,19 @@ function Cost({
   return (
     <tr className={isMain ? 'is-main' : undefined}>
       <th scope="row">{label}</th>
-      <td className="plan-costs-count">{text.linesToPlug(replugs(patch))}</td>
+      <td className="plan-costs-count">{replugs(patch)}</td>
       <td className="plan-costs-count">
-        {time === null || time.seconds === null
-          ? words.common.nothing
-          : text.minutesAllDay(Math.round(time.seconds / 60))}
+        {time === null || time.seconds === null ? words.common.nothing : Math.round(time.seconds / 60)}
       </td>
       <td className="plan-costs-count">
-        {time === null ? '' : text.handMinutes(Math.round(time.handSeconds / 60))}
+        {time === null ? words.common.nothing : Math.round(time.handSeconds / 60)}
       </td>
+      <td className="plan-costs-count">{patch.work}</td>
       <td>
         <svg className="plan-costs-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
           <rect width={(100 * patch.work) / most} height="8" />
         </svg>
       </td>
-      <td className="quiet">{text.work(patch.work)}</td>
       <td className="plan-costs-proof">
         {children}
         {time !== null && time.tooLong > 0 && (

@@ -55,10 +55,11 @@ export const englishDay = {
   openLabel: (source: string) => `Open the lock of ${source}`,
 
   // What the day costs.
-  costs: 'What the changeovers of the day cost, together',
-  linesToPlug: (lines: number) => count(lines, 'line'),
-  minutesAllDay: (minutes: number) => `${minutes} min`,
-  handMinutes: (minutes: number) => `${minutes} min of hands`,
+  costs: 'All changeovers together',
+  costLines: 'lines',
+  costMinutes: 'minutes',
+  costHands: 'hands, min',
+  costWork: 'work',
   changeoversTooLong: (n: number) => `${count(n, 'changeover')} too long`,
   now: 'As it stands',
   habit: {
@@ -68,7 +69,6 @@ export const englishDay = {
   } satisfies Record<Habit, string>,
   broken: (n: number) => `breaks ${count(n, 'rule')}`,
   planned: 'Planned',
-  work: (units: number) => `work ${units}`,
   workWhy:
     'Work: 10 for each line that is plugged and 2 for each metre to its box; less than half of it while another act plays.',
   provenMinimal: 'proven minimal',

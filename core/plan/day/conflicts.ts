@@ -63,17 +63,34 @@ function collidingIn(layer: Layer, acts: number[], search: Search): Found | null
     const found = smallestColliding(demands, isPossible, solve, { isStopped });
     return found && { ...found, acts };
   }
-  const byCount = smallestColliding(demands, isPossible, solve, { known: room.members, isStopped });
-  if (!byCount || byCount.isSmallest) return byCount && { ...byCount, acts };
+  const rest = withoutSome(layer, demands, room.tooMany);
+  const isRestPossible = isPossible(rest.demands);
+  if (isRestPossible && rest.plainLeft + 1 >= room.members.length)
+    return { members: room.members, isSmallest: true, acts };
+  const byCount: Colliding<Demand> | null =
+    room.tooMany > mostToSearch
+      ? { members: room.members, isSmallest: false }
+      : smallestColliding(demands, isPossible, solve, { known: room.members, isStopped });
+  if (!byCount || byCount.isSmallest || isRestPossible || isStopped()) return byCount && { ...byCount, acts };
   // Something smaller may hide behind what is too many: look again at what is left without it.
-  const left = withoutSome(layer, demands, room.tooMany);
-  const hidden = isStopped() ? null : smallestColliding(left, isPossible, solve, { isStopped });
+  const hidden = smallestColliding(rest.demands, isPossible, solve, { isStopped });
   const isHiddenSmaller = hidden !== null && hidden.members.length < byCount.members.length;
   return { members: isHiddenSmaller ? hidden.members : byCount.members, isSmallest: false, acts };
 }
 
-/** The demands without some lines, those that ask for least first. */
-function withoutSome(layer: Layer, demands: readonly Demand[], lines: number): Demand[] {
+/** With more lines too many than this, every way out is long, and a search for a smaller set takes too much time. */
+const mostToSearch = 3;
+
+/**
+ * The demands without some lines, those that ask for least first. `plainLeft`: how many lines that ask for nothing
+ * but a place are left, where only such lines went; else 0. They are all alike, so if the rest can be had, it can be
+ * had without any others of them, and a set that collides holds more than `plainLeft` of them.
+ */
+function withoutSome(
+  layer: Layer,
+  demands: readonly Demand[],
+  lines: number,
+): { demands: Demand[]; plainLeft: number } {
   const asked = Map.groupBy(
     demands.filter((it) => it.item >= 0),
     (it) => it.item,
@@ -85,7 +102,12 @@ function withoutSome(layer: Layer, demands: readonly Demand[], lines: number): D
     gone.add(item);
     still -= layer.items[item]?.width ?? 1;
   }
-  return demands.filter((it) => !gone.has(it.item));
+  const plain = [...asked].flatMap(([item, of]) => (of.length === 1 ? [item] : []));
+  const onlyPlainWent = [...gone].every((item) => plain.includes(item));
+  return {
+    demands: demands.filter((it) => !gone.has(it.item)),
+    plainLeft: onlyPlainWent ? plain.length - gone.size : 0,
+  };
 }
 
 function canBePatched(part: Layer, grouping: (layer: Layer) => Layer, solve: LinearSolver): boolean {

@@ -4,9 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { documentFromShow, type Show } from '../../../core/show/show.ts';
-import { festivalDay, withFields } from '../../helpers/festival-day.ts';
+import { type FestivalRows, festivalDay, withFields } from '../../helpers/festival-day.ts';
 
 const command = join(import.meta.dirname, '../../../electron/command-line/plan-day.ts');
+const plain = festivalDay();
 const folder = mkdtempSync(join(tmpdir(), 'foldbook-plan-day-'));
 const patience = 60_000;
 
@@ -44,7 +45,99 @@ test(
   patience,
 );
 
-const plain = festivalDay();
+/** Acts of the festival day again and again, each with rows of its own. */
+function manyActs(count: number, linesEach: number): FestivalRows {
+  const acts = Array.from({ length: count }, (_, at) => ({
+    id: `act ${at}`,
+    dayId: 'day',
+    order: at,
+    name: `Act ${at + 1}`,
+    startMinute: 600 + at * 30,
+    endMinute: 620 + at * 30,
+  }));
+  const sources = acts.flatMap((act) =>
+    Array.from({ length: linesEach }, (_, line) => ({
+      id: `${act.id} line ${line}`,
+      actId: act.id,
+      order: line,
+      name: `Line ${line + 1}`,
+      kind: 'bass di',
+    })),
+  );
+  return { acts, sources, performers: [], mixes: [], listeners: [] };
+}
+
+test(
+  'forty acts are planned like any other day',
+  async () => {
+    const { code, out } = await run(fileOf('forty.json', festivalDay(manyActs(40, 4))));
+    expect(code).toBe(0);
+    const report = JSON.parse(out);
+    expect(report.proof).toBe('proven minimal');
+    expect(report.changeovers).toHaveLength(39);
+    expect(report.layers.sockets.brokenRules).toEqual([]);
+  },
+  patience,
+);
+
+test(
+  'two hundred sources on eight sockets: the smallest set that collides, and a plan that leaves out the rest',
+  async () => {
+    const { code, out } = await run(fileOf('sources.json', festivalDay(manyActs(1, 200))));
+    expect(code).toBe(1);
+    const { conflict, layers } = JSON.parse(out);
+    expect(conflict.what).toMatch(/^Act 1: .*9 lines need places; in A, B there are 8 sockets/);
+    expect(conflict.smallestSet).toHaveLength(9);
+    expect(conflict.isSmallest).toBe(true);
+    expect(conflict.nearestPlan.leftOut).toHaveLength(192);
+    expect(conflict.nearestPlan.isFewest).toBe(true);
+    const placed = conflict.nearestPlan.assignments.filter((it: { to: string[] }) => it.to.length > 0);
+    expect(new Set(placed.flatMap((it: { to: string[] }) => it.to)).size).toBe(8);
+    // A desk of sixteen channels is too small as well.
+    expect(layers.channels.conflict.what).toMatch(/17 copies need places; in desk there are 16 channels/);
+  },
+  patience,
+);
+
+test(
+  'one act, sets that overlap and a day that starts to count again past midnight are planned, with a note each',
+  async () => {
+    const alone = await run(fileOf('one.json', festivalDay(manyActs(1, 3))));
+    expect(alone.code).toBe(0);
+    expect(JSON.parse(alone.out).notes.join(' ')).toMatch(/one act, so there is no changeover/);
+    const overlap = withFields(plain, 'acts', 'choir', { startMinute: 990 });
+    const late = await run(fileOf('overlap.json', festivalDay({ acts: overlap })));
+    expect(late.code).toBe(0);
+    expect(JSON.parse(late.out).notes.join(' ')).toMatch(
+      /Tin Choir starts at 16:30, before Paper Herons ends/,
+    );
+    expect(JSON.parse(late.out).changeovers[0]).toMatchObject({ minutesThere: 0, fits: false });
+    const midnight = withFields(plain, 'acts', 'choir', { startMinute: 15, endMinute: 60 });
+    const night = await run(fileOf('night.json', festivalDay({ acts: midnight })));
+    expect(night.code).toBe(0);
+    expect(JSON.parse(night.out).notes.join(' ')).toMatch(/00:30 is 24:30/);
+  },
+  patience,
+);
+
+test(
+  'the plan and the habits are measured alike, and shared kit that does not last is named with the fewest more',
+  async () => {
+    const stock = [{ id: 'stands', rigId: 'rig', kind: 'stand', name: 'Tall', count: 1, returnMinutes: 30 }];
+    const { out } = await run(fileOf('stock.json', festivalDay({ stockItems: stock })));
+    const report = JSON.parse(out);
+    for (const measured of [report.plan, ...report.habits])
+      expect(measured).toMatchObject({
+        minutesInChangeovers: expect.any(Number),
+        handMinutesInChangeovers: expect.any(Number),
+        replugsInChangeovers: expect.any(Number),
+      });
+    expect(report.changeovers[0].ahead.length + report.plan.replugsInChangeovers).toBeGreaterThan(0);
+    expect(report.stock.collisions[0]).toMatchObject({ name: 'Tall', have: 1, most: 2, extra: 1 });
+  },
+  patience,
+);
+
 const twoLocks = ['c kick', 'c voc'].map((sourceId) => ({
   id: sourceId,
   actId: 'choir',
