@@ -1,4 +1,6 @@
+import { numbersText } from '../../core/sheets/plot-clusters.ts';
 import { performerRadiusM } from '../../core/sheets/plot-geometry.ts';
+import { words } from '../wording/words.ts';
 import type { Mark } from './marks.ts';
 import type { ScreenPoint } from './stage-view.ts';
 
@@ -16,5 +18,21 @@ export function markOffset(
   return { x: atPerformer ? besidePx : 0, y: slot * lineHeightPx };
 }
 
-/** A pill as wide as its text needs, in pixels. */
-export const pillWidthPx = (label: string) => Math.max(leastTargetPx, 12 + label.length * 7.5);
+/** The numbers of the lines of a mark, as short as they can be told. */
+export const numbersOf = ({ things }: Mark) => numbersText(things.map(({ label }) => Number(label)));
+
+/** What is written on a mark of lines: their numbers, or how many where that would be long. */
+export const linesLabel = (mark: Mark) => words.stage.linesLabel(numbersOf(mark), mark.things.length);
+
+/** The pill of a mark of lines, as wide as its numbers need; beside a performer it grows away from the circle. */
+export function pillOf(mark: Mark): { leftPx: number; widthPx: number } {
+  const widthPx = Math.max(leastTargetPx, 12 + linesLabel(mark).length * 7.5);
+  return { leftPx: mark.atPerformer ? -leastTargetPx / 2 : -widthPx / 2, widthPx };
+}
+
+/** Where the sign of a finding begins, at the upper right of a mark. */
+export function severityLeftPx(mark: Mark): number {
+  if (mark.things[0].kind !== 'source') return 9;
+  const { leftPx, widthPx } = pillOf(mark);
+  return leftPx + widthPx - 6;
+}

@@ -1,4 +1,3 @@
-import { numbersText } from '../../core/sheets/plot-clusters.ts';
 import {
   boxSideM,
   cueDepthM,
@@ -8,7 +7,7 @@ import {
   wedgeCorners,
 } from '../../core/sheets/plot-geometry.ts';
 import type { StagePlace } from '../../core/show/stage-place.ts';
-import { leastTargetPx, pillWidthPx } from './mark-look.ts';
+import { leastTargetPx, linesLabel, pillOf } from './mark-look.ts';
 import type { Mark } from './marks.ts';
 import { pathOf } from './polar-path.ts';
 import { type StageView, wayOnScreen } from './stage-view.ts';
@@ -64,16 +63,13 @@ export function MarkShape({ mark, view }: { mark: Mark; view: StageView }) {
         </>
       );
     case 'source': {
-      const label = numbersText(mark.things.map((it) => Number(it.label)));
-      const width = pillWidthPx(label);
-      // Beside a performer the mark begins where the offset leads; a long one grows away from the circle.
-      const left = mark.atPerformer ? -half : -width / 2;
+      const { leftPx: left, widthPx: width } = pillOf(mark);
       return (
         <>
           <rect className="stage-hit" x={left} y={-half} width={width} height={leastTargetPx} />
           <rect className="stage-shape" x={left} y={-9} width={width} height={18} rx={9} />
           <text className="stage-label" x={left + width / 2}>
-            {label}
+            {linesLabel(mark)}
           </text>
         </>
       );

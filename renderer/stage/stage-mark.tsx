@@ -1,8 +1,9 @@
-import type { MicPattern, Severity } from '../../core/show/words.ts';
+import { memo } from 'react';
+import type { Severity } from '../../core/show/words.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
 import { words } from '../wording/words.ts';
 import { keySeparator } from './drawing-preview.ts';
-import { markOffset } from './mark-look.ts';
+import { markOffset, numbersOf, severityLeftPx } from './mark-look.ts';
 import { MarkShape } from './mark-shape.tsx';
 import type { Mark } from './marks.ts';
 import { pathOf, pointAt, polarPoints } from './polar-path.ts';
@@ -30,12 +31,18 @@ type Props = {
   mark: Mark;
   view: StageView;
   facts: MarkFacts;
-  patternOf: (thing: PlacedThing) => MicPattern | null;
-  onFocus: (key: string) => void;
 };
 
-/** One thing on the drawing, or several lines at one spot: what it looks like, and what it is called. */
-export function StageMark({ mark, view, facts, patternOf, onFocus }: Props) {
+/**
+ * One thing on the drawing, or several lines at one spot: what it looks like, and what it is called. Every change
+ * of the show makes all marks anew, but all except a few are as they were, and those are not drawn again.
+ */
+export const StageMark = memo(DrawnMark, (before, now) => {
+  const looks = ({ mark, facts }: Props) => JSON.stringify([mark, facts]);
+  return before.view === now.view && looks(before) === looks(now);
+});
+
+function DrawnMark({ mark, view, facts }: Props) {
   const { x, y } = toScreen(view, mark.at);
   const [thing] = mark.things;
   const aside = markOffset(mark, view.pxPerM);
@@ -50,16 +57,21 @@ export function StageMark({ mark, view, facts, patternOf, onFocus }: Props) {
       className={classOf(mark, facts)}
       aria-pressed={facts.isChosen}
       aria-label={nameOfMark(mark, facts)}
-      onFocus={() => onFocus(mark.key)}
     >
       <g transform={`translate(${x} ${y})`}>
         {facts.reachM !== null && <circle className="stage-reach" r={facts.reachM * view.pxPerM} />}
-        {showsPattern &&
-          mark.things.map((it) => <Polar key={it.key} thing={it} view={view} pattern={patternOf(it)} />)}
+        {showsPattern && mark.things.map((it) => <Polar key={it.key} thing={it} view={view} />)}
         <g transform={`translate(${aside.x} ${aside.y})`}>
           <MarkShape mark={mark} view={view} />
           {facts.severity !== null && (
-            <svg className="stage-severity" x={9} y={-21} width={15} height={15} aria-hidden="true">
+            <svg
+              className="stage-severity"
+              x={severityLeftPx(mark)}
+              y={-21}
+              width={15}
+              height={15}
+              aria-hidden="true"
+            >
               <SeverityMark severity={facts.severity} says={false} />
             </svg>
           )}
@@ -81,33 +93,33 @@ function classOf({ things: [{ kind }] }: Mark, { isChosen, isListened }: MarkFac
     .join(' ');
 }
 
-function nameOfMark({ things }: Mark, { findings, isOutOfReach }: MarkFacts): string {
-  const [first, ...others] = things;
+function nameOfMark(mark: Mark, { findings, isOutOfReach }: MarkFacts): string {
+  const [first, ...others] = mark.things;
   const text = words.stage;
-  const kind = others.length > 0 ? text.kindsMany[first.kind] : text.kinds[first.kind];
-  const names = things.map(({ name }) => name).join(', ');
   const where = text.at(first.at.xM, first.at.yM);
   const points = others.length > 0 || first.aimDeg === null ? null : text.aim(first.aimDeg);
-  const said = isOutOfReach ? [points, text.outOfReach].filter(Boolean).join(', ') : points;
-  return text.mark(kind, first.kind === 'cue' ? '' : names, where, said, findings);
+  return text.mark(calledOnMark(mark), where, [points, isOutOfReach ? text.outOfReach : null], findings);
+}
+
+function calledOnMark(mark: Mark): string {
+  const [{ kind, name }, ...others] = mark.things;
+  const text = words.stage;
+  if (others.length > 0) {
+    const names = mark.things.map((it) => it.name).join(', ');
+    return text.linesMark(numbersOf(mark), mark.things.length, names);
+  }
+  if (kind === 'performer') return text.performerMark(name);
+  return kind === 'source' ? text.lineMark(name) : name;
 }
 
 /** What a microphone picks up from where; a line from its middle where only its aim is known. */
-function Polar({
-  thing,
-  view,
-  pattern,
-}: {
-  thing: PlacedThing;
-  view: StageView;
-  pattern: MicPattern | null;
-}) {
+function Polar({ thing, view }: { thing: PlacedThing; view: StageView }) {
   if (thing.kind !== 'source' || thing.aimDeg === null) return null;
   const front = angleOnScreen(view.side, thing.aimDeg);
   const tip = pointAt(front, polarPx + 6);
   return (
     <g data-turns={thing.key} className="stage-polar">
-      {pattern !== null && <path d={pathOf(polarPoints(pattern, front, polarPx))} />}
+      {thing.pattern !== null && <path d={pathOf(polarPoints(thing.pattern, front, polarPx))} />}
       <line x1={0} y1={0} x2={tip.x} y2={tip.y} />
     </g>
   );

@@ -4,6 +4,7 @@ import { placeOfCue } from '../../core/show/cue-place.ts';
 import { placeOfSource } from '../../core/show/place-of-source.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { placeOf, type StagePlace } from '../../core/show/stage-place.ts';
+import type { MicPattern } from '../../core/show/words.ts';
 import { whoHears } from '../parts/names.ts';
 import { words } from '../wording/words.ts';
 
@@ -15,7 +16,7 @@ export type StageThing = {
   key: string;
   kind: StageKind;
   id: Id;
-  /** As it is called in a list: "Mara", "Wedge of Mara". */
+  /** As it is called in a list: "Mara", "M2 wedge, Mara". */
   name: string;
   /** As it is written on the drawing: a name, "M2", a line's number. */
   label: string;
@@ -25,6 +26,8 @@ export type StageThing = {
   ownPlace: boolean;
   /** null: not said, or nothing that points anywhere. */
   aimDeg: number | null;
+  /** Of a line's microphone; null: not said, or no line. */
+  pattern: MicPattern | null;
   performerId: Id | null;
 };
 
@@ -71,6 +74,7 @@ function thing(kind: StageKind, { id }: { id: Id }, given: Given): StageThing {
     id,
     ownPlace: given.at !== null,
     aimDeg: null,
+    pattern: null,
     performerId: null,
     ...given,
   };
@@ -78,9 +82,10 @@ function thing(kind: StageKind, { id }: { id: Id }, given: Given): StageThing {
 
 function wedge(sheet: ActSheet, mix: Mix, number: number): StageThing {
   const kind = mix.deviceKind === null ? words.deviceUnknown : words.deviceKind[mix.deviceKind];
+  const label = words.stage.wedgeLabel(number, mix.deviceCount);
   return thing('wedge', mix, {
-    name: words.stage.wedgeName(kind, number, whoHears(sheet, mix), mix.deviceCount),
-    label: words.stage.wedgeLabel(number, mix.deviceCount),
+    name: words.stage.wedgeName(label, kind, whoHears(sheet, mix)),
+    label,
     at: placeOf(mix),
     aimDeg: mix.aimDeg,
     performerId: onlyListener(sheet, mix.id),
@@ -100,6 +105,7 @@ function line(sheet: ActSheet, source: Source, number: number): StageThing {
     at: placeOfSource(sheet, source),
     ownPlace: placeOf(source) !== null,
     aimDeg: source.aimDeg,
+    pattern: source.pattern,
     performerId: source.performerId,
   });
 }

@@ -12,7 +12,7 @@ import type { Mark } from './marks.ts';
 import { PlotList } from './plot-list.tsx';
 import { StageDrawing } from './stage-drawing.tsx';
 import { type MarkFacts, StageMark } from './stage-mark.tsx';
-import { isPlaced, keyOfThing, type StageThing } from './stage-objects.ts';
+import { isPlaced, keyOfThing } from './stage-objects.ts';
 import { StageTools, zoomStep } from './stage-tools.tsx';
 import type { Size } from './stage-view.ts';
 import { ThingPanel } from './thing-panel.tsx';
@@ -80,7 +80,6 @@ export function StageOfAct({ open }: { open: ActOnScreen }) {
       findings: found.length,
     };
   };
-  const patternOf = ({ id }: StageThing) => open.sheet.sources.find((it) => it.id === id)?.pattern ?? null;
   return (
     <section className="stage" aria-label={words.moments.stage}>
       <StageTools
@@ -90,7 +89,6 @@ export function StageOfAct({ open }: { open: ActOnScreen }) {
         onMirror={stage.mirror}
         onZoom={stage.zoomBy}
         onFit={stage.fit}
-        onPaper={toPaper}
       />
       <div className="stage-room" data-region="drawing">
         <div ref={room} className="stage-drawing">
@@ -105,22 +103,20 @@ export function StageOfAct({ open }: { open: ActOnScreen }) {
               handlers={{ ...pointer.handlers, ...keys }}
             >
               {marks.map((mark) => (
-                <StageMark
-                  key={mark.key}
-                  mark={mark}
-                  view={view}
-                  facts={factsOf(mark)}
-                  patternOf={patternOf}
-                  onFocus={acts.focusOn}
-                />
+                <StageMark key={mark.key} mark={mark} view={view} facts={factsOf(mark)} />
               ))}
             </StageDrawing>
           )}
         </div>
-        <p className="quiet stage-said">
-          {text.measure(open.sheet.rig.stageWidthM, open.sheet.rig.stageDepthM)}{' '}
-          <span role="status">{stage.said}</span>
-        </p>
+        <div className="stage-said">
+          <p className="quiet">
+            {text.measure(open.sheet.rig.stageWidthM, open.sheet.rig.stageDepthM)}{' '}
+            <span role="status">{stage.said}</span>
+          </p>
+          <button type="button" className="plain" title={text.paperNote} onClick={toPaper}>
+            {text.paper}
+          </button>
+        </div>
       </div>
       <aside
         ref={panel}

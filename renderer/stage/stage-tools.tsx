@@ -9,13 +9,12 @@ type Props = {
   onMirror: () => void;
   onZoom: (factor: number) => void;
   onFit: () => void;
-  onPaper: () => void;
 };
 
 export const zoomStep = 1.25;
 
 /** Whose view it is, how things move, what is shown, and how near. */
-export function StageTools({ settings, onSet, canMirror, onMirror, onZoom, onFit, onPaper }: Props) {
+export function StageTools({ settings, onSet, canMirror, onMirror, onZoom, onFit }: Props) {
   const text = words.stage;
   const isAudience = settings.side === 'audience';
   return (
@@ -70,9 +69,6 @@ export function StageTools({ settings, onSet, canMirror, onMirror, onZoom, onFit
           +
         </button>
       </span>
-      <button type="button" title={text.paperNote} onClick={onPaper}>
-        {text.paper}
-      </button>
     </fieldset>
   );
 }

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useRef } from 'react';
+import { type FocusEvent, type KeyboardEvent, type RefObject, useRef } from 'react';
 import type { StagePlace } from '../../core/show/stage-place.ts';
 import { endPreview, movingMarks, shiftMarks } from './drawing-preview.ts';
 import { markOffset } from './mark-look.ts';
@@ -92,6 +92,10 @@ export function useStageKeys({ svg, acts, focused, cancelPointer, takeOff, toPan
       if (arrowWays[event.key]) keep();
     },
     onBlur: keep,
+    onFocus: (event: FocusEvent) => {
+      const key = event.target.closest<SVGElement>('[data-mark]')?.dataset.mark;
+      if (key !== undefined) acts.focusOn(key);
+    },
   };
 }
 

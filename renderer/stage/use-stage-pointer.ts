@@ -17,7 +17,9 @@ export function useStagePointer(svg: RefObject<SVGSVGElement | null>, acts: Stag
   useEffect(() => {
     const drawing = svg.current;
     if (!drawing) return;
+    // With Ctrl, as two fingers on a pad say it too; without, the wheel is the page's, which may need to scroll.
     const wheel = (event: WheelEvent) => {
+      if (!event.ctrlKey && !event.metaKey) return;
       event.preventDefault();
       const { view, zoomTo } = latest.current;
       zoomTo(zoomedView(view, Math.exp(-event.deltaY * zoomPerWheelPx), pointOf(drawing, event)));

@@ -35,11 +35,15 @@ export function useStage(open: ActOnScreen, size: Size, svg: RefObject<SVGSVGEle
     [things, chosen, settings.takesAlong],
   );
   const marks = useMemo(() => marksOf(things, chosen, moving), [things, chosen, moving]);
+  const { leftM, rightM, frontM, backM } = extentOfPlot(
+    sheet.rig,
+    things.filter(isPlaced).map(({ at }) => at),
+  );
+  // The same drawing stays the same view, so that marks that did not move are not drawn again.
   const view = useMemo((): StageView => {
     if (zoomed) return { side: settings.side, size, ...zoomed };
-    const places = things.filter(isPlaced).map(({ at }) => at);
-    return fittedView(settings.side, size, extentOfPlot(sheet.rig, places));
-  }, [zoomed, settings.side, size, things, sheet.rig]);
+    return fittedView(settings.side, size, { leftM, rightM, frontM, backM });
+  }, [zoomed, settings.side, size, leftM, rightM, frontM, backM]);
   const focused = marks.find((mark) => mark.things.some(({ key }) => key === focusKey)) ?? marks[0];
 
   useLayoutEffect(() => {

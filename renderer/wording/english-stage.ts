@@ -25,6 +25,13 @@ function aim(aimDeg: number): string {
   return `points ${names[Math.round(turn / 45) % 8]}`;
 }
 
+/** More letters than this hide what stands beside them. */
+const longestNumbers = 8;
+
+function linesLabel(numbers: string, n: number): string {
+  return numbers.length <= longestNumbers ? numbers : count(n, 'line');
+}
+
 export const englishStage = {
   empty: 'There is no act to draw.',
   emptyTodo: 'Bring in a rider first.',
@@ -46,8 +53,8 @@ export const englishStage = {
   nearer: 'Nearer',
   farther: 'Farther',
   fit: 'All',
-  fitNote: 'The whole stage',
-  paper: 'On paper',
+  fitNote: 'The whole stage. Ctrl and the wheel, or two fingers, go nearer and farther.',
+  paper: 'Stage plot on paper',
   paperNote: 'The stage plot in print size on Paper',
 
   drawing: (act: string, view: string) =>
@@ -82,13 +89,20 @@ export const englishStage = {
   cueName: 'Cue position',
   cueLabel: 'cue',
   lineName: (number: number, name: string) => `${number} ${name}`,
-  wedgeName: (kind: string, number: number, who: string, times: number) =>
-    `${times > 1 ? `${times} × ` : ''}${kind} of mix ${number}, ${who}`,
+  wedgeName: (label: string, kind: string, who: string) => `${label} ${kind}, ${who}`,
   wedgeLabel: (number: number, times: number) => `M${number}${times > 1 ? ` ×${times}` : ''}`,
+  /** The numbers of lines at one spot, where they are few enough to be written. */
+  linesLabel,
+  /** The beginning of what a mark is called when it is read out; what is written on it is in it. */
+  performerMark: (name: string) => `Performer ${name}`,
+  lineMark: (name: string) => `Line ${name}`,
+  linesMark: (numbers: string, n: number, names: string) => {
+    const label = linesLabel(numbers, n);
+    return `${label === numbers ? 'Lines ' : ''}${label} (${names})`;
+  },
   things: (n: number) => count(n, 'thing'),
-  /** What a mark on the drawing is called when it is read out. */
-  mark: (kind: string, names: string, where: string, points: string | null, findings: number) =>
-    [`${kind} ${names}: ${where}`, points, findings === 0 ? null : count(findings, 'finding')]
+  mark: (what: string, where: string, more: readonly (string | null)[], findings: number) =>
+    [`${what}: ${where}`, ...more, findings === 0 ? null : count(findings, 'finding')]
       .filter((it) => it !== null)
       .join(', '),
   outOfReach: 'out of reach',

@@ -29,7 +29,7 @@ export class StagePage {
 
   /** Where a mark is said to be, with what else is said of it: "2.0 m stage left, 1.0 m upstage". */
   async said(name: string): Promise<string> {
-    return (await this.mark(name).getAttribute('aria-label'))?.replace(/^.*?: /, '') ?? '';
+    return (await this.mark(name).getAttribute('aria-label'))?.replace(/^.*: /, '') ?? '';
   }
 
   panel(): Locator {
