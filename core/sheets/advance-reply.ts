@@ -1,6 +1,7 @@
 import { sheetOfAct } from './act-heading.ts';
 import type { ActView, LineView, MixView } from './act-view.ts';
 import { spanText } from './cell-text.ts';
+import { micOfferTexts } from './mic-offers.ts';
 import { numbersText } from './plot-clusters.ts';
 import type { Part, Sheet } from './sheet.ts';
 import { tableOf } from './table.ts';
@@ -8,9 +9,11 @@ import { deviceText, listenersText, pickUpText } from './words.ts';
 
 /** The letter to the band: what the house understood and offers, what they bring, and what is still open. */
 export function advanceReply(view: ActView): Sheet {
+  const mics = micOfferTexts(view);
   const parts: Part[] = [
     { is: 'text', heading: null, paragraphs: replyGreeting(view) },
     { is: 'text', heading: 'What you bring', paragraphs: whatTheyBring(view) },
+    ...(mics.length > 0 ? [{ is: 'text' as const, heading: micHeading, paragraphs: mics }] : []),
     mixTable(view),
     questionTable(view),
     {
@@ -23,6 +26,8 @@ export function advanceReply(view: ActView): Sheet {
   ];
   return sheetOfAct('advance reply', 'Reply to the band', view, { parts });
 }
+
+export const micHeading = 'Microphones and DI boxes';
 
 /** How the reply begins: whose rider, when they play, how many lines and mixes. */
 export function replyGreeting({ sheet, lines, mixes }: ActView): string[] {

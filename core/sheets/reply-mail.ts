@@ -1,5 +1,6 @@
 import type { ActView, MixView } from './act-view.ts';
-import { replyGreeting, whatTheyBring } from './advance-reply.ts';
+import { micHeading, replyGreeting, whatTheyBring } from './advance-reply.ts';
+import { micOfferTexts } from './mic-offers.ts';
 import { deviceText, listenersText } from './words.ts';
 
 export type Mail = { subject: string; body: string };
@@ -11,12 +12,14 @@ export type Mail = { subject: string; body: string };
 export function replyMail(view: ActView): Mail {
   const { act, day } = view.sheet;
   const when = [day.name, day.date].filter((it) => it !== '').join(', ');
+  const mics = micOfferTexts(view);
   const sections = [
     ...replyGreeting(view).map((it) => [it]),
     view.mixes.length === 0
       ? ['No mixes are planned yet.']
       : [countText(view.mixes), ...view.mixes.map((mix) => `${mix.number}. ${mixText(mix)}`)],
     ['What you bring', ...whatTheyBring(view)],
+    ...(mics.length > 0 ? [[micHeading, ...mics]] : []),
     questionLines(view),
   ];
   return {

@@ -1,6 +1,6 @@
 import type { Act, Alternate, Copy, Day, Decision, Listener, Mix, Performer, Source, Wish } from './act.ts';
 import type { RiderRecord } from './rider-record.ts';
-import type { Box, Bus, CueOutput, Device, Id, Output, Rig, Socket } from './rig.ts';
+import type { Box, Bus, CueOutput, Device, Id, Output, Rig, Socket, StockItem } from './rig.ts';
 import type { Show } from './show.ts';
 
 /** Everything that one act's plan follows from: the act's own rows and the rig it plays on, each in its order. */
@@ -12,6 +12,8 @@ export type ActSheet = {
   outputs: Output[];
   devices: Device[];
   cueOutputs: CueOutput[];
+  /** What the house has a number of. */
+  stockItems: StockItem[];
   day: Day;
   act: Act;
   performers: Performer[];
@@ -58,6 +60,7 @@ export function actSheet(show: Show, actId: Id): ActSheet | null {
     outputs: ofRig(show.outputs).sort(byNumber),
     devices: ofRig(show.devices).sort(byOrder),
     cueOutputs: ofRig(show.cueOutputs),
+    stockItems: ofRig(show.stockItems).sort(byOrder),
     day,
     act,
     performers: ofAct(show.performers).sort(byOrder),

@@ -7,7 +7,7 @@ import { Listener, Mix, Performer, Source } from '../../../core/show/act.ts';
 import { actSheet } from '../../../core/show/act-sheet.ts';
 import { applyChange } from '../../../core/show/apply-change.ts';
 import { put } from '../../../core/show/change.ts';
-import type { Device } from '../../../core/show/rig.ts';
+import { type Device, StockItem } from '../../../core/show/rig.ts';
 import { smallFestival } from '../../fixtures/small-festival.ts';
 
 const act = { id: 'asked', dayId: 'day', order: 9, name: 'Lantern Row' };
@@ -97,5 +97,85 @@ describe('the reply to the band says', () => {
     expect(body).toContain('By your rider you bring: line 1 Vocal.');
     expect(body).toContain('1. What is "Tin can"? (we take it to be: talkback)');
     expect(bodyOf([])).toContain('We have no open question.');
+  });
+});
+
+/** The reply to one vocal that asks for a microphone, where the stock holds these. */
+function offerOf(asked: Partial<Source>, stock: [name: string, count: number][], lines = 1): string {
+  const festival = smallFestival();
+  const first = [...festival.acts.values()][0];
+  const rig = [...festival.rigs.values()][0];
+  if (!first || !rig) throw new Error('the festival has acts and a rig');
+  const show = applyChange(festival, {
+    label: 'x',
+    put: [
+      put('acts', { ...first, ...act }),
+      ...Array.from({ length: lines }, (_, order) =>
+        put(
+          'sources',
+          Source.parse({
+            id: `s${order}`,
+            actId: 'asked',
+            order,
+            name: `Vocal ${order + 1}`,
+            kind: 'vocal',
+            pickUp: 'mic',
+            ...asked,
+          }),
+        ),
+      ),
+      ...stock.map(([name, count], order) =>
+        put(
+          'stockItems',
+          StockItem.parse({ id: `k${order}`, rigId: rig.id, order, kind: 'mic', name, count }),
+        ),
+      ),
+    ],
+    remove: [...festival.stockItems.values()].map(({ id }) => ({ table: 'stockItems' as const, id })),
+  });
+  const sheet = actSheet(show, 'asked');
+  if (!sheet) throw new Error('the act is there');
+  return replyMail({ ...viewAct(sheet, deriveAct(sheet)), questions: [] }).body;
+}
+
+describe('of microphones that were asked for, the reply says', () => {
+  test('that the house has them', () => {
+    expect(offerOf({ pickUpModel: 'dynamic vocal mic' }, [['Dynamic vocal mic', 4]])).toContain(
+      'As you asked: line 1.',
+    );
+  });
+
+  test('what the house has of the same kind instead', () => {
+    expect(offerOf({ pickUpModel: 'large condenser B' }, [['small condenser', 2]])).toContain(
+      'Line 1: you asked for “large condenser B”, we offer “small condenser”. Please say if it will not do.',
+    );
+  });
+
+  test('what the rider itself allows before anything that is only alike', () => {
+    const asked = { pickUpModel: 'condenser A', notes: 'May be replaced by ribbon C' };
+    expect(
+      offerOf(asked, [
+        ['condenser D', 2],
+        ['ribbon C', 2],
+      ]),
+    ).toContain('we offer “ribbon C”, as your rider allows.');
+  });
+
+  test('which line gets the last of them, and what the next one gets', () => {
+    const body = offerOf({ pickUpModel: 'clip mic' }, [['clip mic', 1]], 2);
+    expect(body).toContain('As you asked: line 1.');
+    expect(body).toContain(
+      'Line 2: you asked for “clip mic”, which we do not have. What may stand in for it?',
+    );
+  });
+
+  test('nothing where the stock names no microphones', () => {
+    expect(offerOf({ pickUpModel: 'clip mic' }, [])).not.toContain('Microphones and DI boxes');
+  });
+
+  test('nothing of what the band brings itself', () => {
+    expect(offerOf({ pickUpModel: 'clip mic', broughtBy: 'band' }, [['boundary mic', 2]])).not.toContain(
+      'Microphones and DI boxes',
+    );
   });
 });
