@@ -2,12 +2,15 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { Grid } from '../../core/rider/grid.ts';
 import { isBlankRow } from '../../core/rider/lines.ts';
 import { readRider } from '../../core/rider/read-rider.ts';
+import { ignoreLibraryRejections } from '../../electron/documents/library-rejections.ts';
 import { readDocument } from '../../electron/documents/read-document.ts';
 import { fuzzCase, samplesOf } from './fuzz-cases.ts';
 
 /** Reads the cases it is told and says of each when it begins and how it ended. */
 const { seed, from, to, step } = workerData as { seed: number; from: number; to: number; step: number };
 const samples = samplesOf();
+// As in the program's own thread for files.
+ignoreLibraryRejections();
 
 for (let number = from; number < to; number += step) {
   const { name, content } = fuzzCase(samples, seed, number);
