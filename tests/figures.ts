@@ -34,7 +34,8 @@ class Figures implements Reporter {
     if (state === 'passed') this.passed.set(file, (this.passed.get(file) ?? 0) + 1);
     if (state === 'failed') {
       this.failed += 1;
-      console.error(`Failed: ${test.fullName}`);
+      const why = test.result().errors?.[0]?.message ?? '';
+      console.error(`Failed: ${test.fullName}: ${why}`);
     }
   }
 

@@ -1,4 +1,13 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type Outcome, type Problem, refuse } from '../../core/contract/problem.ts';
 import { ageInWords } from '../../core/show/age-in-words.ts';
@@ -31,7 +40,8 @@ export type SafelyOpened = { show: ShelteredShow; notice: Problem | null };
  */
 export function openSafely(path: string, settings: Settings): Outcome<SafelyOpened> {
   const { folders, now = () => new Date() } = settings;
-  const isMissing = !existsSync(path);
+  // A file of no bytes is what a power cut may leave; beside copies it is no new show.
+  const isMissing = !existsSync(path) || statSync(path).size === 0;
   if (isMissing && existsSync(dirname(path))) {
     const restored = restoreNewest(path, folders, now);
     if (restored) return sheltered(restored.show, settings, missing(restored));
@@ -87,16 +97,30 @@ function restoreNewest(path: string, folders: CopyFolders, now: () => Date, revi
     return looked.ok && looked.value;
   });
   if (!good) return null;
+  moveLogAside(path, now());
   const unfinished = `${path}.unfinished`;
   copyFileSync(good.path, unfinished);
+  chmodSync(unfinished, 0o600);
   renameSync(unfinished, path);
   const opened = openShow(path, { now });
   return opened.ok ? { show: opened.value, copy: good, ageMs: now().getTime() - good.madeAtMs } : null;
 }
 
+/** What SQLite kept beside a file that is gone would be taken for the log of the copy that comes in its place. */
+function moveLogAside(path: string, now: Date): void {
+  const left = ['-wal', '-shm'].filter((end) => existsSync(path + end));
+  if (left.length === 0) return;
+  const aside = asideOf(path, now);
+  mkdirSync(dirname(aside), { recursive: true, mode: 0o700 });
+  for (const end of left) renameSync(path + end, aside + end);
+}
+
+const asideOf = (path: string, now: Date) =>
+  join(dirname(path), 'damaged', `show.${now.toISOString().replace(/[:.]/g, '-')}.foldbook`);
+
 /** Moves the damaged file away with what SQLite keeps beside it; answers its new path, null where that fails. */
 function setAside(path: string, now: Date): string | null {
-  const aside = join(dirname(path), 'damaged', `show.${now.toISOString().replace(/[:.]/g, '-')}.foldbook`);
+  const aside = asideOf(path, now);
   try {
     mkdirSync(dirname(aside), { recursive: true, mode: 0o700 });
     renameSync(path, aside);

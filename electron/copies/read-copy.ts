@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Outcome } from '../../core/contract/problem.ts';
@@ -14,6 +14,8 @@ export function readCopy<T>(path: string, look: (show: ShowDatabase) => T): Outc
   try {
     const looked = join(folder, 'show.foldbook');
     copyFileSync(path, looked);
+    // A copy from a write-protected stick comes with its protection.
+    chmodSync(looked, 0o600);
     const opened = openShow(looked);
     if (!opened.ok) return opened;
     try {

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
+import { accessSync, closeSync, constants, existsSync, openSync, readSync, statSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname } from 'node:path';
 import Database from 'better-sqlite3';
@@ -28,6 +28,8 @@ export function openShow(path: string, settings: Settings = {}): Outcome<ShowDat
   let database: Database.Database | undefined;
   try {
     if (!existsSync(dirname(path))) return { ok: false, problem: notOpened(path) };
+    // SQLite would open it for reading, and then only say that a lock failed.
+    accessSync(existsSync(path) ? path : dirname(path), constants.W_OK);
     if (isForeign(path)) return notAShow(path);
     database = new Database(path, { timeout: 300 });
     distrust(database);

@@ -12,6 +12,12 @@ const notOpenedWords: Words = {
   todo: 'Look whether its folder is there and whether you may write to both, then start again.',
 };
 
+const onlyReadWords: Words = {
+  code: 'cannot write',
+  what: (file) => `The show "${file}" may only be read, so nothing was written.`,
+  todo: `Allow writing to the file and its folder, or copy it to a folder of your own. ${keepWorking}`,
+};
+
 /** What the result codes of SQLite and of the file system mean to the engineer. */
 const meanings: readonly [code: string, words: Words][] = [
   [
@@ -30,14 +36,8 @@ const meanings: readonly [code: string, words: Words][] = [
       todo: `Make room on that disk, then do it again. ${keepWorking}`,
     },
   ],
-  [
-    'SQLITE_READONLY',
-    {
-      code: 'cannot write',
-      what: (file) => `The show "${file}" may only be read, so nothing was written.`,
-      todo: `Allow writing to the file and its folder, or copy it to a folder of your own. ${keepWorking}`,
-    },
-  ],
+  ['SQLITE_READONLY', onlyReadWords],
+  ['EROFS', onlyReadWords],
   ['SQLITE_CANTOPEN', notOpenedWords],
   ['EACCES', notOpenedWords],
   ['EPERM', notOpenedWords],

@@ -40,6 +40,6 @@ export function startServing(
 /** The address that the program prints where it has no window to show. */
 export async function printedAddress(serving: ServingProcess): Promise<string> {
   const address = () => /http:\S+/.exec(serving.said())?.[0];
-  await expect.poll(address, { timeout: 15_000, interval: 10 }).toBeDefined();
+  await expect.poll(address, { timeout: 60_000, interval: 10 }).toBeDefined();
   return address() ?? '';
 }

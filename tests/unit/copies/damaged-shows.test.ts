@@ -165,6 +165,19 @@ test('a show that was removed comes back from its newest copy, and says how old 
   expect(documentFromShow(outcome.value.show.read())).toEqual(whole);
 });
 
+test('a show of which a power cut left no bytes comes back from its copy, and the log of the old one is no part of it', async () => {
+  const path = await closedShow(true);
+  const other = opened(showPath(), { rigs: whole.rigs });
+  other.change({ label: 'Remove', put: [], remove: [{ table: 'rigs', id: whole.rigs[0]?.id ?? '' }] });
+  writeFileSync(`${path}-wal`, readFileSync(`${other.path}-wal`));
+  writeFileSync(path, '');
+  const outcome = openAgain(path);
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  expect(outcome.value.notice?.what).toMatch(/restored from the copy/);
+  expect(documentFromShow(outcome.value.show.read())).toEqual(whole);
+  expect(readdirSync(join(dirname(path), 'damaged'))).toEqual([expect.stringMatching(/-wal$/)]);
+});
+
 test('a damaged copy is passed over for an older one that is good', async () => {
   const path = await closedShow(true);
   const copies = join(dirname(path), 'copies');

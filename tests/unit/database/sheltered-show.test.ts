@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -80,6 +81,25 @@ test('a show whose folder is away opens from nothing, is kept elsewhere, and goe
   show.close();
   expect(nameIn(opened(path))).toBe('Tin Lanterns');
   expect(readdirSync(join(folder, 'rescued'))).toEqual([]);
+});
+
+test('a show on a write-protected stick is worked on in memory, and is written when the stick lets it', async (context) => {
+  const stick = smallDisk();
+  if (!stick) return context.skip('no small disk can be mounted here');
+  const path = join(stick, 'festival.foldbook');
+  opened(path, first).close();
+  const mount = (how: string) => spawnSync('mount', ['-o', `remount,${how}`, stick]);
+  mount('ro');
+  const outcome = openSafely(path, { folders: testFolders(temporaryFolder()), firstRows: () => first });
+  if (!outcome.ok) throw new Error(outcome.problem.what);
+  const { show } = outcome.value;
+  expect(show.standing().unsaved?.what).toContain('The show "festival.foldbook" may only be read');
+  expect(show.change(rename('Tin Lanterns'))).toMatchObject({ ok: true });
+  mount('rw');
+  show.tryFile();
+  expect(show.isSheltered).toBe(false);
+  show.close();
+  expect(nameIn(opened(path))).toBe('Tin Lanterns');
 });
 
 test('a disk that is truly full costs no edit that was answered', async (context) => {
