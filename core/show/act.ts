@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { calendarDay, Id, longText, metres, orderNumber, shortText } from './rig.ts';
+import { calendarDay, Id, longText, metres, orderNumber, shortText, smallestFigure } from './rig.ts';
 import { SourceGroup, SourceKind } from './source-kinds.ts';
 import {
   ActState,
@@ -93,7 +93,7 @@ export const Source = z.strictObject({
   pickUpModel: shortText.default(''),
   phantom: PhantomNeed.default('not said'),
   /** Microphone: output for 1 Pa (94 dB SPL), in mV. */
-  sensitivityMvPerPa: z.number().positive().max(1000).nullable().default(null),
+  sensitivityMvPerPa: z.number().min(smallestFigure).max(1000).nullable().default(null),
   /** Microphone: level expected at it, in dB SPL. */
   expectedDbSpl: z.number().min(0).max(180).nullable().default(null),
   /** DI, line or wireless receiver: level expected at the socket, in dBu. */

@@ -13,6 +13,9 @@ export const orderNumber = z.number().int().min(0).max(100_000);
 /** Metres on the stage plot: x grows to stage left (house right), y grows upstage from the front edge. */
 export const metres = z.number().min(-500).max(500);
 
+/** Of figures that go into acoustics: above 0, and not so near it that a logarithm overflows. */
+export const smallestFigure = 1e-9;
+
 /** The house desk and the rules of level that every act on it shares. */
 export const Rig = z.strictObject({
   id: Id,
@@ -111,9 +114,9 @@ export const Device = z.strictObject({
   /** Wedge or fill: dB SPL at 1 W and 1 m. In-ears: dB SPL at the ear with the pack at its reference setting. */
   sensitivityDbSpl: z.number().min(40).max(160).nullable().default(null),
   /** Power that drives it at the reference setting, in watts; null for in-ears. */
-  powerW: z.number().positive().max(100_000).nullable().default(null),
+  powerW: z.number().min(smallestFigure).max(100_000).nullable().default(null),
   /** From the device to the ear, in metres; null for in-ears. */
-  listeningDistanceM: z.number().positive().max(200).nullable().default(null),
+  listeningDistanceM: z.number().min(smallestFigure).max(200).nullable().default(null),
   frequencyMhz: z.number().positive().max(100_000).nullable().default(null),
   /** Its own delay in milliseconds, as of a digital wireless link; null: not known. */
   latencyMs: z.number().min(0).max(500).nullable().default(null),

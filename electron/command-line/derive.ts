@@ -6,11 +6,13 @@ import { type ActSheet, actSheet, actsOfDay } from '../../core/show/act-sheet.ts
 import { findBrokenReferences } from '../../core/show/apply-change.ts';
 import { type Show, type ShowDocument, showFromRows, tableNames } from '../../core/show/show.ts';
 import { argumentsOf, exitCodes } from './command.ts';
-import { showOfFile } from './show-of-file.ts';
+import type { FileProblem } from './mended-show.ts';
+import { mendedShowOfFile } from './show-of-file.ts';
 
 const usage = `Usage: npm run --silent derive -- SHOW.json [--act NAME]
 Derives the acts of a show and prints as JSON, for each: its plan, feeds, levels, cue, gains, talkback, splits,
-paths, findings, and what changes after the act before; and the problems of the file itself.
+paths, findings, and what changes after the act before; and the problems of the file itself. What cannot be used of
+a file that was edited by hand is named there and passed over; everything else is derived.
   SHOW.json   a show exported as JSON (its shape: assets/schema/show.schema.json)
   --act NAME  only the acts of this name, or with this id
 Exit code: 0 done, 1 the show could not be read or has no such act, 2 wrong use.`;
@@ -28,12 +30,13 @@ async function derive(): Promise<number> {
     console.error(usage);
     return exitCodes.wrongUse;
   }
-  const document = await showOfFile(path);
-  if (!document.ok) {
-    console.error(`${document.problem.what} ${document.problem.todo}`);
+  const read = await mendedShowOfFile(path);
+  if (!read.ok) {
+    console.error(`${read.problem.what} ${read.problem.todo}`);
     return exitCodes.unreadable;
   }
-  const show = showFromRows(document.value);
+  const { document, problems } = read.value;
+  const show = showFromRows(document);
   const wanted = given.values.act;
   const acts = [...show.acts.values()].filter(
     (act) => wanted === undefined || act.name === wanted || act.id === wanted,
@@ -45,7 +48,10 @@ async function derive(): Promise<number> {
   }
   console.log(
     JSON.stringify(
-      { problems: problemsOf(document.value, show), acts: acts.map((act) => derivedAct(show, act)) },
+      {
+        problems: [...problems, ...problemsOf(document, show)],
+        acts: acts.map((act) => derivedAct(show, act)),
+      },
       null,
       1,
     ),
@@ -98,8 +104,6 @@ function fromActBefore(show: Show, act: Act, sheet: ActSheet) {
   const sheetBefore = before && actSheet(show, before.id);
   return sheetBefore ? { act: before.name, ...deriveBetween(sheetBefore, sheet) } : null;
 }
-
-type FileProblem = { what: string; todo: string };
 
 /** Rows that the program would not have written: ids given twice, and names of rows that are not there. */
 function problemsOf(document: ShowDocument, show: Show): FileProblem[] {

@@ -2,18 +2,37 @@ import { readFile } from 'node:fs/promises';
 import type { z } from 'zod';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { ShowDocument } from '../../core/show/show.ts';
+import { type MendedShow, mendShow } from './mended-show.ts';
 
 /** The show in a file that was exported as JSON; a refusal says which row is wrong, and how. */
 export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
+  const json = await jsonOfFile(path);
+  if (!json.ok) return json;
+  const document = ShowDocument.safeParse(json.value);
+  if (document.success) return { ok: true, value: document.data };
+  const [issue] = document.error.issues;
+  return noShow(path, issue ? sentenceOf(issue, json.value) : 'it is damaged');
+}
+
+/** What can be used of a show in a file that was edited by hand, and what is wrong with the rest. */
+export async function mendedShowOfFile(path: string): Promise<Outcome<MendedShow>> {
+  const json = await jsonOfFile(path);
+  if (!json.ok) return json;
+  const mended = mendShow(json.value);
+  return mended
+    ? { ok: true, value: mended }
+    : noShow(path, 'it does not begin with the format and version of one');
+}
+
+async function jsonOfFile(path: string): Promise<Outcome<unknown>> {
   let text: string;
   try {
     text = await readFile(path, 'utf8');
   } catch {
     return refuse('unreadable file', `“${path}” cannot be read.`, 'Check the name and that you may read it.');
   }
-  let json: unknown;
   try {
-    json = JSON.parse(text);
+    return { ok: true, value: JSON.parse(text) };
   } catch (error) {
     const where = error instanceof Error ? error.message : 'it is damaged';
     return refuse(
@@ -22,12 +41,12 @@ export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
       'Name a show that Foldbook exported as JSON.',
     );
   }
-  const document = ShowDocument.safeParse(json);
-  if (document.success) return { ok: true, value: document.data };
-  const [issue] = document.error.issues;
+}
+
+function noShow(path: string, why: string) {
   return refuse(
     'not a show',
-    `“${path}” is no show that can be read: ${issue ? sentenceOf(issue, json) : 'it is damaged'}.`,
+    `“${path}” is no show that can be read: ${why}.`,
     'Correct it, or name a show that Foldbook exported as JSON. The shape is in assets/schema/show.schema.json.',
   );
 }
