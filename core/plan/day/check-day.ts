@@ -1,3 +1,4 @@
+import { taskKinds } from '../../changeover/task-kinds.ts';
 import type { Act, Day } from '../../show/act.ts';
 import { actsOfDay } from '../../show/act-sheet.ts';
 import type { Id } from '../../show/rig.ts';
@@ -15,7 +16,12 @@ export function checkDay(show: Show, dayId: Id): DayDoubt[] {
   const day = show.days.get(dayId);
   if (!day) return [stop('The show has no such day.', 'Choose a day of this show.')];
   const acts = actsOfDay(show, dayId);
-  return [...checkRig(show, day, acts), ...checkTimes(acts), ...checkSoundChecks(acts), ...checkCrew(day)];
+  return [
+    ...checkRig(show, day, acts),
+    ...checkTimes(acts),
+    ...checkSoundChecks(show, acts),
+    ...checkCrew(day),
+  ];
 }
 
 function stop(what: string, todo: string): DayDoubt {
@@ -95,23 +101,54 @@ function checkTimes(acts: Act[]): DayDoubt[] {
   return found;
 }
 
-function checkSoundChecks(acts: Act[]): DayDoubt[] {
-  return acts.flatMap((act) => {
+function checkSoundChecks(show: Show, acts: Act[]): DayDoubt[] {
+  const checks = acts.flatMap((act) => {
     const { soundCheckStartMinute: from, soundCheckEndMinute: to } = act;
-    if (from === null || to === null) return [];
+    return from === null || to === null ? [] : [{ act, from, to }];
+  });
+  return checks.flatMap(({ act, from, to }, place) => {
     if (to < from)
       return [note(`The sound check of ${act.name} ends before it starts.`, 'Put its two times in order.')];
+    const found: DayDoubt[] = [];
     const playing = acts.find(
       (it) => it.startMinute !== null && it.endMinute !== null && it.startMinute < to && from < it.endMinute,
     );
-    if (!playing) return [];
-    return [
-      note(
-        `The sound check of ${act.name} falls into the set of ${playing.name}.`,
-        'Move the sound check or the set.',
-      ),
-    ];
+    if (playing)
+      found.push(
+        note(
+          `The sound check of ${act.name} falls into the set of ${playing.name}.`,
+          'Move the sound check or the set.',
+        ),
+      );
+    else if (act.startMinute !== null && from >= act.startMinute)
+      found.push(note(`The sound check of ${act.name} comes after its set.`, 'Put it before the set.'));
+    const other = checks.slice(0, place).find((it) => it.from < to && from < it.to);
+    if (other)
+      found.push(
+        note(
+          `The sound checks of ${other.act.name} and ${act.name} overlap, and there is one stage.`,
+          'Move one of them.',
+        ),
+      );
+    const needed = Math.ceil(checkSeconds(show, act) / 60);
+    if (needed > to - from)
+      found.push(
+        note(
+          `The sound check of ${act.name} has ${to - from} min, and its lines and mixes take about ${needed}.`,
+          'Make it longer, or only check lines and what is new.',
+        ),
+      );
+    return found;
   });
+}
+
+/** The desk's part of a sound check: every line once, and the first wishes of every mix. */
+function checkSeconds(show: Show, act: Act): number {
+  const lines = [...show.sources.values()].filter((it) => it.actId === act.id && needsSocket(it)).length;
+  const mixes = [...show.mixes.values()].filter(
+    (it) => it.actId === act.id && it.mixedAt === 'house desk',
+  ).length;
+  return lines * taskKinds['line check'].seconds + mixes * taskKinds['monitor check'].seconds;
 }
 
 function checkCrew(day: Day): DayDoubt[] {

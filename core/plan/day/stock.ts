@@ -28,12 +28,15 @@ export type StockCollision = {
   what: string;
 };
 
-type Need = { kind: StockItem['kind']; name: string; count: number };
-type Span = { act: string; count: number; from: number; to: number };
+/** `line`: the shared line that it stands on, which holds it as long as the line stays; empty for an act's own. */
+type Need = { kind: StockItem['kind']; name: string; count: number; line: string };
+type Span = { acts: string[]; count: number; line: string; from: number; to: number };
 
 /**
  * Follows every stock row through the day: an item is away from its hand-out until it is back, checked and
- * charged. Items of one row are alike, so the most that are away at once is the fewest that do.
+ * charged. Items of one row are alike, so the most that are away at once is the fewest that do (interval
+ * partitioning: as many are needed as intervals overlap; Kleinberg and Tardos, Algorithm Design, 4.1, from memory).
+ * What stands on a shared line is not handed out anew while it stays from one act to the next.
  */
 export function findStockCollisions(show: Show, dayId: Id): StockReport {
   const rigId = show.days.get(dayId)?.rigId;
@@ -45,18 +48,13 @@ export function findStockCollisions(show: Show, dayId: Id): StockReport {
   const unlisted = new Map<string, StockReport['unlisted'][number]>();
   const spans = new Map<Id, Span[]>();
   acts.forEach((sheet, place) => {
-    const byRow = new Map<Id, number>();
     for (const need of needsOf(sheet)) {
       const row = stock.find((item) => covers(item, need));
-      if (row) byRow.set(row.id, (byRow.get(row.id) ?? 0) + need.count);
+      if (row) spans.set(row.id, [...(spans.get(row.id) ?? []), spanOf(sheet, row, need, place)]);
       else noteUnlisted(unlisted, need);
     }
-    for (const [id, count] of byRow) {
-      const row = stock.find((item) => item.id === id);
-      if (row) spans.set(id, [...(spans.get(id) ?? []), spanOf(sheet, row, count, place)]);
-    }
   });
-  const collisions = stock.flatMap((row) => collisionOf(row, spans.get(row.id) ?? []) ?? []);
+  const collisions = stock.flatMap((row) => collisionOf(row, withStays(spans.get(row.id) ?? [])) ?? []);
   const untimed = acts
     .filter(({ act }) => act.startMinute === null || act.endMinute === null)
     .map(({ act }) => act.name);
@@ -75,25 +73,44 @@ function noteUnlisted(unlisted: Map<string, StockReport['unlisted'][number]>, ne
     unlisted.set(key, { kind: need.kind, name: need.name, most: need.count });
 }
 
+/** Spans of one shared line that meet are one: it stays, with all that stands on it. */
+function withStays(spans: readonly Span[]): Span[] {
+  const stays = new Map<string, Span>();
+  return spans.flatMap((span): Span[] => {
+    if (span.line === '') return [span];
+    const before = stays.get(span.line);
+    if (before && span.from < before.to) {
+      before.to = Math.max(before.to, span.to);
+      before.acts.push(...span.acts);
+      return [];
+    }
+    const own = { ...span, acts: [...span.acts] };
+    stays.set(span.line, own);
+    return [own];
+  });
+}
+
 /** What an act takes from the house, alike things together. What the band brings is not counted. */
 function needsOf(sheet: ActSheet): Need[] {
   const needs = new Map<string, Need>();
-  const add = (kind: Need['kind'], name: string, count: number) => {
+  const add: Add = (kind, name, count, sharedLine = '') => {
     const plain = name.trim().toLowerCase();
-    const key = `${kind} ${plain}`;
-    needs.set(key, { kind, name: plain, count: (needs.get(key)?.count ?? 0) + count });
+    const line = sharedLine.trim().toLowerCase() && `${kind} ${plain} ${sharedLine.trim().toLowerCase()}`;
+    const key = `${kind} ${plain} ${line}`;
+    needs.set(key, { kind, name: plain, line, count: (needs.get(key)?.count ?? 0) + count });
   };
   for (const source of sheet.sources) addSource(source, add);
   for (const mix of sheet.mixes) addMix(mix, add);
   return [...needs.values()];
 }
 
-type Add = (kind: Need['kind'], name: string, count: number) => void;
+type Add = (kind: Need['kind'], name: string, count: number, sharedLine?: string) => void;
 
 function addSource(source: Source, add: Add): void {
   if (source.broughtBy === 'band' || source.audience === 'not here') return;
-  if (source.pickUp === 'mic' || source.pickUp === 'di') add(source.pickUp, source.pickUpModel, 1);
-  if (source.stand !== '') add('stand', source.stand, 1);
+  if (source.pickUp === 'mic' || source.pickUp === 'di')
+    add(source.pickUp, source.pickUpModel, 1, source.sharedLine);
+  if (source.stand !== '') add('stand', source.stand, 1, source.sharedLine);
 }
 
 function addMix(mix: Mix, add: Add): void {
@@ -102,13 +119,14 @@ function addMix(mix: Mix, add: Add): void {
   else add(mix.deviceKind === 'wedge' ? 'wedge' : 'fill', '', mix.deviceCount);
 }
 
-function spanOf({ act }: ActSheet, row: StockItem, count: number, place: number): Span {
+function spanOf({ act }: ActSheet, row: StockItem, { count, line }: Need, place: number): Span {
   // Without times, two neighbours meet and others do not.
   const start = act.startMinute ?? place * 1000;
   const end = Math.max(start, act.endMinute ?? (act.startMinute === null ? start + 1000 : start));
   return {
-    act: act.name,
+    acts: [act.name],
     count,
+    line,
     from: start - row.handOutMinutes,
     to: end + row.returnMinutes + row.chargeMinutes,
   };
@@ -123,7 +141,7 @@ function collisionOf(row: StockItem, spans: readonly Span[]): StockCollision | n
   }
   if (worst.count <= row.count) return null;
   const name = row.name || row.kind;
-  const acts = worst.out.map((span) => span.act);
+  const acts = [...new Set(worst.out.flatMap((span) => span.acts))];
   const extra = worst.count - row.count;
   return {
     stockId: row.id,

@@ -53,6 +53,34 @@ const cases: { name: string; tables: FestivalRows; stops: boolean; words: RegExp
     words: /no crew/,
   },
   {
+    name: 'a sound check too short for its lines and mixes',
+    tables: {
+      acts: withFields(plain, 'acts', 'choir', { soundCheckStartMinute: 600, soundCheckEndMinute: 600 }),
+    },
+    stops: false,
+    words: /sound check of Tin Choir has 0 min, and its lines and mixes take about 1/,
+  },
+  {
+    name: 'a sound check after the set',
+    tables: {
+      acts: withFields(plain, 'acts', 'choir', { soundCheckStartMinute: 1100, soundCheckEndMinute: 1110 }),
+    },
+    stops: false,
+    words: /sound check of Tin Choir comes after its set/,
+  },
+  {
+    name: 'two sound checks at once',
+    tables: {
+      acts: ['herons', 'choir'].map((id) => ({
+        ...plain.acts.get(id),
+        soundCheckStartMinute: 600,
+        soundCheckEndMinute: 620,
+      })),
+    },
+    stops: false,
+    words: /sound checks of Paper Herons and Tin Choir overlap/,
+  },
+  {
     name: 'a sound check during a set',
     tables: {
       acts: withFields(plain, 'acts', 'choir', { soundCheckStartMinute: 970, soundCheckEndMinute: 980 }),

@@ -51,6 +51,26 @@ test.each(cases)('stock over the day: $name', ({ tables, extra, words }) => {
   if (words) expect(collisions[0]?.what).toMatch(words);
 });
 
+test('a stand that stays with the house kit is one stand, however many acts play on it', () => {
+  const onKit = [...festivalDay().sources.values()].map((row) =>
+    row.name === 'Kick' ? { ...row, stand: 'short' } : row,
+  );
+  const stockItems = [
+    {
+      id: 'short',
+      rigId: 'rig',
+      kind: 'stand',
+      name: 'Short',
+      count: 1,
+      handOutMinutes: 15,
+      returnMinutes: 15,
+    },
+  ];
+  expect(findStockCollisions(festivalDay({ sources: onKit, stockItems }), 'day').collisions).toEqual([]);
+  const own = onKit.map((row) => ({ ...row, sharedLine: '' }));
+  expect(findStockCollisions(festivalDay({ sources: own, stockItems }), 'day').collisions[0]?.extra).toBe(1);
+});
+
 test('what nobody has counted is told, with the most that one act asks for', () => {
   expect(findStockCollisions(festivalDay(), 'day').unlisted).toEqual([
     { kind: 'stand', name: 'tall', most: 1 },
