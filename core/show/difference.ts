@@ -132,6 +132,7 @@ function ownFields(before: Show, after: Show, table: TableName, old: Partial<Any
   const inName = new Set([
     'id',
     'about',
+    'order',
     ...references.filter((it) => it.table === table).map((it) => it.field),
   ]);
   const isEmpty = (value: unknown) =>

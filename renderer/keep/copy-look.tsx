@@ -59,7 +59,7 @@ export function CopyLook({
             </p>
           )}
           <p>{text.wouldChange(differences.count)}</p>
-          <DifferenceList differences={differences} />
+          <DifferenceList differences={differences} tense="would" />
         </>
       )}
     </section>

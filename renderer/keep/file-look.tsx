@@ -83,7 +83,7 @@ export function FileLook({ name, look, days, dayId, onDay, onBringIn }: Props) {
             </p>
           )}
           <p>{text.replaceWould(differing)}</p>
-          <DifferenceList differences={look.replace.differences} />
+          <DifferenceList differences={look.replace.differences} tense="would" />
         </>
       )}
     </section>

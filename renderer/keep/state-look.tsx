@@ -67,7 +67,7 @@ export function StateLook({ state, others, toId, found, what, onCompare, onBring
       {found && count > 0 && (
         <>
           <p>{text.differs(count)}</p>
-          <DifferenceList differences={found.differences} />
+          <DifferenceList differences={found.differences} tense="did" />
           <h3>{text.written}</h3>
           {found.writings.length === 0 && <p className="quiet">{text.writtenUnknown}</p>}
           <Writings writings={found.writings} />

@@ -67,9 +67,8 @@ export const englishKeep = {
   },
 
   difference: {
-    added: 'comes',
-    removed: 'goes',
-    changed: 'changes',
+    would: { added: 'comes', removed: 'goes', changed: 'changes' },
+    did: { added: 'new', removed: 'gone', changed: 'changed' },
     value: (field: string, value: string) => `${field}: ${value}`,
     field: (field: string, before: string, after: string) => `${field}: ${before} → ${after}`,
   },
