@@ -8,6 +8,7 @@ import './bottom-line.css';
 export function BottomLine() {
   const { open, view, saving, standing, undo, redo, look, problem, dismiss } = useHere();
   const sentence = open && listeningSentence(open, view.mixId);
+  const said = standing.unsaved && saving === 'not saved' ? words.keep.unsaved.short : words.saving[saving];
   const other = view.theme === 'night' ? 'day' : 'night';
   return (
     <footer className="bottom-line" data-region="bottom">
@@ -25,7 +26,7 @@ export function BottomLine() {
         {sentence ?? <span className="quiet">{words.listening.nobody}</span>}
       </section>
       <section className="bottom-line-status" aria-label={words.frame.status}>
-        <output className={`saving saving-${saving.replaceAll(' ', '-')}`}>{words.saving[saving]}</output>
+        <output className={`saving saving-${saving.replaceAll(' ', '-')}`}>{said}</output>
         <button
           type="button"
           className="plain"

@@ -140,6 +140,7 @@ export const englishKeep = {
   },
 
   unsaved: {
+    short: 'Not in its file',
     save: 'Save the show elsewhere',
     saved: 'Given to be saved. Look that the file is there.',
   },

@@ -162,7 +162,7 @@ test('a show whose folder cannot be written: loud, kept elsewhere, saved elsewhe
   });
   expect(await foldbook.problem()).toMatch(/^Your work is not in its file\..*kept in “.*Foldbook rescued/s);
   const mixes = await editFeed(foldbook);
-  await expect.poll(() => foldbook.savedState()).toMatch(/^Not saved yet/);
+  await expect.poll(() => foldbook.savedState()).toBe('Not in its file');
   await expectNoBarrier(foldbook, 'footer');
   const save = foldbook.page.getByRole('button', { name: 'Save the show elsewhere' });
   const { text } = await new KeepPage(foldbook).saved(save);
