@@ -22,10 +22,10 @@ export function findables(show: Show, actIds: readonly Id[]): Findable[] {
   const actions = handledBindings
     .filter(({ id }) => id !== 'find')
     .map(
-      ({ id, text, keys }): Findable => ({
+      ({ id, keys }): Findable => ({
         key: `action ${id}`,
         kind: 'action',
-        name: text,
+        name: words.keyTexts[id],
         place: (keys[0] ?? '').replaceAll('+', ' '),
         leads: { run: id },
       }),

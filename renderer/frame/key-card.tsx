@@ -36,14 +36,14 @@ function KeyList({ title, list }: { title: string; list: readonly Binding[] }) {
     <section>
       <h3>{title}</h3>
       <dl>
-        {list.map(({ id, keys, text }) => (
+        {list.map(({ id, keys }) => (
           <Fragment key={id}>
             <dt>
               {keys.map((key) => (
                 <kbd key={key}>{key === '+' ? key : key.replaceAll('+', ' ')}</kbd>
               ))}
             </dt>
-            <dd>{text}</dd>
+            <dd>{words.keyTexts[id]}</dd>
           </Fragment>
         ))}
       </dl>

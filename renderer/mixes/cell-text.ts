@@ -1,5 +1,6 @@
 import type { Feed } from '../../core/derive/derived.ts';
 import { type Amount, amounts } from '../../core/show/words.ts';
+import { words } from '../wording/words.ts';
 
 /** What was typed into a cell of the mixes, understood; or the sentence that says why it was not. */
 export type TypedCell =
@@ -9,6 +10,7 @@ export type TypedCell =
   | { of: 'refused'; why: string };
 
 export const lowestDb = -120;
+const say = words.mixes.typed;
 
 /** Reads an amount word or its beginning ("lo", "lots"), a number of dB ("-6", "−6 dB"), "off", or an empty text. */
 export function readTypedCell(text: string): TypedCell {
@@ -17,22 +19,20 @@ export function readTypedCell(text: string): TypedCell {
   if (typed === 'off') return { of: 'amount', amount: 'none' };
   const word = amounts.filter((amount) => amount.startsWith(typed));
   if (word.length === 1 && word[0]) return { of: 'amount', amount: word[0] };
-  if (word.length > 1)
-    return { of: 'refused', why: `“${text.trim()}” could be ${word.join(' or ')}. Type one letter more.` };
+  if (word.length > 1) return { of: 'refused', why: say.manyWords(text.trim(), word) };
   const number = /^([+-]?\d+(?:[.,]\d+)?)\s*(?:db)?$/.exec(typed)?.[1];
   if (number === undefined)
     return {
       of: 'refused',
-      why: `“${text.trim()}” is no level. Type a number of dB, or lots, some, little, none, only.`,
+      why: say.noLevel(text.trim()),
     };
   const levelDb = Number(number.replace(',', '.'));
   if (levelDb > 0)
     return {
       of: 'refused',
-      why: `${text.trim()} dB is above unity. Nothing starts above 0 dB: type 0 or less.`,
+      why: say.aboveUnity(text.trim()),
     };
-  if (levelDb < lowestDb)
-    return { of: 'refused', why: `${text.trim()} dB is below ${lowestDb} dB. Type none to switch it off.` };
+  if (levelDb < lowestDb) return { of: 'refused', why: say.tooLow(text.trim(), lowestDb) };
   return { of: 'level', levelDb };
 }
 

@@ -4,6 +4,7 @@ import { count } from './count.ts';
 import { englishChangeover } from './english-changeover.ts';
 import { englishDay } from './english-day.ts';
 import { englishKeep } from './english-keep.ts';
+import { englishKeys } from './english-keys.ts';
 import { englishPaper } from './english-paper.ts';
 import { englishRecall } from './english-recall.ts';
 import { englishShow } from './english-show.ts';
@@ -196,6 +197,15 @@ export const english = {
     showAll: 'Show everything',
     pasteRefused: (cell: string) => `Nothing was pasted: ${cell} cannot take its value.`,
     typeHere: 'Level in dB or an amount',
+    typed: {
+      manyWords: (text: string, meant: readonly string[]) =>
+        `“${text}” could be ${meant.join(' or ')}. Type one letter more.`,
+      noLevel: (text: string) =>
+        `“${text}” is no level. Type a number of dB, or lots, some, little, none, only.`,
+      aboveUnity: (text: string) => `${text} dB is above unity. Nothing starts above 0 dB: type 0 or less.`,
+      tooLow: (text: string, leastDb: number) =>
+        `${text} dB is below ${leastDb} dB. Type none to switch it off.`,
+    },
     empty: 'This act has no sources or no mixes yet.',
     emptyTodo: 'Bring in its rider, or add them by hand on Advance.',
     toAdvance: 'Go to Advance',
@@ -565,6 +575,8 @@ export const english = {
       past: 'past',
     },
   },
+
+  keyTexts: englishKeys,
 
   keyCard: { title: 'Keys', everywhere: 'Everywhere', also: 'Cmd works in place of Ctrl.' },
 };

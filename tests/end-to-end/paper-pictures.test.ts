@@ -1,8 +1,8 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { makerOf, type SheetId, sheetIds } from '../../core/sheets/sheets.ts';
+import { unlike, unlikeApproved } from '../helpers/approved-pictures.ts';
 import { chromiumForFile } from '../helpers/chromium.ts';
 import { madePaper, onlyFile } from '../helpers/made-paper.ts';
 import { paperShow } from '../helpers/paper-show.ts';
@@ -13,7 +13,6 @@ import { openPainter } from '../helpers/pdf-pictures.ts';
  * the sheets, then approve the new pictures: FOLDBOOK_APPROVE=1 npm test -- tests/end-to-end/paper-pictures
  */
 const folder = join(import.meta.dirname, 'paper-pictures');
-const isApproving = process.env.FOLDBOOK_APPROVE === '1';
 const widthPx = 400;
 /** Share of pixels that may be unlike: fonts are painted a little differently by each Chromium. */
 const mostUnlike = 0.004;
@@ -30,15 +29,16 @@ beforeAll(async () => {
 });
 afterAll(() => painter?.close());
 
-async function paint(id: SheetId, pageNumber: number): Promise<string> {
+async function paint(id: SheetId, pageNumber: number): Promise<Uint8Array> {
   const ofId = makerOf(id).of === 'day' ? 'day' : 'act-1';
   const made = await madePaper(show, { jobs: [{ sheet: id, ofId }], file: 'pdf' });
   const base64 = Buffer.from(onlyFile(made)).toString('base64');
-  return painter.evaluate(([pdf, page, width]) => window.painter.paint(pdf, page, width), [
+  const picture = await painter.evaluate(([pdf, page, width]) => window.painter.paint(pdf, page, width), [
     base64,
     pageNumber,
     widthPx,
   ] as const);
+  return Buffer.from(picture.slice(picture.indexOf(',') + 1), 'base64');
 }
 
 /** The labels stand on the second page, behind what is said of them. */
@@ -46,22 +46,11 @@ const pageOf = (id: SheetId) => (id === 'channel labels' || id === 'line labels'
 
 test.each(sheetIds)('the sheet "%s" looks as it was approved', async (id) => {
   const picture = await paint(id, pageOf(id));
-  const path = join(folder, `${id.replaceAll(' ', '-')}.png`);
-  const bytes = Buffer.from(picture.slice(picture.indexOf(',') + 1), 'base64');
-  if (isApproving) writeFileSync(path, bytes);
-  expect(existsSync(path), `There is no approved picture of "${id}".`).toBe(true);
-  const approved = `data:image/png;base64,${readFileSync(path).toString('base64')}`;
-  const unlike = await painter.evaluate(([one, other]) => window.painter.difference(one, other), [
-    picture,
-    approved,
-  ] as const);
-  expect(unlike).toBeLessThanOrEqual(mostUnlike);
+  const { whole } = await unlikeApproved(painter, folder, id.replaceAll(' ', '-'), picture);
+  expect(whole).toBeLessThanOrEqual(mostUnlike);
 });
 
 test('a sheet with another row is seen to differ, so the comparison is no formality', async () => {
-  const unlike = await painter.evaluate(([one, other]) => window.painter.difference(one, other), [
-    await paint('line check', 1),
-    await paint('input list stage', 1),
-  ] as const);
-  expect(unlike).toBeGreaterThan(mostUnlike * 3);
+  const { whole } = await unlike(painter, await paint('line check', 1), await paint('input list stage', 1));
+  expect(whole).toBeGreaterThan(mostUnlike * 3);
 });

@@ -8,7 +8,7 @@ const source = (name: string) => readFileSync(require.resolve(`pdfjs-dist/legacy
 /** What the page below has: pdf.js, and the two things asked of it. */
 type Painter = {
   paint(base64: string, pageNumber: number, widthPx: number): Promise<string>;
-  difference(one: string, other: string): Promise<number>;
+  difference(one: string, other: string): Promise<{ whole: number; worstSquare: number }>;
 };
 declare global {
   interface Window {
@@ -57,10 +57,21 @@ window.painter = {
   async difference(one, other) {
     const a = await pixelsOf(one);
     const b = await pixelsOf(other);
-    if (a.width !== b.width || a.height !== b.height) return 1;
-    let unlike = 0;
-    for (let at = 0; at < a.data.length; at += 4) if (Math.abs(a.data[at] - b.data[at]) > 96) unlike++;
-    return unlike / (a.data.length / 4);
+    if (a.width !== b.width || a.height !== b.height) return { whole: 1, worstSquare: 1 };
+    const side = 64;
+    const across = Math.ceil(a.width / side);
+    const squares = new Map();
+    let whole = 0;
+    for (let at = 0; at < a.data.length / 4; at++) {
+      if (Math.abs(a.data[at * 4] - b.data[at * 4]) <= 96) continue;
+      whole++;
+      const square = Math.floor(at / a.width / side) * across + Math.floor((at % a.width) / side);
+      squares.set(square, (squares.get(square) ?? 0) + 1);
+    }
+    return {
+      whole: whole / (a.data.length / 4),
+      worstSquare: Math.max(0, ...squares.values()) / (side * side),
+    };
   },
 };
 `;
