@@ -28,8 +28,7 @@ export const CopyInList = z.strictObject({
 export type CopyInList = z.infer<typeof CopyInList>;
 
 /** A stick, disk or network share of this machine on which copies may also be kept. */
-export const Drive = z.strictObject({ id: z.string().min(1).max(64), name: z.string(), where: z.string() });
-export type Drive = z.infer<typeof Drive>;
+const Drive = z.strictObject({ id: z.string().min(1).max(64), name: z.string(), where: z.string() });
 
 export const CopyList = z.strictObject({
   /** The newest first, of all places. */
