@@ -69,12 +69,18 @@ function TaskLine({
   onTick: (task: ScheduledTask) => void;
 }) {
   const text = words.changeover;
-  const classes = ['task', task.isCritical && 'is-critical', done && 'is-done'].filter(Boolean);
+  const isTimed = task.endSeconds > 0;
+  const classes = [
+    'task',
+    !isTimed && 'is-untimed',
+    task.isCritical && 'is-critical',
+    done && 'is-done',
+  ].filter(Boolean);
   return (
     <li className={classes.join(' ')}>
       <label>
         <input type="checkbox" checked={done} onChange={() => onTick(task)} />
-        <span className="task-time">{task.endSeconds > 0 ? lengthText(task.startSeconds) : ''}</span>
+        {isTimed && <span className="task-time">{lengthText(task.startSeconds)}</span>}
         <span className="task-what">
           {task.what}
           {who !== '' && <span className="quiet"> {who}</span>}

@@ -13,7 +13,7 @@ export const englishChangeover = {
   there: 'there is',
   needed: 'needed',
   bound: (time: string) => `Nobody can do it in less than ${time} with these people.`,
-  ways: (time: string) => `${time} of it are ways over the stage.`,
+  ways: (time: string) => `Ways over the stage add ${time}.`,
   spare: (time: string) => `${time} to spare`,
   short: (time: string) => `${time} too long`,
   untimed: 'from the usual changeover of the day: the acts have no times',
@@ -47,7 +47,7 @@ export const englishChangeover = {
   desk: 'Desk',
   ahead: (act: string) => `Ahead, while ${act} plays`,
   nobody: 'Nobody yet',
-  walk: (metres: number) => `about ${metres} m to walk`,
+  walk: (metres: number) => `${metres} m to walk`,
 
   nothing: 'Nothing to do.',
   critical: 'critical',
