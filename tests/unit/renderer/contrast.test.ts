@@ -1,3 +1,5 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { pairings, type ThemeName, themes } from '../../../renderer/theme/tokens.ts';
 
@@ -43,4 +45,50 @@ test('the night theme has no pure white and no ground lighter than a dim room be
   const night = Object.values(themes.night);
   expect(night).not.toContain('#ffffff');
   expect(luminance(themes.night.ground)).toBeLessThan(0.01);
+});
+
+describe('every colour that a style sheet puts on another is in the table of pairings', () => {
+  const renderer = resolve(import.meta.dirname, '..', '..', '..', 'renderer');
+  const sheets = globSync('**/*.css', { cwd: renderer }).filter((file) => !file.startsWith('dist'));
+  const tokenName = (variable: string) =>
+    variable.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+  const isPaired = new Set(pairings.map(({ front, back }) => `${front} on ${back}`));
+
+  const surfaces = new Set(['ground', 'raised', 'sunken', 'chosen']);
+  const decoration = new Set(['rule']);
+
+  /**
+   * What a rule draws on what. Where it names one of the two, the other is the ink or the ground; a hue alone is a
+   * shape on the ground, such as a bar.
+   */
+  function pairsOf(rule: string): string[] {
+    const tokens = (properties: string) =>
+      [...rule.matchAll(new RegExp(`(?:^|[;{\\s])(?:${properties}):\\s*var\\(--([\\w-]+)\\)`, 'g'))]
+        .map(([, name = '']) => tokenName(name))
+        .filter((name) => !decoration.has(name));
+    const backs = tokens('background|background-color');
+    const fronts = tokens('color');
+    const shapes = [...tokens('fill|stroke'), ...(fronts.length > 0 ? [] : backs)].filter(
+      (name) => !surfaces.has(name),
+    );
+    const on = backs.filter((name) => surfaces.has(name) || fronts.length > 0);
+    const texts = fronts.length === 0 && on.length > 0 ? ['ink'] : fronts;
+    return [
+      ...texts.flatMap((front) => (on.length > 0 ? on : ['ground']).map((back) => `${front} on ${back}`)),
+      ...shapes.map((shape) => `${shape} on ground`),
+    ];
+  }
+
+  test.each(sheets)('%s', (file) => {
+    const rules =
+      readFileSync(join(renderer, file), 'utf8')
+        .replace(/\/\*[\s\S]*?\*\//g, '')
+        .match(/\{[^{}]*\}/g) ?? [];
+    expect(rules.flatMap(pairsOf).filter((pair) => !isPaired.has(pair))).toEqual([]);
+  });
+
+  test('a pair that is in no table is seen', () => {
+    expect(pairsOf('{ color: var(--must-fix); background: var(--accent); }')).toEqual(['mustFix on accent']);
+    expect(isPaired.has('mustFix on accent')).toBe(false);
+  });
 });
