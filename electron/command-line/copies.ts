@@ -53,6 +53,7 @@ function list(): number {
       { title: 'Age', right: true, cell: ageOf },
       { title: 'Made', cell: ({ reason }) => reason },
       { title: 'Where', cell: ({ place }) => place },
+      { title: 'Machine', cell: ({ machine }) => machine ?? '' },
       { title: 'kB', right: true, cell: ({ byteCount }) => Math.round(byteCount / 1024) },
       { title: 'Copy', cell: ({ name }) => name },
     ],

@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { strToU8, zipSync } from 'fflate';
 import { CopyFolders } from '../copies/copy-folders.ts';
-import { copiesIn } from '../copies/copy-names.ts';
+import { copiesIn, nameOfCopy } from '../copies/copy-names.ts';
 import { dataFolder } from '../starting/data-folder.ts';
 import { argumentsOf, exitCodes } from './command.ts';
 import { textTable } from './text-table.ts';
@@ -78,7 +78,9 @@ function newestCopy(): Part[] {
   const [copy] = copiesIn(new CopyFolders(dataFolder()).first);
   if (!copy) return [];
   const what = 'ALL of the show: acts, names, notes, riders, and the archive of past acts, as of that copy';
-  return [{ name: `show/${copy.name}`, bytes: readFileSync(copy.path), what }];
+  // The name of the machine stands in that of the copy.
+  const name = nameOfCopy(new Date(copy.madeAtMs), copy.reason, 'this-machine');
+  return [{ name: `show/${name}`, bytes: readFileSync(copy.path), what }];
 }
 
 function tableOf(parts: readonly Part[]): string {
