@@ -57,6 +57,7 @@ function Between({ day, from, to, changeover }: BetweenProps) {
   const ticks = useMemo(() => ticksOf(show, act.id), [show, act.id]);
   const isDone = (task: ScheduledTask) => ticks.has(keyOfTask(task));
   const done = changeover.tasks.filter(isDone).length;
+  const aheadDone = changeover.ahead.filter((task) => ticks.has(keyOfTask(task))).length;
   const secondsLeft = useMemo(() => secondsOfRest(changeover, day.crewSize, ticks), [changeover, day, ticks]);
   const groups = useMemo(() => {
     const all = view === 'people' ? groupsByPerson(changeover) : groupsByPlace(changeover, to.sheet);
@@ -97,7 +98,7 @@ function Between({ day, from, to, changeover }: BetweenProps) {
         <span className="quiet">
           <CriticalMark /> {text.criticalWhy}
         </span>
-        {done > 0 && (
+        {done + aheadDone > 0 && (
           <button type="button" className="plain" onClick={() => change(clearTicks(ticks, act))}>
             {text.clear}
           </button>

@@ -36,7 +36,7 @@ export function PlanCosts({ day, acts, work, planned, proof, isTaken }: Props) {
           <th scope="col" colSpan={2}>
             {text.costWork}
           </th>
-          <th />
+          <td />
         </tr>
       </thead>
       <tbody>

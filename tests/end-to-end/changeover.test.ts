@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { smallFestival } from '../fixtures/small-festival.ts';
 import { chromiumForFile } from '../helpers/chromium.ts';
+import { DayPage } from './pages/day-page.ts';
 import { Foldbook } from './pages/foldbook.ts';
 
 const browser = chromiumForFile();
@@ -81,6 +82,23 @@ describe('a changeover', () => {
     await foldbook.page.getByRole('heading', { name: /^Box A/ }).waitFor();
     await foldbook.press('v');
     await foldbook.page.getByRole('heading', { name: /^Hand 1/ }).waitFor();
+  });
+
+  test('tells what is plugged ahead, while the act before plays, and takes its ticks', async () => {
+    const foldbook = await start();
+    const { page } = foldbook;
+    const day = new DayPage(foldbook);
+    await day.open();
+    await day.planAndWait();
+    await foldbook.press('t');
+    await foldbook.saved();
+    await foldbook.goTo('Changeover');
+    await page.getByRole('heading', { name: /^Ahead, while Tarn & the Ferrymen plays/ }).waitFor();
+    const ahead = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^Ahead/ }) });
+    const first = ahead.getByRole('checkbox').first();
+    await first.check();
+    await page.getByRole('button', { name: 'Clear the ticks' }).click();
+    await expect.poll(() => first.isChecked()).toBe(false);
   });
 });
 

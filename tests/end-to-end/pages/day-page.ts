@@ -38,15 +38,15 @@ export class DayPage {
 
   /** A line of the table of costs: "As it stands", "Planned", or a habit. */
   async cost(name: string): Promise<string> {
-    return (await this.#page.getByRole('row', { name: new RegExp(`^${name}`) }).innerText()).replace(
-      /\s+/g,
-      ' ',
-    );
+    const row = this.#page.getByRole('row', { name: new RegExp(`^${name}`) });
+    // Minutes come a moment after the lines; until then there is a dash.
+    await expect.poll(() => row.innerText()).not.toMatch(/–/);
+    return (await row.innerText()).replace(/\s+/g, ' ');
   }
 
   /** What is read out of the cell of a socket and an act. */
   async cell(socket: string, act: string): Promise<string> {
-    const heads = await this.#page.getByRole('columnheader').allInnerTexts();
+    const heads = await this.#page.getByRole('grid').getByRole('columnheader').allInnerTexts();
     const column = heads.findIndex((head) => head.includes(act)) - 1;
     const row = this.#page.getByRole('row').filter({
       has: this.#page.getByRole('rowheader', { name: socket, exact: true }),
@@ -56,7 +56,7 @@ export class DayPage {
 
   /** Where a source of an act is: "A5". */
   async socketOf(source: string, act: string): Promise<string> {
-    const heads = await this.#page.getByRole('columnheader').allInnerTexts();
+    const heads = await this.#page.getByRole('grid').getByRole('columnheader').allInnerTexts();
     const column = heads.findIndex((head) => head.includes(act)) - 1;
     for (const row of await this.#page.getByRole('grid').locator('tbody tr').all())
       if ((await row.locator('td').nth(column).innerText()).includes(source))
