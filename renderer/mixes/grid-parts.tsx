@@ -177,7 +177,7 @@ function saysFeed({ purpose, level, isDecided, worst }: CellProps): string {
   const { common, mixes, severity } = words;
   const parts =
     purpose === null
-      ? [mixes.notFed]
+      ? [mixes.notFed, level]
       : [words.purpose[purpose].name, isDecided ? common.decided : common.proposed, level];
   return [...parts, worst && severity[worst]].filter(Boolean).join(', ');
 }

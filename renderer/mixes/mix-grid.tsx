@@ -265,18 +265,23 @@ export const MixGrid = memo(function MixGrid(props: Props) {
           );
         })}
         {typed !== null && (
-          <CellEditor
-            start={typed}
-            top={cursor.at.row * rowHeight}
-            left={headWidth + cursor.at.column * cellWidth}
-            label={words.mixes.typeHere}
-            onCommit={commit}
-            onStep={stepOn}
-            onLeave={() => {
-              setTyped(null);
-              toTable();
-            }}
-          />
+          // In a row and a cell of its own, as everything in a grid is.
+          <div role="row" tabIndex={-1}>
+            <div role="gridcell" tabIndex={-1}>
+              <CellEditor
+                start={typed}
+                top={cursor.at.row * rowHeight}
+                left={headWidth + cursor.at.column * cellWidth}
+                label={words.mixes.typeHere}
+                onCommit={commit}
+                onStep={stepOn}
+                onLeave={() => {
+                  setTyped(null);
+                  toTable();
+                }}
+              />
+            </div>
+          </div>
         )}
       </div>
     </div>

@@ -28,6 +28,16 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
   const places: [place: string, open: (foldbook: Foldbook) => Promise<void>][] = [
     ['the details of a cell', (foldbook) => foldbook.press('Enter')],
     ['the path of a source', (foldbook) => foldbook.press('p')],
+    [
+      'the path of an output',
+      async (foldbook) => {
+        await foldbook.press('p');
+        await foldbook.page.getByRole('button', { name: 'Output', exact: true }).click();
+      },
+    ],
+    ['a filter that nothing fits', (foldbook) => foldbook.type('/', 'no such thing')],
+    ['a level that is refused', (foldbook) => foldbook.type('6', 'Enter')],
+    ['back-ups and files', (foldbook) => foldbook.press('Control+s')],
     ['the search', (foldbook) => foldbook.press('Control+k')],
     ['the key card', (foldbook) => foldbook.press('F1')],
     ['putting back', (foldbook) => foldbook.page.getByRole('button', { name: 'Put back …' }).click()],
@@ -79,14 +89,19 @@ describe.each<Theme>(['night', 'day'])('in the %s theme', (theme) => {
   });
 });
 
-test('an empty show has no barrier either, and leads to the first rig and the first rider', async () => {
-  const foldbook = await Foldbook.start(browser());
-  expect(await barriers(foldbook.page)).toEqual([]);
-  await foldbook.page.getByRole('button', { name: 'Set up the rig' }).click();
-  await foldbook.page.getByRole('button', { name: 'Begin with a small rig' }).click();
-  await foldbook.page.getByRole('grid', { name: 'Stage boxes' }).waitFor();
-  await foldbook.goTo('Mixes');
-  await foldbook.page.getByRole('button', { name: 'Bring in a rider' }).click();
-  await foldbook.page.getByLabel(/Choose a file/).waitFor();
-  expect(await barriers(foldbook.page)).toEqual([]);
-});
+test.each<Theme>(['night', 'day'])(
+  'an empty show has no barrier in the %s theme, and leads to the first rig and the first rider',
+  async (theme) => {
+    const foldbook = await Foldbook.start(browser());
+    if (theme === 'day') await foldbook.press('F8');
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
+    await foldbook.page.getByRole('button', { name: 'Set up the rig' }).click();
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
+    await foldbook.page.getByRole('button', { name: 'Begin with a small rig' }).click();
+    await foldbook.page.getByRole('grid', { name: 'Stage boxes' }).waitFor();
+    await foldbook.goTo('Mixes');
+    await foldbook.page.getByRole('button', { name: 'Bring in a rider' }).click();
+    await foldbook.page.getByLabel(/Choose a file/).waitFor();
+    expect(await barriers(foldbook.page, theme)).toEqual([]);
+  },
+);
