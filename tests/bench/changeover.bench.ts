@@ -1,4 +1,4 @@
-import { changeoversOfDay, workOf } from '../../core/changeover/changeover.ts';
+import { type Changeover, changeoversOfDay, workOf } from '../../core/changeover/changeover.ts';
 import { deskFirst } from '../../core/changeover/desk-first.ts';
 import { schedule } from '../../core/changeover/schedule.ts';
 import type { Task } from '../../core/changeover/task.ts';
@@ -70,6 +70,9 @@ const share = (values: number[], part: number) =>
 const shown = (values: number[]) =>
   `${share(values, 0.5).toFixed(1)} / ${share(values, 0.9).toFixed(1)}`.padStart(13);
 
+/** What the issue asks of the 90th percentile, in percent over the bound, by the size of the crew. */
+const goalPercent: Record<number, number> = { 2: 4, 3: 4, 4: 8, 6: 4 };
+
 console.log(`percent over the bound, median / 90th percentile of ${samples}`);
 console.log(
   `${'lines, crew'.padEnd(14)}${['textbook', 'list order', 'desk first', 'search'].map((it) => it.padStart(13)).join('')}   search, median`,
@@ -98,18 +101,22 @@ for (const lines of [24, 40, 64])
       });
     }
     console.log(
-      `${`${lines}, ${crew}`.padEnd(14)}${gaps.map(shown).join('')}   ${median(times).toFixed(0)} ms`,
+      `${`${lines}, ${crew}`.padEnd(14)}${gaps.map(shown).join('')}   ${median(times).toFixed(0)} ms   goal ${goalPercent[crew]} %: ${share(gaps[3] ?? [], 0.9) <= (goalPercent[crew] ?? 0) ? 'met' : 'NOT MET'}`,
     );
   }
 
-const show = familyDay({ ...twelveActs, bankSize: 1 }, 1);
-const started = process.cpuUsage();
-const day = changeoversOfDay(show, 'day', (actId) => {
-  const sheet = actSheet(show, actId);
-  return sheet && planAct(sheet);
-});
-const { user } = process.cpuUsage(started);
-const over = day.map((it) => (100 * ((it.secondsNeeded ?? 0) - it.lowerBoundSeconds)) / it.lowerBoundSeconds);
-console.log(
-  `one family day, each act planned alone: ${day.length} changeovers in ${(user / 1000).toFixed(0)} ms, at most ${Math.max(...over).toFixed(1)} % over the bound`,
-);
+// Real changeovers have places: what the ways over the stage add, and what is left over the bound without ways.
+for (const crewSize of [2, 3, 4, 6]) {
+  const show = familyDay({ ...twelveActs, bankSize: 1, crewSize }, 1);
+  const started = process.cpuUsage();
+  const day = changeoversOfDay(show, 'day', (actId) => {
+    const sheet = actSheet(show, actId);
+    return sheet && planAct(sheet);
+  });
+  const { user } = process.cpuUsage(started);
+  const over = (seconds: (it: Changeover) => number | null) =>
+    shown(day.map((it) => (100 * ((seconds(it) ?? 0) - it.lowerBoundSeconds)) / it.lowerBoundSeconds));
+  console.log(
+    `one family day, each act planned alone, crew ${crewSize}: ${day.length} changeovers in ${(user / 1000).toFixed(0)} ms; over the bound without ways ${over((it) => it.secondsWithoutWays)} %, with ways ${over((it) => it.secondsNeeded)} %`,
+  );
+}

@@ -21,6 +21,9 @@ describe('planning the day, by keyboard alone', () => {
     const { foldbook, day } = await start();
     const before = await day.cost('As it stands');
     expect(before).toMatch(/^As it stands [1-9]/);
+    // Lines, minutes of the changeovers, minutes of hands and work, for both habits as well.
+    for (const habit of ['Each list from socket 1', 'Fixed homes'])
+      expect(await day.cost(habit)).toMatch(new RegExp(`^${habit} \\d+ [1-9]\\d* \\d+ \\d+`));
     const home = await day.cell('A1', 'Pale Harbour Choir');
     expect(home).toBe('plugged in the changeover: Choir left');
     await day.planAndWait();
@@ -72,6 +75,7 @@ describe('planning the day, by keyboard alone', () => {
     await foldbook.press('p');
     const said = page.getByRole('status').filter({ hasText: 'cannot all be met' });
     await said.waitFor();
+    expect(await said.innerText()).toMatch(/The nearest plan: with open locks of /);
     expect(await said.innerText()).toMatch(/locked to A1; .* locked to A1.*Open one of the locks/s);
   });
 

@@ -107,7 +107,8 @@ function planOneLayer(
   const { plan, stability } = planWithEarlier(layer, planOptions, options.keepUnlessGain ?? null);
   if (!plan?.isClean) {
     const conflict = options.isStopped?.() ? null : findConflict(layer, options.solve, options.isStopped);
-    const nearest = conflict && !options.isStopped?.() ? nearestPlan(layer, options) : null;
+    const nearest =
+      conflict && !options.isStopped?.() ? nearestPlan(layer, options.solve, options.isStopped) : null;
     return { ...nothingPlanned(layer, plan), conflict, nearest };
   }
   const assignment = inOrder && !stability ? layOutInOrder(layer, plan.assignment) : plan.assignment;

@@ -37,18 +37,19 @@ const mostLocksOpened = 24;
  */
 export function nearestPlan(
   layer: Layer,
-  options: { solve: LinearSolver; isStopped?: () => boolean },
+  solve: LinearSolver,
+  isStopped: () => boolean = () => false,
 ): NearestPlan | null {
-  const { layer: open, opened } = openLocks(layer, options.solve);
-  const first = leaveOut(open, options.solve);
+  const { layer: open, opened } = openLocks(layer, solve);
+  const first = leaveOut(open, solve);
   if (!first) return null;
   const late = first.leftOut.filter((index) => open.items[index]?.mustPrepare);
   const relaxed = withItems(open, (item, index) =>
     late.includes(index) ? { ...item, mustPrepare: false } : item,
   );
-  const second = late.length === 0 ? first : (leaveOut(relaxed, options.solve) ?? first);
+  const second = late.length === 0 ? first : (leaveOut(relaxed, solve) ?? first);
   const notReady = second === first ? [] : late.filter((index) => !second.leftOut.includes(index));
-  const found = planOfRest(second === first ? open : relaxed, second.leftOut, options);
+  const found = planOfRest(second === first ? open : relaxed, second.leftOut, { solve, isStopped });
   if (!found) return null;
   return {
     ...found,
@@ -150,7 +151,7 @@ const mostRounds = 4;
 function planOfRest(
   layer: Layer,
   leftOut: readonly number[],
-  options: { solve: LinearSolver; isStopped?: () => boolean },
+  options: { solve: LinearSolver; isStopped: () => boolean },
 ): Pick<NearestPlan, 'assignment' | 'cost' | 'bound' | 'leftOut'> | null {
   let without = new Set(leftOut);
   for (let round = 0; round < mostRounds; round++) {

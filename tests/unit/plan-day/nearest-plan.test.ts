@@ -94,7 +94,7 @@ const cases: Case[] = [
 test.each(cases)('the nearest plan: $name', (given) => {
   const layer = tinyLayer(given.boxes, given.acts, given.items, given.spare);
   for (const item of layer.items) if (item.name === 'voice') item.vital = true;
-  const found = nearestPlan(layer, { solve });
+  const found = nearestPlan(layer, solve);
   const names = (indexes: number[] = []) => indexes.map((index) => layer.items[index]?.name ?? '');
   expect(found?.leftOut).toHaveLength(given.leftOut);
   expect(found?.isFewest).toBe(true);

@@ -1,5 +1,5 @@
 import { afterAll, expect, test } from 'vitest';
-import type { DayProgress } from '../../../core/plan/day/day-plan.ts';
+import { type DayProgress, layerNames } from '../../../core/plan/day/day-plan.ts';
 import { DayPlanner } from '../../../electron/solver/plan-day-job.ts';
 import { familyDay, twelveActs } from '../../bench/day-family.ts';
 import { festivalDay } from '../../helpers/festival-day.ts';
@@ -32,6 +32,26 @@ test(
     expect(sockets.proof).toBe('within the gap');
     expect(sockets.plan.cost).toBeLessThanOrEqual(Math.min(...seen.map((it) => it.cost)));
     expect(sockets.plan.bound).toBeLessThanOrEqual(sockets.plan.cost);
+  },
+  patience,
+);
+
+test(
+  'a day that cannot be planned tells no progress of the nearest plan, which is none of its layers',
+  async () => {
+    const decisions = ['h kick', 'h bass'].map((sourceId) => ({
+      id: `lock ${sourceId}`,
+      actId: 'herons',
+      about: 'socket',
+      sourceId,
+      socketId: 'a1',
+    }));
+    const seen: DayProgress[] = [];
+    const job = planner.start(festivalDay({ decisions }), 'day', {}, (progress) => seen.push(progress));
+    const { sockets } = (await job.done).layers;
+    expect(sockets.nearest?.opened).toHaveLength(1);
+    expect(seen.every((it) => layerNames.includes(it.layer))).toBe(true);
+    expect(seen.filter((it) => it.layer === 'sockets' && it.isClean)).toEqual([]);
   },
   patience,
 );
