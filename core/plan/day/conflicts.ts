@@ -125,7 +125,9 @@ function describe(layer: Layer, { members, isSmallest }: Found): Omit<Conflict, 
   const inActs = [...new Set(members.map((it) => it.act))].filter((act) => act >= 0).sort((a, b) => a - b);
   const acts = inActs.map(nameOfAct);
   // A line that is told with what it asks for needs no sentence for its place.
-  const told = new Set(members.filter((it) => it.kind !== 'place').map((it) => it.item));
+  const told = new Set(
+    members.filter((it) => it.kind !== 'place' && it.kind !== 'side by side').map((it) => it.item),
+  );
   const listed = members.filter((it) => it.kind !== 'place' || !told.has(it.item)).map((it) => it.what);
   const isShort = listed.length <= mostListed;
   const parts = isShort ? [...listed, ...fewPlaces(layer, members)] : countedParts(layer, members, nameOfAct);
@@ -133,7 +135,7 @@ function describe(layer: Layer, { members, isSmallest }: Found): Omit<Conflict, 
     acts,
     demands: members,
     isSmallest,
-    what: `${acts.join(' and ')}: these cannot all be met: ${parts.join('; ')}.`,
+    what: `${acts.join(' and ')}: ${listed.length === 1 ? 'this cannot be met' : 'these cannot all be met'}: ${parts.join('; ')}.`,
     todo: remedyOf(members),
   };
 }
@@ -145,19 +147,20 @@ function fewPlaces(layer: Layer, members: readonly Demand[]): string[] {
 }
 
 const nounsOf = {
-  sockets: ['lines', 'sockets'],
-  channels: ['copies', 'channels'],
-  buses: ['mixes', 'buses'],
-  outputs: ['mixes', 'outputs'],
+  sockets: ['lines', 'sockets', 'socket'],
+  channels: ['copies', 'channels', 'channel'],
+  buses: ['mixes', 'buses', 'bus'],
+  outputs: ['mixes', 'outputs', 'output'],
 } as const;
 
 /** Lines against the slots of all groups they reach. */
 function roomText(layer: Layer, members: readonly Demand[]): string {
-  const [, slots] = nounsOf[layer.of];
+  const [, slots, slot] = nounsOf[layer.of];
   const groups = groupsOf(layer, members);
   const room = groups.reduce((sum, group) => sum + (layer.groups[group]?.slots.length ?? 0), 0);
   const names = groupNames(layer, groups);
-  return names === '' ? `there is nothing in reach` : `in ${names} there are ${room} ${slots}`;
+  if (names === '') return 'there is nothing in reach';
+  return room === 1 ? `in ${names} there is 1 ${slot}` : `in ${names} there are ${room} ${slots}`;
 }
 
 /** The groups that the items of a conflict may go to, as far as the conflict says. */

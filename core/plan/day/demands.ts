@@ -35,11 +35,13 @@ function demandsOfItem(layer: Layer, item: Item, index: number): Demand[] {
     group: -1,
     what,
   });
-  const found = [demand('place', `${item.name} needs a place`)];
+  const found = [
+    demand('place', item.width === 2 ? `${item.name} need two places` : `${item.name} needs a place`),
+  ];
   if (item.locked !== null)
     found.push(demand('lock', `${item.name} is locked to ${layer.slots[item.locked]?.name ?? '?'}`));
   else if (item.reach.length < openGroups(layer).length) found.push(demand('reach', reachText(layer, item)));
-  if (item.width === 2) found.push(demand('side by side', `${item.name} wants two side by side`));
+  if (item.width === 2) found.push(demand('side by side', `${item.name} want them side by side`));
   if (item.phantom === 'off') found.push(demand('phantom', `48 V would harm ${item.name}`));
   if (item.phantom === 'on') found.push(demand('phantom', `${item.name} needs 48 V`));
   if (item.mustPrepare)

@@ -146,7 +146,7 @@ const cases: Case[] = [
       { act: 0, name: 'keys', pair: true },
     ],
     demands: 4,
-    words: [/keys wants two side by side/, /kick is locked to A1/],
+    words: [/keys want them side by side/, /kick is locked to A1/],
   },
   {
     name: 'more early lines than there is room beside the act that plays',
