@@ -123,6 +123,9 @@ function problemsOf(document: ShowDocument, show: Show): FileProblem[] {
       what: `${field} of “${id}” in ${table} names “${missing}”, which is not in ${to}.`,
       todo: 'Enter what is missing, or remove what names it.',
     })),
+    ...(show.acts.size === 0
+      ? [{ what: 'The show has no act, so there is nothing to derive.', todo: 'Enter an act and its day.' }]
+      : []),
     ...homeless.map((act) => ({
       what: `The act “${act.name}” has no day or no rig in this show, so nothing can be derived.`,
       todo: 'Enter its day and the rig it plays on.',

@@ -63,7 +63,8 @@ const leftOut = 'The row was left out.';
 function mendRow(schema: z.ZodType, given: unknown): { row: unknown; mends: Mend[] } {
   const first = schema.safeParse(given);
   if (first.success) return { row: first.data, mends: [] };
-  const said = (issue: z.core.$ZodIssue) => `${issue.path.join('.') || 'the whole row'}: ${issue.message}.`;
+  const said = ({ path, message }: z.core.$ZodIssue) =>
+    `${path.join('.') || 'the whole row'}: ${message.replace(/\.$/, '')}.`;
   const all = (done: string) => first.error.issues.map((issue) => ({ said: said(issue), done }));
   if (!isFields(given)) return { row: null, mends: all(leftOut) };
   const without = { ...given };

@@ -12,11 +12,14 @@ export const effectFindings: readonly FindingRule[] = [
     code: 'signal-in-a-circle',
     severity: 'must fix',
     needs: 'what feeds effects, what comes back to the desk, and all feeds',
-    cause: '{names} feed each other in a circle: the signal comes back to itself and howls.',
-    remedy: 'Take one of them out of the next.',
+    cause: '{names} {feed} in a circle: the signal comes back to itself and howls.',
+    remedy: 'Break the circle: take one link of it out.',
     find: (facts) =>
       findCircles(facts.sheet, facts.index, facts.sends, facts.cues).map((about) => ({
-        say: { names: about.flatMap((subject) => rowOf(facts, subject) ?? []) },
+        say: {
+          names: about.flatMap((subject) => rowOf(facts, subject) ?? []),
+          feed: about.length === 1 ? 'feeds itself' : 'feed each other',
+        },
         about,
       })),
   },
