@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -42,6 +42,8 @@ export async function computedInCalc(workbook: FeedWorkbook): Promise<(Computed 
     writeFileSync(join(library, 'Recalculate.xba'), macro(pathToFileURL(sheets).href, answer));
     writeFileSync(join(library, 'script.xlb'), libraryWith('Recalculate'));
     run('macro:///Standard.Recalculate.Run');
+    if (!existsSync(answer))
+      throw new Error('The office program is here, but did not run the macro to its end.');
     return readAnswer(readFileSync(answer, 'utf8'));
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -70,11 +72,14 @@ const macro = (sheets: string, answer: string) => `<?xml version="1.0" encoding=
 <!DOCTYPE script:module PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "module.dtd">
 <script:module xmlns:script="http://openoffice.org/2000/script" script:name="Recalculate" script:language="StarBasic">
 Function StandOfProcess() As String
+  Dim told As String
+  told = ""
   If FileExists("/proc/self/stat") Then
     Open "/proc/self/stat" For Input As #2
-    Line Input #2, StandOfProcess
+    Line Input #2, told
     Close #2
   End If
+  StandOfProcess = told
 End Function
 Sub Run
   Dim hidden(0) As New com.sun.star.beans.PropertyValue
