@@ -4,7 +4,7 @@ import { heardWord, lookUp } from './lexicon.ts';
 import { weights } from './questions.ts';
 import { groupOfStem, kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
-import { nameWords } from './vocabulary.ts';
+import { nameWords, playerWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
 import type { Stem } from './words/sources.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
@@ -66,6 +66,9 @@ function nameOf(found: FoundInput, work: Work): SourceName {
   if (voices && isSinger(name, found, work)) return withVoice(asVoice(name), found, work);
   if (name.stem === 'spare line' && voices) return { ...name, stem: 'spare vocal' };
   if (name.stem === 'vocal') return withVoice(name, found, work);
+  if (name.stem === 'guitar') return withRemarks(name, found, work);
+  if (name.stem === 'soloist') return withInstrument(name, found, work);
+  if (name.stem === 'harp') return blownHarp(name, found, work);
   if (name.stem !== null) return name;
   if (found.group) {
     const group = readSourceName(found.group, work.tongue);
@@ -86,9 +89,52 @@ function byEar(name: SourceName, work: Work): SourceName {
     const sense =
       heard === null ? null : lookUp(nameWords, heard, spoken)?.find((it) => it.subject === 'source');
     if (sense) return { ...name, stem: sense.meaning as Stem, certainty: soundalike };
+    // "Violoncelista": the line of a player is sooner the instrument than the voice.
+    const player = lookUp(playerWords, token.text, spoken)?.[0];
+    if (player) return { ...name, stem: player.meaning as Stem, certainty: soundalike };
   }
   return name;
 }
+
+/** A guitar whose remarks say which: "Gitarre (Nylon)". */
+function withRemarks(name: SourceName, found: FoundInput, work: Work): SourceName {
+  if (name.parts.has('acoustic') || name.parts.has('electric') || name.parts.has('amp')) return name;
+  const told = [...found.details.notes, found.details.pickUpModel, found.detail]
+    .filter((remark) => remark !== '' && remark.length < 60)
+    .flatMap((remark) => {
+      const said = readSourceName(remark, work.tongue);
+      return [...said.parts, ...(said.stem === 'acoustic guitar' ? (['acoustic'] as const) : [])];
+    })
+    .filter((part) => part === 'acoustic' || part === 'electric' || part === 'amp');
+  return told.length === 0 ? name : { ...name, parts: new Set([...name.parts, ...told]) };
+}
+
+/** "Solist Fien | accordeon": what the soloist plays. */
+function withInstrument(name: SourceName, found: FoundInput, work: Work): SourceName {
+  for (const remark of found.details.notes) {
+    const { stem } = readSourceName(remark, work.tongue);
+    if (stem === null || stem === 'other') continue;
+    return { ...name, stem: groupOfStem(stem) === 'vocals' ? 'lead vocal' : stem, certainty: 0.85 };
+  }
+  return name;
+}
+
+/** A "harp" into a small amplifier is the kind that is blown, and so it is most often beside a drum kit (common
+ * practice); where only the kit speaks for it, it is asked about. */
+function blownHarp(name: SourceName, found: FoundInput, work: Work): SourceName {
+  const said = [found.name, found.details.pickUpModel, ...found.details.notes].join(' ');
+  if (/\b(?:bullet|blues|amp(?:li)?|combo|harp mic|diatonic|chromatic)\b/i.test(said))
+    return { ...name, stem: 'harmonica', certainty: Math.min(name.certainty, 0.85) };
+  const isBare = /^harp\b(?!\s*-?(?:g|\p{L}*f))/iu.test(found.name) && name.unknown.length === 0;
+  const isLarge = /concert|celtic|lever|pedal|orchest|classical/i.test(said) || work.tongue.spoken.has('nl');
+  return isBare && !isLarge && hasKit(work) ? { ...name, stem: 'harmonica', certainty: soundalike } : name;
+}
+
+const hasKit = (work: Work) =>
+  work.found.inputs.some(({ name }) => {
+    const { stem } = readSourceName(name, work.tongue);
+    return stem !== null && groupOfStem(stem) === 'drums';
+  });
 
 /** Below the certainty of a guess that is not asked about. */
 const soundalike = 0.65;
@@ -331,8 +377,11 @@ function settleKind(
 ): { kind: SourceKind | null; certainty: number } {
   const worn = /\b(?:head ?-?sets?|lava?l?(?:ier)?s?|kopfb[uü]gel|serre-t[eê]te|diadema|archetto)\b/i;
   const isWorn = worn.test(`${found.name} ${found.details.pickUpModel} ${found.details.notes.join(' ')}`);
-  const guess =
+  const byName =
     name.stem === null && isWorn ? { kind: 'vocal' as const, certainty: 0.7 } : kindOf(name, pickUp);
+  // A guitar on a DI in a band without a kit has no amplifier, as a rule.
+  const isQuiet = name.stem === 'guitar' && byName.certainty < 0.7 && pickUp === 'di' && !hasKit(work);
+  const guess = isQuiet ? { ...byName, kind: 'acoustic guitar' as const } : byName;
   if (guess.certainty >= 0.7 || (name.stem === null && isPerformerName(name, work))) return guess;
   const suggestions: SourceKind[] =
     pickUp === 'di'

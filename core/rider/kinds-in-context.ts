@@ -14,16 +14,7 @@ export function settleKindsInContext(work: Work): void {
   settleBass(work);
   settleVocals(work);
   settleGuitars(work);
-  settleHarps(work);
   settleRappers(work);
-}
-
-/** A harp into a small amplifier is the kind that is blown (common practice). */
-function settleHarps(work: Work): void {
-  const blown = /\b(?:bullet|blues|amp(?:li)?|combo|harp mic)\b/i;
-  for (const input of ofKind(work, 'harp'))
-    if (blown.test([input.read.name, input.read.pickUpModel, input.read.notes].join(' ')))
-      lower(input, 'harmonica', 0.75);
 }
 
 /** "MC Flocke" raps where there are beats; an "MC mic" by itself announces. */
@@ -36,12 +27,13 @@ function settleRappers(work: Work): void {
   }
 }
 
-/** "Basses" below the tenors of a choir are voices. */
+/** "Alt 2" and "Basses" beside a line of a choir are voices, no saxophone and no guitar. */
 function settleChoir(work: Work): void {
-  const voices = /^(?:basses|b[aä]sse|bassi|bassen|bajos|baixos)\b/i;
+  const voices =
+    /^(?:sopran\p{L}*|mezzo\p{L}*|[ck]ontralt\p{L}*|alt\p{L}?s?|t[eé]nor\p{L}*|barit[oó]n\p{L}*|bass(?:es|i|en)?|b[aä]sse|bassen|bajos?|baixos?)\s*\d*$/iu;
+  const isChoir = (at: number) => work.inputs[at]?.read.kind === 'choir';
   work.inputs.forEach((input, at) => {
-    if (work.inputs[at - 1]?.read.kind === 'choir' && voices.test(input.read.name))
-      lower(input, 'choir', 0.85);
+    if ((isChoir(at - 1) || isChoir(at + 1)) && voices.test(input.read.name)) lower(input, 'choir', 0.85);
   });
 }
 
@@ -90,6 +82,7 @@ function settleHalves(work: Work): void {
       ofKind(work, present).length > 0 &&
       ofKind(work, other).length === 0 &&
       first.name.ordinal === null &&
+      first.name.unknown.length === 0 &&
       other !== 'snare bottom'
     )
       lower(first, other, 0.85);
@@ -135,11 +128,14 @@ function settleVocals(work: Work): void {
   for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
   const open = ofKind(work, 'vocal').filter((input) => !isForAnyone(input));
   if (open.length === 0) return;
-  const hasLead = ofKind(work, 'lead vocal').length > 0;
+  const leadsFor = (input: WorkInput) =>
+    input.read.kind === 'lead vocal' &&
+    (input.name.stem !== 'soloist' || input.read.kindConfidence >= sureEnough);
+  const hasLead = work.inputs.some(leadsFor);
   const byRole = open.filter((input) => roleOf(work, input) !== null);
   for (const input of byRole) lower(input, roleOf(work, input) ?? 'vocal', 0.85);
   const left = open.filter((input) => input.read.kind === 'vocal');
-  const leads = work.inputs.filter((input) => input.read.kind === 'lead vocal');
+  const leads = work.inputs.filter(leadsFor);
   if (hasLead || leads.length > 0) {
     for (const input of left) lower(input, 'backing vocal', 0.8);
     return;

@@ -124,7 +124,9 @@ export function findHits<S extends string, M extends string>(
   names: ReadonlySet<string> = new Set(),
 ): Hit<S, M>[] {
   const hits: Hit<S, M>[] = [];
-  const corrected = tokens.map((token) => correct(words, token, names, spoken));
+  const corrected = tokens.map((token, at) =>
+    correct(words, token, names, spoken, isCutShort(token, tokens[at + 1])),
+  );
   let at = 0;
   while (at < tokens.length) {
     const hit = longestHit(words, tokens, corrected, at, spoken);
@@ -200,11 +202,34 @@ function compoundHit<S extends string, M extends string>(
     if (head && known && word.text.length - cut > 3 && start.length > 2)
       return { senses: [...known, ...head], from: at, to: at + 1, certainty: 0.85 };
   }
+  return unknownCompound(words, word.text, at, spoken);
+}
+
+/** "Landsknechtstrommel": in German and Dutch the end of a word says what it is. What stands before it may change
+ * that ("Mundharmonika"), so it is asked about. */
+function unknownCompound<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  text: string,
+  at: number,
+  spoken: ReadonlySet<Language>,
+): Hit<S, M> | null {
+  if (!spoken.has('de') && !spoken.has('nl')) return null;
+  for (let cut = 3; text.length - cut >= 5; cut++) {
+    const senses = words.senses
+      .get(text.slice(cut))
+      ?.filter(
+        ({ subject, languages: known }) =>
+          subject === 'source' && (known.has('de') || known.has('nl') || known.has('trade')),
+      );
+    if (senses && senses.length > 0) return { senses, from: at, to: at + 1, certainty: doubtful };
+  }
   return null;
 }
 
-/** How certain a word is where a letter or two were bridged. */
+/** How certain a word is where a letter was bridged. */
 export const misspelt = 0.75;
+/** How certain a word is that may as well be another: low enough to be asked about. */
+const doubtful = 0.65;
 
 type Corrected = { text: string; certainty: number };
 
@@ -217,9 +242,12 @@ function correct<S extends string, M extends string>(
   token: Token,
   names: ReadonlySet<string>,
   spoken: ReadonlySet<Language>,
+  cutShort: boolean,
 ): Corrected {
   const { text } = token;
   if (token.kind !== 'word' || words.tokens.has(text) || names.has(text)) return { text, certainty: 1 };
+  const whole = cutShort ? wholeWord(words, text, spoken) : null;
+  if (whole) return whole;
   for (const ending of endings) {
     const stem = text.slice(0, -ending.length);
     if (text.endsWith(ending) && stem.length > 3 && words.tokens.has(stem))
@@ -229,8 +257,36 @@ function correct<S extends string, M extends string>(
   const nearest = nearestWord(words, text, spoken);
   // "Tano" is sooner a name than a misspelt "tanto"; "Flor" may be a floor tom.
   const isName = text.length === 4 && /^\p{Lu}\p{Ll}+$/u.test(token.raw);
-  if (nearest && isName && !words.sourceTokens.has(nearest)) return { text, certainty: 1 };
-  return nearest ? { text: nearest, certainty: misspelt } : { text, certainty: 1 };
+  if (nearest && isName && !words.sourceTokens.has(nearest.word)) return { text, certainty: 1 };
+  if (!nearest) return { text, certainty: 1 };
+  return { text: nearest.word, certainty: nearest.doubt ? doubtful : misspelt };
+}
+
+/** "Contrabb." with the point right behind it. */
+const isCutShort = (token: Token, next: Token | undefined) =>
+  token.kind === 'word' && token.text.length >= 4 && next?.text === '.' && next.start === token.end;
+
+/** The source that a word with a point behind it was cut from, or null. Two of them leave a doubt. */
+function wholeWord(
+  words: Lexicon<string, string>,
+  text: string,
+  spoken: ReadonlySet<Language>,
+): Corrected | null {
+  const fits = [...words.senses.keys()].filter(
+    (key) =>
+      key.startsWith(text) &&
+      words.tokens.has(key) &&
+      words.senses
+        .get(key)
+        ?.some(
+          ({ subject, languages: known }) =>
+            subject === 'source' && [...known].some((it) => it === 'trade' || it === 'en' || spoken.has(it)),
+        ),
+  );
+  const best = fits.sort((a, b) => a.length - b.length || (a < b ? -1 : 1))[0];
+  if (best === undefined) return null;
+  const alike = fits.every((key) => shareMeaning(words, best, key));
+  return { text: best, certainty: alike ? misspelt : doubtful };
 }
 
 /** Edit distance that a word of this length may be off. */
@@ -295,39 +351,48 @@ function withLettersLeftOut(word: string, count: number): Set<string> {
 }
 
 /** The word of the tables nearest to a misspelt one; of equally near ones, one of the rider's languages that means
- * something by itself. */
+ * something by itself. Two letters off, or two words as near that mean different things, leave a doubt to ask about. */
 function nearestWord(
   words: Lexicon<string, string>,
   text: string,
   spoken: ReadonlySet<Language>,
-): string | null {
+): { word: string; doubt: boolean } | null {
   const isSpoken = (language: Language) => language === 'trade' || language === 'en' || spoken.has(language);
   const rankOf = (word: string) => {
     const senses = words.senses.get(word);
     if (!senses) return 2;
     return senses.some((sense) => [...sense.languages].some(isSpoken)) ? 0 : 1;
   };
-  let best: string | null = null;
-  let bestDistance = 3;
+  const near = wordsNear(words, text)
+    .map(({ word, distance }) => ({ word, distance, rank: rankOf(word) }))
+    .sort((a, b) => a.distance - b.distance || a.rank - b.rank || (a.word < b.word ? -1 : 1));
+  const [best] = near;
+  if (!best) return null;
+  const rivals = near.filter((it) => it.distance === best.distance && it.rank === 0 && best.rank === 0);
+  const doubt = best.distance > 1 || rivals.some((it) => !shareMeaning(words, best.word, it.word));
+  return { word: best.word, doubt };
+}
+
+function shareMeaning(words: Lexicon<string, string>, a: string, b: string): boolean {
+  const others = words.senses.get(b) ?? [];
+  return (words.senses.get(a) ?? []).some((one) =>
+    others.some((other) => other.subject === one.subject && other.meaning === one.meaning),
+  );
+}
+
+function wordsNear(words: Lexicon<string, string>, text: string): { word: string; distance: number }[] {
+  const near = new Map<string, number>();
   for (const shorter of withLettersLeftOut(text, tolerance(text.length))) {
     for (const word of words.misspellings.get(shorter) ?? []) {
       // A wrong first letter is rare, and names differ from words there first.
-      if (word[0] !== text[0]) continue;
+      if (word[0] !== text[0] || near.has(word)) continue;
       // In a word of four letters only a letter that was left out is bridged.
       if (text.length < 5 && (word.length !== 5 || word.at(-1) !== text.at(-1))) continue;
       const distance = editDistance(text, word);
-      const allowed = tolerance(Math.min(text.length, word.length));
-      if (distance > allowed || distance > bestDistance) continue;
-      const better =
-        best === null ||
-        distance < bestDistance ||
-        rankOf(word) < rankOf(best) ||
-        (rankOf(word) === rankOf(best) && word < best);
-      if (better) best = word;
-      bestDistance = distance;
+      if (distance <= tolerance(Math.min(text.length, word.length))) near.set(word, distance);
     }
   }
-  return best;
+  return [...near].map(([word, distance]) => ({ word, distance }));
 }
 
 /** Letters inserted, left out, replaced or swapped with a neighbour (optimal string alignment). */

@@ -144,7 +144,7 @@ function pairAcrossRows(work: Work): void {
       )
       .sort((a, b) => distance(work, left, a) - distance(work, left, b))[0];
     if (!right) continue;
-    if (neverPairs.has(left.read.kind)) continue;
+    if (neverPairs.has(left.read.kind) && !(isSubmix(left) && isSubmix(right))) continue;
     const stage = left.name.stageSide || right.name.stageSide;
     if (stage && !oftenPairs.has(left.read.kind)) continue;
     if (
@@ -162,6 +162,16 @@ function pairAcrossRows(work: Work): void {
     guessPair(work, left, right, spelled || apart > 6 ? 0.7 : 0.95);
   }
 }
+
+/** "Toms L" and "Toms R", "BVs L (submix)": several microphones mixed to two lines are a pair whatever they hear. */
+function isSubmix(input: WorkInput): boolean {
+  if (input.name.stageSide) return false;
+  const said = `${input.read.name} ${input.read.notes} ${input.found.detail}`;
+  return submix.test(said) || /^toms\b/i.test(input.read.name);
+}
+
+const submix =
+  /\b(?:sub ?-?mix\p{L}*|sub ?-?group\p{L}*|sub|stems?|premix\p{L}*|summe|summed|summiert|gemischt|mixed|pr[eé]mix\p{L}*|submezcla|sottogruppo|subgroep|submistura|stereo|st[eé]r[eé]o|est[eé]reo)\b/iu;
 
 /** "Gtr L (Mox)" and "Gtr R (Fenna)": two players, no pair. */
 function isNamedApart(left: WorkInput, right: WorkInput): boolean {

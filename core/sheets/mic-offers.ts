@@ -27,7 +27,7 @@ const standIns = ({ source }: LineView): string[] =>
  * Offers for the lines whose pick-up is asked for by name and not brought by the band. Empty where the stock names no
  * microphones and no DI boxes: then nothing is known and nothing is promised.
  */
-export function micOffers({ lines, sheet }: Pick<ActView, 'lines' | 'sheet'>): Offer[] {
+function micOffers({ lines, sheet }: Pick<ActView, 'lines' | 'sheet'>): Offer[] {
   const stock = sheet.stockItems.filter(
     (item) => (item.kind === 'mic' || item.kind === 'di') && item.name !== '',
   );

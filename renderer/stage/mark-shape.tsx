@@ -7,7 +7,7 @@ import {
   wedgeCorners,
 } from '../../core/sheets/plot-geometry.ts';
 import type { StagePlace } from '../../core/show/stage-place.ts';
-import { leastTargetPx, linesLabel, pillOf } from './mark-look.ts';
+import { leastTargetPx, linesLabel, pillWidthPx } from './mark-look.ts';
 import type { Mark } from './marks.ts';
 import { pathOf } from './polar-path.ts';
 import { type StageView, wayOnScreen } from './stage-view.ts';
@@ -63,14 +63,13 @@ export function MarkShape({ mark, view }: { mark: Mark; view: StageView }) {
         </>
       );
     case 'source': {
-      const { leftPx: left, widthPx: width } = pillOf(mark);
+      const width = pillWidthPx(mark);
+      const left = -width / 2;
       return (
         <>
           <rect className="stage-hit" x={left} y={-half} width={width} height={leastTargetPx} />
           <rect className="stage-shape" x={left} y={-9} width={width} height={18} rx={9} />
-          <text className="stage-label" x={left + width / 2}>
-            {linesLabel(mark)}
-          </text>
+          <text className="stage-label">{linesLabel(mark)}</text>
         </>
       );
     }

@@ -2,16 +2,14 @@ import { distanceM, type StagePlace } from '../../core/show/stage-place.ts';
 import { isPlaced, type PlacedThing, type StageThing } from './stage-objects.ts';
 
 /**
- * One mark on the drawing: a thing, or several lines that stand at one place, as at a drum kit. `slot` counts the
- * marks that would lie over each other; the drawing puts them side by side. `atPerformer`: the mark hangs beside
- * the circle of whoever stands there.
+ * One mark on the drawing: a thing, or several lines that stand at one place, as at a drum kit. `atPerformer`: the
+ * lines of the mark stand where somebody stands.
  */
 export type Mark = {
   key: string;
   things: readonly [PlacedThing, ...PlacedThing[]];
   at: StagePlace;
   atPerformer: boolean;
-  slot: number;
 };
 
 /** So near that two marks would cover each other. */
@@ -39,10 +37,7 @@ export function marksOf(
       continue;
     }
     const atPerformer = isLine && performers.some((it) => isSameSpot(it.at, thing.at));
-    const slot = isLine
-      ? marks.filter((it) => it.things[0].kind === 'source' && isSameSpot(it.at, thing.at)).length
-      : 0;
-    marks.push({ key: thing.key, things: [thing], at: thing.at, atPerformer, slot, group });
+    marks.push({ key: thing.key, things: [thing], at: thing.at, atPerformer, group });
   }
   return marks.map(({ group: _, ...mark }) => mark);
 }

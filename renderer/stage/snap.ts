@@ -9,7 +9,7 @@ export type Snapped = {
   alongY: number | null;
 };
 
-export const gridM = 0.25;
+const gridM = 0.25;
 
 /** Places are kept to the centimetre: nobody sets up a stage finer, and sums of steps stay round. */
 export const toCentimetre = (m: number) => Math.round(m * 100) / 100 + 0;

@@ -1,5 +1,5 @@
 import type { StagePlace } from '../../core/show/stage-place.ts';
-import type { Mark } from './marks.ts';
+import type { LaidOutMark } from './laid-out.ts';
 import type { StageThing } from './stage-objects.ts';
 import type { StageSettings } from './stage-settings.ts';
 import type { StageView } from './stage-view.ts';
@@ -9,7 +9,7 @@ export type StageActs = {
   view: StageView;
   settings: StageSettings;
   things: readonly StageThing[];
-  marks: readonly Mark[];
+  marks: readonly LaidOutMark[];
   chosen: ReadonlySet<string>;
   /** What moves when the chosen things do: they, and what they take along. */
   moving: ReadonlySet<string>;

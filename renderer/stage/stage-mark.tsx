@@ -3,7 +3,8 @@ import type { Severity } from '../../core/show/words.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
 import { words } from '../wording/words.ts';
 import { keySeparator } from './drawing-preview.ts';
-import { markOffset, numbersOf, severityLeftPx } from './mark-look.ts';
+import type { LaidOutMark } from './laid-out.ts';
+import { numbersOf, severityLeftPx } from './mark-look.ts';
 import { MarkShape } from './mark-shape.tsx';
 import type { Mark } from './marks.ts';
 import { pathOf, pointAt, polarPoints } from './polar-path.ts';
@@ -28,7 +29,7 @@ export type MarkFacts = {
 };
 
 type Props = {
-  mark: Mark;
+  mark: LaidOutMark;
   view: StageView;
   facts: MarkFacts;
 };
@@ -45,7 +46,7 @@ export const StageMark = memo(DrawnMark, (before, now) => {
 function DrawnMark({ mark, view, facts }: Props) {
   const { x, y } = toScreen(view, mark.at);
   const [thing] = mark.things;
-  const aside = markOffset(mark, view.pxPerM);
+  const { aside } = mark;
   const showsPattern = facts.showsPatterns || facts.isChosen;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button cannot stand in a drawing.

@@ -1,8 +1,7 @@
 import { type FocusEvent, type KeyboardEvent, type RefObject, useRef } from 'react';
 import type { StagePlace } from '../../core/show/stage-place.ts';
 import { endPreview, movingMarks, shiftMarks } from './drawing-preview.ts';
-import { markOffset } from './mark-look.ts';
-import type { Mark } from './marks.ts';
+import type { LaidOutMark } from './laid-out.ts';
 import { arrowWays, nextMark } from './next-mark.ts';
 import { type StageActs, toggled } from './stage-acts.ts';
 import { type ScreenPoint, toScreen, wayInMetres, wayOnScreen } from './stage-view.ts';
@@ -14,7 +13,7 @@ type Given = {
   svg: RefObject<SVGSVGElement | null>;
   acts: StageActs;
   /** The mark that the keyboard is at. */
-  focused: Mark | undefined;
+  focused: LaidOutMark | undefined;
   cancelPointer: () => boolean;
   takeOff: () => void;
   toPanel: () => void;
@@ -101,8 +100,7 @@ export function useStageKeys({ svg, acts, focused, cancelPointer, takeOff, toPan
 
 const isCtrl = (event: KeyboardEvent) => event.ctrlKey || event.metaKey;
 
-function markPoint({ view }: StageActs, mark: Mark): ScreenPoint {
+function markPoint({ view }: StageActs, mark: LaidOutMark): ScreenPoint {
   const at = toScreen(view, mark.at);
-  const aside = markOffset(mark, view.pxPerM);
-  return { x: at.x + aside.x, y: at.y + aside.y };
+  return { x: at.x + mark.aside.x, y: at.y + mark.aside.y };
 }

@@ -5,6 +5,7 @@ import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { aimed, mirrored, moved, placedAt, takenOff, turned } from './arrange.ts';
+import { laidOut } from './laid-out.ts';
 import { marksOf } from './marks.ts';
 import { proposedPlace } from './proposed-place.ts';
 import type { StageActs } from './stage-acts.ts';
@@ -34,7 +35,6 @@ export function useStage(open: ActOnScreen, size: Size, svg: RefObject<SVGSVGEle
     () => withTheirThings(things, chosen, settings.takesAlong),
     [things, chosen, settings.takesAlong],
   );
-  const marks = useMemo(() => marksOf(things, chosen, moving), [things, chosen, moving]);
   const { leftM, rightM, frontM, backM } = extentOfPlot(
     sheet.rig,
     things.filter(isPlaced).map(({ at }) => at),
@@ -44,6 +44,7 @@ export function useStage(open: ActOnScreen, size: Size, svg: RefObject<SVGSVGEle
     if (zoomed) return { side: settings.side, size, ...zoomed };
     return fittedView(settings.side, size, { leftM, rightM, frontM, backM });
   }, [zoomed, settings.side, size, leftM, rightM, frontM, backM]);
+  const marks = useMemo(() => laidOut(marksOf(things, chosen, moving), view), [things, chosen, moving, view]);
   const focused = marks.find((mark) => mark.things.some(({ key }) => key === focusKey)) ?? marks[0];
 
   useLayoutEffect(() => {

@@ -7,9 +7,12 @@ import type { Change } from '../../../core/show/change.ts';
 import { Change as ChangeSchema, put } from '../../../core/show/change.ts';
 import type { Show } from '../../../core/show/show.ts';
 import { mirrored, moved, takenOff, turned, withinHalfTurn } from '../../../renderer/stage/arrange.ts';
+import { laidOut } from '../../../renderer/stage/laid-out.ts';
+import { leastTargetPx, pillWidthPx } from '../../../renderer/stage/mark-look.ts';
 import { marksOf } from '../../../renderer/stage/marks.ts';
 import { linesOfOthers, snapped, toCentimetre } from '../../../renderer/stage/snap.ts';
 import { isPlaced, thingsOnStage, withTheirThings } from '../../../renderer/stage/stage-objects.ts';
+import { fittedView, toScreen } from '../../../renderer/stage/stage-view.ts';
 import { smallFestival } from '../../fixtures/small-festival.ts';
 
 const sheetOf = (show: Show): ActSheet => {
@@ -224,6 +227,30 @@ describe('the marks of the drawing', () => {
     const one = new Set([together[0]?.key ?? '']);
     const apart = marksOf(together, one, one);
     expect(apart.map((mark) => mark.things.length)).toEqual([1, together.length - 1]);
-    expect(apart.map(({ slot }) => slot)).toEqual([0, 1]);
+  });
+
+  test('numbers of lines stand in line with their place and cover neither each other nor a box', () => {
+    const size = { width: 900, height: 600 };
+    const extent = { leftM: -6, rightM: 6, frontM: 0, backM: 8 };
+    fc.assert(
+      fc.property(fc.subarray(allThings), (some) => {
+        const chosen = new Set(some.map(({ key }) => key));
+        const view = fittedView('engineer', size, extent);
+        const marks = laidOut(marksOf(allThings, chosen, chosen), view);
+        const lines = marks
+          .filter((mark) => mark.things[0].kind === 'source')
+          .map((mark) => {
+            const { x, y } = toScreen(view, mark.at);
+            return { x: x + mark.aside.x, y: y + mark.aside.y, width: pillWidthPx(mark) };
+          });
+        for (const [nth, one] of lines.entries())
+          for (const other of lines.slice(nth + 1)) {
+            const apart = Math.abs(one.x - other.x) >= (one.width + other.width) / 2 - 1e-6;
+            expect(apart || Math.abs(one.y - other.y) >= leastTargetPx - 1e-6).toBe(true);
+          }
+        for (const mark of marks)
+          if (mark.things[0].kind !== 'source') expect(mark.aside).toEqual({ x: 0, y: 0 });
+      }),
+    );
   });
 });

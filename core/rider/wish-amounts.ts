@@ -1,0 +1,72 @@
+import type { Amount } from '../show/words.ts';
+import { type ReadAmount, signAmount } from './amounts.ts';
+import { findHits } from './lexicon.ts';
+import { tokenize } from './text.ts';
+import { wishWords } from './vocabulary.ts';
+import { type Item, isAmount, isTarget, type WishHit } from './wish-target.ts';
+import type { Work } from './work.ts';
+
+export function amountAlone(work: Work, text: string): Amount | null {
+  const tokens = tokenize(text);
+  const hits = findHits(wishWords, tokens, work.tongue.spoken, work.tongue.names);
+  const amount = hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'amount');
+  const other = hits.some((hit) =>
+    hit.senses.every((sense) => sense.subject !== 'amount' && sense.subject !== 'hedge'),
+  );
+  return amount && !other ? (amount.meaning as Amount) : null;
+}
+
+/** "Baixo alto": where the list has no such source, a word that is an amount too is the amount. */
+export function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
+  return hits.map((hit) => {
+    const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning;
+    const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
+    const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
+    const others = hits.some((other) => other !== hit && isTarget(other));
+    if (!isBoth || isListed || !others) return hit;
+    return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
+  });
+}
+
+/** "kick and snare loud": the amount behind the last item is meant for all. */
+export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAmount | null)[]) => {
+  const last = items.at(-1);
+  const amountHit = last?.hits.findIndex(isAmount) ?? -1;
+  const targetHit = last?.hits.findIndex((hit) => isTarget(hit)) ?? -1;
+  return (
+    amounts.filter((amount) => amount !== null).length === 1 &&
+    amounts.at(-1) !== null &&
+    amountHit > targetHit &&
+    targetHit >= 0
+  );
+};
+
+/** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. A later word is the stronger one
+ * ("a bit louder"), but no word outweighs "no" and "only". */
+export function amountOf(item: Item): ReadAmount | null {
+  const sign = signIn(item.text);
+  if (sign) return sign;
+  const words = item.hits
+    .filter((hit) => isAmount(hit))
+    .map((hit) => hit.senses.find((sense) => sense.subject === 'amount')?.meaning as Amount);
+  if (words.length === 0) return null;
+  const strict = words.find((word) => word === 'none') ?? words.find((word) => word === 'only');
+  if (strict === 'only' && words.includes('little')) return { amount: 'little', levelDb: null, doubt: '' };
+  const little = words.find((word) => word === 'little');
+  return { amount: strict ?? little ?? words[0] ?? 'some', levelDb: null, doubt: '' };
+}
+
+function signIn(text: string): ReadAmount | null {
+  const db = /([+-]?\s?\d+(?:[.,]\d+)?)\s*db\b/i.exec(text);
+  if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
+  const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);
+  if (share) return signAmount(share[0], false);
+  const plus = /(?:^|\s|\()(\+{1,4})(?:\)|\s|$)|(?<=\p{L})(\+{1,4})(?=\s|$)/u.exec(text);
+  if (plus) return signAmount(plus[1] ?? plus[2] ?? '', false);
+  const minus = /(?:\s|\()(-{1,3})\)?$/.exec(text);
+  if (minus) return { amount: 'none', levelDb: null, doubt: '' };
+  const number = /(?:\s|[(=:@])(-?\d{1,3})\)?$/.exec(text);
+  if (number?.[1] && (/[(=:@]\s*-?\d+\)?$/.test(text) || Number(number[1]) < 0 || Number(number[1]) > 9))
+    return signAmount(number[1], true);
+  return null;
+}
