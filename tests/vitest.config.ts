@@ -42,13 +42,14 @@ export default defineConfig({
       },
       {
         resolve: { alias: { electron: standIn } },
-        // Real Chromium, after all else and two files at once: more would fight for a small machine.
+        // Real Chromium, one file at a time: two browsers at once would fight for a small machine. What fails on a
+        // machine that was busy for a moment is tried once more, and told so; a fault fails twice.
         test: {
           name: 'end-to-end',
           root,
           include: ['tests/end-to-end/**/*.test.ts'],
-          maxWorkers: 2,
-          sequence: { groupOrder: 1 },
+          fileParallelism: false,
+          retry: 1,
           testTimeout: 60_000,
           expect: expectSettings,
           hookTimeout: 60_000,
