@@ -5,7 +5,7 @@ import { channelNumbers } from './numbers.ts';
 import { ownInputs, performerNamed } from './performers.ts';
 import { weights } from './questions.ts';
 import type { ReadWish } from './reading.ts';
-import { groupOfStem } from './source-name.ts';
+import { groupOfStem, kindOfStem } from './source-name.ts';
 import { squash, type Token, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
@@ -293,7 +293,7 @@ function candidatesOf(
     if (members.length > 0) return members;
   }
   if (stem === undefined) return [];
-  const exact = ofKinds(families[stem] ?? [stem as SourceKind]);
+  const exact = ofKinds(families[stem] ?? [kindOfStem(stem)]);
   if (exact.length > 0) return exact;
   const near: Partial<Record<Stem, readonly SourceKind[]>> = {
     ride: ['overhead', 'cymbals'],
