@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import type { Grid } from '../../../core/rider/grid.ts';
+import { readRider } from '../../../core/rider/read-rider.ts';
+import { kindOf, readSourceName } from '../../../core/rider/source-name.ts';
+import type { Language } from '../../../core/rider/words/table.ts';
+import type { SourceKind } from '../../../core/show/source-kinds.ts';
+
+/** Names of lines as riders write them, by language and kind. Common practice; foreign words from memory. */
+const names: [Language, SourceKind, string][] = [
+  ['en', 'percussion', 'Bones & spoons; Step dancer floor; Log drum; Typewriter; Cowbell'],
+  ['en', 'floor tom', 'T2 (floor); Floor; Floor tom 16"'],
+  ['en', 'snare bottom', 'Snare dn; Snare under; SN btm'],
+  ['en', 'synth bass', 'Mono synth bass; Bass synth'],
+  ['en', 'synth', 'Synth stack (summed in rack); Poly synth'],
+  [
+    'en',
+    'playback',
+    'TRX left; TRX BVs left; Orchestra from tape; Sound effects right; Interval music; Phone line',
+  ],
+  ['en', 'acoustic guitar', 'Gypsy guitar; Resonator; Cuatro; Requinto; Cavaquinho; Portuguese guitar'],
+  ['en', 'bagpipes', 'Uilleann pipes - chanter; Drones (pipes)'],
+  ['en', 'presenter', 'Narrator; Spoken word; Town crier'],
+  ['en', 'violin', 'Fiddle (Bridie, also sings)'],
+  ['en', 'electronic drums', 'Electronic toms; Drum machine'],
+  ['en', 'talkback', 'Talk to band; MD talk'],
+  ['de', 'percussion', 'Waschbrett; Steptanzboden; Kuhglocken'],
+  ['de', 'accordion', 'Quetschkommode links; Ziach'],
+  ['de', 'playback', 'Orchester vom Band L; Chor vom Band; Pausenmusik'],
+  ['de', 'organ', 'Leierkasten; Drehorgel'],
+  ['fr', 'accordion', 'Piano à bretelles'],
+  ['fr', 'acoustic guitar', 'Guitare manouche 1'],
+  ['fr', 'playback', 'Bruitages; Son vidéo; Bande orchestre'],
+  ['es', 'timbales', 'Timbaletas'],
+  ['es', 'playback', 'Disparos; Música grabada'],
+  ['es', 'percussion', 'Tablao; Zapateo; Txalaparta'],
+  ['it', 'cymbals', 'Piattini'],
+  ['it', 'acoustic guitar', 'Chitarra battente'],
+  ['it', 'double bass', 'Contrabb. pick-up'],
+  ['nl', 'organ', 'Draaiend orgelkastje hoog'],
+  ['nl', 'tuba', "Bastuba's"],
+  ['nl', 'backing vocal', 'Koor Bas'],
+  ['nl', 'playback', 'Pauzemuziek'],
+  ['pt', 'percussion', 'Tantan; Repique de mão; Surdo de primeira'],
+  ['pt', 'acoustic guitar', 'Viola de fado; Violão 7 cordas'],
+  ['pt', 'harmonica', 'Gaita'],
+  ['es', 'bagpipes', 'Gaita'],
+];
+
+const read = (text: string, language: Language) => {
+  const name = readSourceName(text, {
+    spoken: new Set([language]),
+    names: new Set(),
+    people: new Set(),
+    legend: new Map(),
+    ownWords: [],
+    read: new Map(),
+  });
+  return kindOf(name, null);
+};
+
+describe('a name in a channel list', () => {
+  test.each(
+    names.flatMap(([language, kind, list]) => list.split('; ').map((name) => ({ language, kind, name }))),
+  )('"$name" ($language) is $kind', ({ language, kind, name }) => {
+    expect(read(name, language).kind).toBe(kind);
+  });
+});
+
+/** Below this a reading is asked about (see `settleKind`). */
+const asked = 0.7;
+
+describe('a name that may mean something else', () => {
+  test.each<[string, Language, SourceKind]>([
+    ['Sperrmülltrommel', 'de', 'percussion'],
+    ['Solist', 'de', 'lead vocal'],
+  ])('"%s" is asked about, with a guess', (name, language, kind) => {
+    const guess = read(name, language);
+    expect(guess.kind).toBe(kind);
+    expect(guess.certainty).toBeLessThan(asked);
+  });
+});
+
+const inputsOf = (...lines: [string, string, string][]) => {
+  const grid: Grid = {
+    name: 'rider',
+    form: 'csv',
+    sheets: [{ name: 'Rider', rows: [['Ch', 'Source', 'Mic / DI'], ...lines] }],
+  };
+  const reading = readRider(grid, {});
+  return {
+    kinds: reading.inputs.map(({ kind }) => kind),
+    pairs: reading.inputs.map(({ pairKey }) => pairKey !== null),
+    asked: reading.questions.map(({ words }) => words),
+  };
+};
+
+describe('what stands around a name', () => {
+  test('makes a harp beside a drum kit one that is blown, and asks', () => {
+    const { kinds, asked: words } = inputsOf(
+      ['1', 'Kick', 'mic'],
+      ['2', 'Snare', 'mic'],
+      ['3', 'Harp', 'mic'],
+    );
+    expect(kinds[2]).toBe('harmonica');
+    expect(words).toContain('Harp');
+  });
+
+  test('leaves a harp beside a violin one with strings', () => {
+    expect(inputsOf(['1', 'Violin', 'mic'], ['2', 'Harp', 'mic']).kinds).toEqual(['violin', 'harp']);
+  });
+
+  test('tells what a soloist plays', () => {
+    expect(inputsOf(['1', 'Trumpet', 'mic'], ['2', 'Soloist, accordion', 'own mic']).kinds[1]).toBe(
+      'accordion',
+    );
+  });
+
+  test('makes the two lines of a submix a pair, and no pair of two toms', () => {
+    expect(inputsOf(['1', 'Toms L (submix)', 'line'], ['2', 'Toms R (submix)', 'line']).pairs).toEqual([
+      true,
+      true,
+    ]);
+    expect(inputsOf(['1', 'Floor tom L', 'mic'], ['2', 'Floor tom R', 'mic']).pairs).toEqual([false, false]);
+  });
+});
