@@ -1,12 +1,14 @@
 import type { DecisionIndex } from '../plan/decided.ts';
 import type { Plan, PlannedMix } from '../plan/plan.ts';
-import type { Mix, Source } from '../show/act.ts';
+import { rowsOfCopies } from '../plan/plan-copies.ts';
+import type { Copy, Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { addToList } from '../show/add-to-list.ts';
 import { remembered } from '../show/remember.ts';
 import type { Device, Id, Output, Socket } from '../show/rig.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
 import type { SourceKind } from '../show/source-kinds.ts';
+import type { Purpose } from '../show/words.ts';
 import type { CopiesOfSource } from './copies-of-source.ts';
 import type { Derived } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
@@ -37,6 +39,15 @@ export function sourceOf(facts: Pick<ActFacts, 'sheet' | 'index'>, id: Id): Sour
 export function mixOf(facts: ActFacts, id: Id): Mix | undefined {
   const at = facts.index.mixAt.get(id);
   return at === undefined ? undefined : facts.sheet.mixes[at];
+}
+
+/** What was decided about a copy; undefined: nothing. */
+export function copyRowOf(
+  facts: Pick<ActFacts, 'sheet' | 'index'>,
+  sourceId: Id,
+  purpose: Purpose,
+): Copy | undefined {
+  return rowsOfCopies(facts.sheet)[facts.index.sourceAt.get(sourceId) ?? -1]?.[purpose];
 }
 
 /** Places of the sources of each kind: many rules are about one kind, which most acts do not have. */

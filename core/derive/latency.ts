@@ -5,7 +5,7 @@ import { addToList } from '../show/add-to-list.ts';
 import type { Id } from '../show/rig.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import type { Feed, OwnLatency } from './derived.ts';
-import type { ActFacts } from './facts.ts';
+import { type ActFacts, copyRowOf } from './facts.ts';
 import { feedOf } from './feeds.ts';
 import { flows } from './sends.ts';
 
@@ -46,7 +46,7 @@ function latencyStages(facts: Omit<ActFacts, 'ownLatencies'>, source: Source, fe
   const { rig } = facts.sheet;
   const planned = facts.plan.mixes[facts.index.mixAt.get(feed.mixId) ?? -1];
   const device = facts.deviceById.get(planned?.deviceIds[0] ?? '');
-  const copy = facts.sheet.copies.find((it) => it.sourceId === feed.sourceId && it.purpose === feed.purpose);
+  const copy = feed.purpose === null ? undefined : copyRowOf(facts, source.id, feed.purpose);
   const stages: LatencyStage[] = [
     { name: 'pick-up', latencyMs: source.pickUpLatencyMs ?? 0 },
     { name: 'desk', latencyMs: rig.deskLatencyMs ?? 0 },

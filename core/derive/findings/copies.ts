@@ -7,7 +7,7 @@ import type { Id } from '../../show/rig.ts';
 import { type Purpose, purposes } from '../../show/words.ts';
 import type { CopiesOfSource } from '../copies-of-source.ts';
 import type { Feed } from '../derived.ts';
-import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
+import { type ActFacts, copyRowOf, mixOf, sourceOf } from '../facts.ts';
 import { feedOf, feedsOfSource } from '../feeds.ts';
 import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
@@ -239,15 +239,11 @@ function sharedChannels(facts: ActFacts): Map<number, Source[]> {
   return users;
 }
 
-function copyRow(facts: ActFacts, sourceId: Id, purpose: Purpose): Copy | undefined {
-  return facts.sheet.copies.find((copy) => copy.sourceId === sourceId && copy.purpose === purpose);
-}
-
 /** What two copies do to each other, in words: sum, and where they comb the first notches. */
 function twoCopies(facts: ActFacts, second: Feed): Case {
   const first = feedAt(facts, second.mixId, second.sourceId);
   const heard = (feed: Feed | undefined) => {
-    const row = feed?.purpose ? copyRow(facts, feed.sourceId, feed.purpose) : undefined;
+    const row = feed?.purpose ? copyRowOf(facts, feed.sourceId, feed.purpose) : undefined;
     return {
       levelDb: (feed?.levelDb ?? -Infinity) + (row?.trimDb ?? 0),
       latencyMs: row?.latencyMs ?? 0,
@@ -292,8 +288,8 @@ function unequalCopies(facts: ActFacts, unit: readonly Source[]): Case[] {
       );
       if (!hasBoth) return [];
       const between = (of: Purpose) => {
-        const a = copyRow(facts, first.id, of);
-        const b = copyRow(facts, other.id, of);
+        const a = copyRowOf(facts, first.id, of);
+        const b = copyRowOf(facts, other.id, of);
         return {
           inverted: (a?.polarityInverted ?? false) !== (b?.polarityInverted ?? false),
           lateMs: (b?.latencyMs ?? 0) - (a?.latencyMs ?? 0),

@@ -1,9 +1,10 @@
 import type { Source } from '../../show/act.ts';
 import type { ActSheet } from '../../show/act-sheet.ts';
 import type { Id } from '../../show/rig.ts';
+import { indexSheet } from '../../show/sheet-index.ts';
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { type Purpose, purposes } from '../../show/words.ts';
-import { planCopies } from '../plan-copies.ts';
+import { planCopies, rowsOfCopies } from '../plan-copies.ts';
 import { type Item, type Layer, linkKeys, type Slot } from './problem.ts';
 import { roleCounter } from './roles.ts';
 
@@ -64,18 +65,16 @@ function channelItems(sheet: ActSheet, act: number, slots: readonly Slot[]): Ite
 }
 
 function wantedCopies(sheet: ActSheet): Map<Purpose, Map<Id, WantedCopy>> {
-  const sources = new Map(sheet.sources.map((source) => [source.id, source]));
-  const locked = new Set(
-    sheet.copies.flatMap((row) => (row.locked ? [`${row.sourceId} ${row.purpose}`] : [])),
-  );
-  const taken = new Map(sheet.copies.map((row) => [`${row.sourceId} ${row.purpose}`, row.channel]));
+  const { sourceAt } = indexSheet(sheet);
+  const rows = rowsOfCopies(sheet);
   const wanted = new Map<Purpose, Map<Id, WantedCopy>>();
   for (const { sourceId, purpose } of planCopies(sheet).copies) {
-    const source = sources.get(sourceId);
+    const at = sourceAt.get(sourceId) ?? -1;
+    const source = sheet.sources[at];
     if (!source) continue;
-    const name = `${sourceId} ${purpose}`;
+    const row = rows[at]?.[purpose];
     const ofPurpose = wanted.get(purpose) ?? new Map<Id, WantedCopy>();
-    ofPurpose.set(sourceId, { source, channel: taken.get(name) ?? null, isLocked: locked.has(name) });
+    ofPurpose.set(sourceId, { source, channel: row?.channel ?? null, isLocked: row?.locked ?? false });
     wanted.set(purpose, ofPurpose);
   }
   return wanted;

@@ -32,6 +32,15 @@ describe('how late a performer hears their own source', () => {
     expect(vocal?.latencyMs).toBeCloseTo(2.5 + 1.5 + 0.5 + 1 + 10, 6);
   });
 
+  test('of two rows about one copy the later one counts, as it does for its channel', () => {
+    const draft = new ActDraft()
+      .rig({ deskLatencyMs: 1 })
+      .add('copies', { id: 'first', sourceId: 'vocal', purpose: 'monitors', latencyMs: 4 })
+      .add('copies', { id: 'later', sourceId: 'vocal', purpose: 'monitors', latencyMs: 0.5 });
+    const [vocal] = latencies(draft);
+    expect(vocal?.stages.find((stage) => stage.name === 'copy')?.latencyMs).toBe(0.5);
+  });
+
   const kindOf: Record<string, string> = {
     vocals: 'lead vocal',
     guitar: 'electric guitar',
