@@ -1,5 +1,6 @@
 import type { Entry } from '../plan/day/problem.ts';
 import type { Plan } from '../plan/plan.ts';
+import { switchesOf } from '../plan/plan-phantom.ts';
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
@@ -51,16 +52,14 @@ function lineOf(source: Source): string {
 /** Whether the 48 V switch of a socket is on for an act. */
 function switchesOn(side: { sheet: ActSheet; plan: Plan } | undefined): (socketId: Id) => boolean {
   if (!side) return () => false;
-  const { sheet, plan } = side;
-  const bankOf = (socketId: Id) => {
-    const socket = sheet.sockets.find((it) => it.id === socketId);
-    const size = sheet.boxes.find((it) => it.id === socket?.boxId)?.phantomBankSize ?? 1;
-    return socket ? `${socket.boxId} ${Math.floor((socket.number - 1) / size)}` : '';
-  };
+  const switchOf = switchesOf(side.sheet);
   const on = new Set(
-    plan.patches.flatMap(({ socketId, phantomOn }) =>
-      phantomOn && socketId !== null ? [bankOf(socketId)] : [],
+    side.plan.patches.flatMap(({ socketId, phantomOn }) =>
+      phantomOn && socketId !== null ? (switchOf(socketId) ?? []) : [],
     ),
   );
-  return (socketId) => on.has(bankOf(socketId));
+  return (socketId) => {
+    const number = switchOf(socketId);
+    return number !== undefined && on.has(number);
+  };
 }

@@ -1,4 +1,5 @@
 import type { ActSheet } from '../show/act-sheet.ts';
+import { phantomBankOf } from '../show/phantom-bank.ts';
 import type { Id } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import type { Decided } from './decided.ts';
@@ -50,10 +51,10 @@ const mostSwitches = 2048;
 /** Number of the switch of a socket, one for each bank of a box; undefined where there is no such socket or box. */
 export function switchesOf(sheet: ActSheet): (socketId: Id) => number | undefined {
   const { socketById } = indexSheet(sheet);
-  const boxes = new Map(sheet.boxes.map((box, at) => [box.id, { at, bankSize: box.phantomBankSize }]));
+  const boxes = new Map(sheet.boxes.map((box, at) => [box.id, { box, at }]));
   return (socketId) => {
     const socket = socketById.get(socketId);
-    const box = socket && boxes.get(socket.boxId);
-    return socket && box && box.at * mostSwitches + Math.floor((socket.number - 1) / box.bankSize);
+    const home = socket && boxes.get(socket.boxId);
+    return socket && home && home.at * mostSwitches + phantomBankOf(home.box, socket);
   };
 }

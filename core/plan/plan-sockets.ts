@@ -1,5 +1,6 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { phantomBankOf } from '../show/phantom-bank.ts';
 import type { Box, Id, Socket } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
@@ -152,12 +153,8 @@ class OpenStage {
   }
 }
 
-function bankOf(box: Box, socket: Socket): number {
-  return Math.floor((socket.number - 1) / box.phantomBankSize);
-}
-
 function suits(open: OpenBox, socket: Socket, source: Source): boolean {
-  const state = open.banks.get(bankOf(open.box, socket));
+  const state = open.banks.get(phantomBankOf(open.box, socket));
   if (source.phantom === 'needed') return state !== 'harmful';
   return source.phantom !== 'harmful' || state !== 'needed';
 }
@@ -175,7 +172,7 @@ function take(open: OpenBox, socket: Socket, source: Source): void {
   const at = open.sockets.indexOf(socket);
   if (at >= 0) open.sockets.splice(at, 1);
   if (source.phantom !== 'needed' && source.phantom !== 'harmful') return;
-  const bank = bankOf(open.box, socket);
+  const bank = phantomBankOf(open.box, socket);
   // Once harmful, a bank stays harmful: nothing that needs 48 V is added to it.
   if (open.banks.get(bank) !== 'harmful') open.banks.set(bank, source.phantom);
 }

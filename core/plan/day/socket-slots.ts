@@ -1,4 +1,5 @@
 import type { ActSheet } from '../../show/act-sheet.ts';
+import { phantomBankOf } from '../../show/phantom-bank.ts';
 import type { Box, Id, Socket } from '../../show/rig.ts';
 import type { Layer, Slot, SlotGroup } from './problem.ts';
 
@@ -24,7 +25,7 @@ export function socketSlots(boxes: Box[], sockets: Socket[], locked: ReadonlySet
     id: socket.id,
     number: socket.number,
     name: `${box.name}${socket.number}`,
-    bank: place * banksInABox + Math.floor((socket.number - 1) / box.phantomBankSize),
+    bank: place * banksInABox + phantomBankOf(box, socket),
     pairedWith: -1,
   });
   const addGroup = (box: Box, place: number, group: Omit<SlotGroup, 'slots'>, members: Socket[]) => {
