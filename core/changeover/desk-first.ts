@@ -8,10 +8,7 @@ import { successors } from './timetable.ts';
  * chain goes first.
  */
 export function deskFirst(tasks: readonly Task[]): number[] {
-  const next = successors({
-    activities: tasks.map((task) => ({ duration: task.seconds, needs: [], after: task.after })),
-    capacities: [],
-  });
+  const next = successors(tasks);
   const handsBefore = handWorkBefore(tasks);
   const checksInOrder = [...tasks.keys()]
     .filter((index) => isCheck(tasks[index]))

@@ -1,4 +1,5 @@
 import { type Seeded, seeded } from '../plan/day/seeded-order.ts';
+import { orderByKeys } from './key-order.ts';
 import { lowerBound } from './lower-bound.ts';
 import { precedenceOrder, reversed, successors, type Timetable, type Work } from './timetable.ts';
 
@@ -50,7 +51,7 @@ class Packer {
   constructor(work: Work) {
     this.#work = work;
     this.#backwards = reversed(work);
-    this.#next = successors(work);
+    this.#next = successors(work.activities);
     this.#horizon = work.activities.reduce((sum, activity) => sum + activity.duration, 1);
     this.#used = work.capacities.map(() => new Int32Array(this.#horizon));
   }
@@ -118,15 +119,10 @@ class Packer {
 
   #place(work: Work, keys: readonly number[]): Timetable {
     for (const used of this.#used) used.fill(0);
-    const waiting = work.activities.map((activity) => activity.after.length);
     const next = work === this.#work ? this.#next : this.#work.activities.map((activity) => activity.after);
     const start: number[] = work.activities.map(() => 0);
-    const ready = new KeyHeap(keys);
-    waiting.forEach((count, index) => {
-      if (count === 0) ready.push(index);
-    });
     let end = 0;
-    for (let index = ready.pop(); index >= 0; index = ready.pop()) {
+    for (const index of orderByKeys(work.activities, next, keys)) {
       const activity = work.activities[index];
       if (!activity) break;
       let earliest = 0;
@@ -135,10 +131,6 @@ class Packer {
       const at = this.#firstFit(activity.needs, activity.duration, earliest);
       start[index] = at;
       end = Math.max(end, at + activity.duration);
-      for (const follower of next[index] ?? []) {
-        waiting[follower] = (waiting[follower] ?? 0) - 1;
-        if (waiting[follower] === 0) ready.push(follower);
-      }
     }
     return { start, end };
   }
@@ -160,57 +152,6 @@ class Packer {
       const capacity = this.#work.capacities[resource] ?? 0;
       if (need > 0 && (this.#used[resource]?.[time] ?? 0) + need > capacity) return false;
     }
-    return true;
-  }
-}
-
-/** Takes out indexes by their figure, the smallest first; of equals the smaller index. */
-class KeyHeap {
-  readonly #keys: readonly number[];
-  readonly #heap: number[] = [];
-
-  constructor(keys: readonly number[]) {
-    this.#keys = keys;
-  }
-
-  push(index: number): void {
-    const heap = this.#heap;
-    heap.push(index);
-    for (let place = heap.length - 1; place > 0; ) {
-      const parent = (place - 1) >> 1;
-      if (!this.#swapIfBefore(place, parent)) return;
-      place = parent;
-    }
-  }
-
-  /** -1 where none is left. */
-  pop(): number {
-    const heap = this.#heap;
-    const top = heap[0] ?? -1;
-    const last = heap.pop();
-    if (heap.length === 0 || last === undefined) return top;
-    heap[0] = last;
-    for (let place = 0; ; ) {
-      const left = 2 * place + 1;
-      if (left >= heap.length) return top;
-      const child =
-        left + 1 < heap.length && this.#isBefore(heap[left + 1] ?? 0, heap[left] ?? 0) ? left + 1 : left;
-      if (!this.#swapIfBefore(child, place)) return top;
-      place = child;
-    }
-  }
-
-  #isBefore(a: number, b: number): boolean {
-    const difference = (this.#keys[a] ?? 0) - (this.#keys[b] ?? 0);
-    return difference < 0 || (difference === 0 && a < b);
-  }
-
-  #swapIfBefore(child: number, parent: number): boolean {
-    const a = this.#heap[child] ?? 0;
-    const b = this.#heap[parent] ?? 0;
-    if (!this.#isBefore(a, b)) return false;
-    this.#heap[child] = b;
-    this.#heap[parent] = a;
     return true;
   }
 }

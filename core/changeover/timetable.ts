@@ -19,7 +19,7 @@ export type Timetable = { start: number[]; end: number };
 /** Activities in an order in which each comes after all it waits for; null where they wait in a circle. */
 export function precedenceOrder(work: Work): number[] | null {
   const waiting = work.activities.map((activity) => activity.after.length);
-  const next = successors(work);
+  const next = successors(work.activities);
   const ready = waiting.flatMap((count, index) => (count === 0 ? [index] : []));
   const order: number[] = [];
   for (let index = ready.shift(); index !== undefined; index = ready.shift()) {
@@ -33,9 +33,9 @@ export function precedenceOrder(work: Work): number[] | null {
 }
 
 /** For each activity, those that wait for it. */
-export function successors(work: Work): number[][] {
-  const next: number[][] = work.activities.map(() => []);
-  work.activities.forEach((activity, index) => {
+export function successors(activities: readonly Pick<Activity, 'after'>[]): number[][] {
+  const next: number[][] = activities.map(() => []);
+  activities.forEach((activity, index) => {
     for (const before of activity.after) next[before]?.push(index);
   });
   return next;
@@ -43,7 +43,7 @@ export function successors(work: Work): number[][] {
 
 /** Work with its direction turned round: what was last comes first. */
 export function reversed(work: Work): Work {
-  const next = successors(work);
+  const next = successors(work.activities);
   return {
     capacities: work.capacities,
     activities: work.activities.map((activity, index) => ({ ...activity, after: next[index] ?? [] })),

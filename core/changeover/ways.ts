@@ -1,8 +1,10 @@
 import { type Seeded, seeded } from '../plan/day/seeded-order.ts';
 import { distanceM, type StagePlace } from '../show/stage-place.ts';
+import { orderByKeys } from './key-order.ts';
 import type { Person } from './people.ts';
 import type { Task } from './task.ts';
 import { stepsInTaskM, walkingMetresPerSecond } from './task-kinds.ts';
+import { successors } from './timetable.ts';
 
 /** A schedule in seconds in which everybody also walks from one task to the next. */
 export type WalkedSchedule = {
@@ -26,11 +28,14 @@ export function withWays(
   crewSize: number,
   tries: number,
 ): WalkedSchedule {
-  let best = walk(tasks, start, crewSize);
+  const followers = successors(tasks);
+  const walkNear = (figures: readonly number[]) =>
+    walk(tasks, orderByKeys(tasks, followers, figures), crewSize);
+  let best = walkNear(start);
   if (!tasks.some((task) => task.hands > 0 && task.place !== null)) return best;
   const next = seeded(tasks.length);
   for (let round = 0; round < tries; round++) {
-    const found = walk(tasks, near(round % 2 === 0 ? best.start : start, next), crewSize);
+    const found = walkNear(near(round % 2 === 0 ? best.start : start, next));
     if (found.end < best.end || (found.end === best.end && metres(found) < metres(best))) best = found;
   }
   return best;
@@ -50,8 +55,8 @@ export function waySeconds(from: StagePlace | null, to: StagePlace | null): numb
   return Math.ceil(Math.max(0, distanceM(from, to) - stepsInTaskM) / walkingMetresPerSecond);
 }
 
-/** The tasks in the order of their figures, none before what it waits for. */
-function walk(tasks: readonly Task[], figures: readonly number[], crewSize: number): WalkedSchedule {
+/** The tasks in an order in which each comes after all that it waits for. */
+function walk(tasks: readonly Task[], order: readonly number[], crewSize: number): WalkedSchedule {
   const crew = Array.from(
     { length: crewSize },
     (_, place): Walker => ({
@@ -67,7 +72,7 @@ function walk(tasks: readonly Task[], figures: readonly number[], crewSize: numb
   const ofTask: number[][] = tasks.map(() => []);
   let deskFree = 0;
   let end = 0;
-  for (const index of inOrder(tasks, figures)) {
+  for (const index of order) {
     const task = tasks[index];
     if (!task) continue;
     let at = Math.max(0, ...task.after.map((before) => (start[before] ?? 0) + (tasks[before]?.seconds ?? 0)));
@@ -102,30 +107,4 @@ function goTo(walker: Walker, task: Task, index: number, at: number): void {
   walker.place = task.place ?? walker.place;
   walker.freeAt = at + task.seconds;
   walker.tasks.push(index);
-}
-
-/** Of the tasks whose forerunners are all done, always the one with the smallest figure. */
-function inOrder(tasks: readonly Task[], figures: readonly number[]): number[] {
-  const waiting = tasks.map((task) => task.after.length);
-  const followers: number[][] = tasks.map(() => []);
-  tasks.forEach((task, index) => {
-    for (const before of task.after) followers[before]?.push(index);
-  });
-  const ready = tasks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
-  const order: number[] = [];
-  while (ready.length > 0) {
-    let first = 0;
-    for (let place = 1; place < ready.length; place++) {
-      const [one, other] = [ready[place] ?? 0, ready[first] ?? 0];
-      const less = (figures[one] ?? 0) - (figures[other] ?? 0) || one - other;
-      if (less < 0) first = place;
-    }
-    const [index = 0] = ready.splice(first, 1);
-    order.push(index);
-    for (const follower of followers[index] ?? []) {
-      waiting[follower] = (waiting[follower] ?? 0) - 1;
-      if (waiting[follower] === 0) ready.push(follower);
-    }
-  }
-  return order;
 }
