@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { LineFault } from '../../core/run/line-faults.ts';
 import { type RunEvent, runLog } from '../../core/run/run-log.ts';
 import type { Id } from '../../core/show/rig.ts';
+import type { Show } from '../../core/show/show.ts';
 import { clockText, levelText } from '../parts/format.ts';
 import { whoHears } from '../parts/names.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
@@ -59,7 +60,7 @@ export function AsItRan({ open, faults, onFault }: Props) {
 }
 
 /** A line that was ok at once needs no word: the progress counts it. */
-function isWorthTelling(show: ReturnType<typeof useHere>['show'], actId: Id): (event: RunEvent) => boolean {
+function isWorthTelling(show: Show, actId: Id): (event: RunEvent) => boolean {
   const troubled = new Set(
     [...show.lineResults.values()]
       .filter((it) => it.actId === actId && it.found !== 'ok')

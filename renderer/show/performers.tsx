@@ -3,6 +3,7 @@ import type { LineFault } from '../../core/run/line-faults.ts';
 import type { Mix } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { placeOf, thirdOfStage } from '../../core/show/stage-place.ts';
+import type { Severity } from '../../core/show/words.ts';
 import { deviceNames, deviceText, listenersOf, whoHears } from '../parts/names.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
@@ -19,6 +20,7 @@ type Props = { open: ActOnScreen; faults: readonly LineFault[]; onFault: (source
 export function Performers({ open, faults, onFault }: Props) {
   const { view, look } = useHere();
   const { mixes } = open.sheet;
+  const { ofMix } = useMemo(() => findingPlaces(open), [open]);
   const chosen = mixes.find((mix) => mix.id === view.mixId) ?? mixes[0];
   const hears = useRef<HTMLDivElement>(null);
   const list = useRef<HTMLUListElement>(null);
@@ -49,7 +51,12 @@ export function Performers({ open, faults, onFault }: Props) {
         <ul ref={list} onKeyDown={onKeyDown}>
           {mixes.map((mix) => (
             <li key={mix.id}>
-              <PerformerButton open={open} mix={mix} isChosen={mix === chosen} />
+              <PerformerButton
+                open={open}
+                mix={mix}
+                worst={worstOf(ofMix.get(mix.id) ?? [])}
+                isChosen={mix === chosen}
+              />
             </li>
           ))}
         </ul>
@@ -66,15 +73,15 @@ export function Performers({ open, faults, onFault }: Props) {
   );
 }
 
-function PerformerButton({ open, mix, isChosen }: { open: ActOnScreen; mix: Mix; isChosen: boolean }) {
+type ButtonProps = { open: ActOnScreen; mix: Mix; worst: Severity | null; isChosen: boolean };
+
+function PerformerButton({ open, mix, worst, isChosen }: ButtonProps) {
   const { look } = useHere();
-  const places = useMemo(() => findingPlaces(open), [open]);
   const place =
     placeOf(mix) ??
     listenersOf(open.sheet, mix.id)
       .map(placeOf)
       .find((it) => it !== null);
-  const worst = worstOf(places.ofMix.get(mix.id) ?? []);
   const planned = open.derived.plan.mixes.find((it) => it.mixId === mix.id);
   return (
     <button

@@ -94,7 +94,7 @@ export function WhatTheyHear({ open, mix, faults, onLeave }: Props) {
             </tr>
           </thead>
           <tbody>
-            {heard.map((it, place) => (
+            {heard.map((it) => (
               <HeardRow
                 key={it.source.id}
                 open={open}
@@ -102,7 +102,7 @@ export function WhatTheyHear({ open, mix, faults, onLeave }: Props) {
                 feed={feeds.get(`${mix.id} ${it.source.id}`) ?? it.feed}
                 fault={faults.find(({ sourceId }) => sourceId === it.source.id) ?? null}
                 isChosen={it === chosen}
-                takesFocus={it === (chosen ?? heard[0]) && place >= 0}
+                takesFocus={it === (chosen ?? heard[0])}
                 onChoose={() => look({ sourceId: it.source.id })}
                 onType={() => {
                   look({ sourceId: it.source.id });
