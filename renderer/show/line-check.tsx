@@ -33,16 +33,18 @@ export function LineCheck({ open, lines, results, faults, order, onOrder, onLeav
   const { view, look, change } = useHere();
   const text = words.show;
   const [asks, setAsks] = useState(false);
-  const firstId = nextToCheck(lines, results, null) ?? lines[0]?.source.id;
-  const at = lines.findIndex(({ source }) => source.id === (view.sourceId ?? firstId));
-  const line = lines[at] ?? lines.find(({ source }) => source.id === firstId);
+  const lineOf = (sourceId: Id | null | undefined) => lines.find(({ source }) => source.id === sourceId);
+  // What is chosen may be nothing to check, such as a return of the desk.
+  const line = lineOf(view.sourceId) ?? lineOf(nextToCheck(lines, results, null)) ?? lines[0];
   const result = line && results.get(line.source.id);
-  const came = lines.find(({ source }) => source.id === result?.cameSourceId) ?? null;
-
+  const came = lineOf(result?.cameSourceId) ?? null;
   const fault = faults.find(({ sourceId }) => sourceId === line?.source.id);
 
   const go = (sourceId: Id | undefined) => sourceId !== undefined && look({ sourceId });
-  const step = (by: number) => go(lines[Math.max(0, Math.min(lines.length - 1, at + by))]?.source.id);
+  const step = (by: number) => {
+    const at = line ? lines.indexOf(line) : 0;
+    go(lines[Math.max(0, Math.min(lines.length - 1, at + by))]?.source.id);
+  };
   const keep = (found: LineFinding, cameSourceId: Id | null = null) => {
     if (!line) return;
     change(keepResult(open.sheet, line.source, found, new Date(), cameSourceId));
