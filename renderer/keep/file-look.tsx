@@ -1,9 +1,10 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { ExchangeLook } from '../../core/contract/copies.ts';
 import type { Day } from '../../core/show/act.ts';
 import { words } from '../wording/words.ts';
-import { AreYouSure } from './are-you-sure.tsx';
+import { AskFirst } from './ask-first.tsx';
 import { DifferenceList } from './difference-list.tsx';
+import { Holdings } from './holdings.tsx';
 
 type Props = {
   name: string;
@@ -16,27 +17,19 @@ type Props = {
 
 /** What a file holds and what each way of bringing it in would do. */
 export function FileLook({ name, look, days, dayId, onDay, onBringIn }: Props) {
-  const [isAsked, setIsAsked] = useState(false);
   const dayFieldId = useId();
   const text = words.keep.files;
-  const copies = words.keep.copies;
   const differing = look.replace?.differences.count ?? 0;
   return (
     <section aria-label={text.lookTitle(name)}>
       <h3>{text.lookTitle(name)}</h3>
       <p>{look.holds === 'act' ? text.holdsAct : text.holdsShow}</p>
-      <dl className="keep-holds">
-        {look.holds === 'show' && (
-          <>
-            <dt>{copies.days}</dt>
-            <dd>{words.keep.list(look.days)}</dd>
-          </>
-        )}
-        <dt>{copies.acts}</dt>
-        <dd>{words.keep.list(look.acts)}</dd>
-        <dt>{copies.holds}</dt>
-        <dd>{copies.counts(look.sourceCount, look.mixCount)}</dd>
-      </dl>
+      <Holdings
+        days={look.holds === 'show' ? look.days : null}
+        acts={look.acts}
+        sourceCount={look.sourceCount}
+        mixCount={look.mixCount}
+      />
       {look.alreadyThere.length > 0 && (
         <p className="keep-caution">{text.alreadyThere(words.keep.list(look.alreadyThere))}</p>
       )}
@@ -67,21 +60,13 @@ export function FileLook({ name, look, days, dayId, onDay, onBringIn }: Props) {
       {look.replace && differing === 0 && <p>{text.replaceSame}</p>}
       {look.replace && differing > 0 && (
         <>
-          {isAsked ? (
-            <AreYouSure
-              question={text.sure(name, differing)}
-              yes={text.yes}
-              no={text.no}
-              onYes={() => onBringIn('replace')}
-              onNo={() => setIsAsked(false)}
-            />
-          ) : (
-            <p>
-              <button type="button" onClick={() => setIsAsked(true)}>
-                {text.replace}
-              </button>
-            </p>
-          )}
+          <AskFirst
+            label={text.replace}
+            question={text.sure(name, differing)}
+            yes={text.yes}
+            no={text.no}
+            onYes={() => onBringIn('replace')}
+          />
           <p>{text.replaceWould(differing)}</p>
           <DifferenceList differences={look.replace.differences} tense="would" />
         </>

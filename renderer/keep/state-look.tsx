@@ -1,8 +1,8 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { CallOutput } from '../../core/contract/contract.ts';
 import type { KeptState } from '../../core/contract/copies.ts';
 import { words } from '../wording/words.ts';
-import { AreYouSure } from './are-you-sure.tsx';
+import { AskFirst } from './ask-first.tsx';
 import { DifferenceList } from './difference-list.tsx';
 import { whenText } from './times.ts';
 
@@ -20,7 +20,6 @@ type Props = {
 
 /** What changed since a kept state, who wrote it and when; and the way back to it. */
 export function StateLook({ state, others, toId, found, what, onCompare, onBringBack }: Props) {
-  const [isAsked, setIsAsked] = useState(false);
   const withId = useId();
   const text = words.keep.states;
   if (!state)
@@ -44,23 +43,13 @@ export function StateLook({ state, others, toId, found, what, onCompare, onBring
           ))}
         </select>
       </p>
-      {found && toId === null && count > 0 && !isAsked && (
-        <p>
-          <button type="button" onClick={() => setIsAsked(true)}>
-            {text.bringBack(state.name)}
-          </button>
-        </p>
-      )}
-      {isAsked && (
-        <AreYouSure
+      {toId === null && count > 0 && (
+        <AskFirst
+          label={text.bringBack(state.name)}
           question={text.sure(state.name, what, count)}
           yes={text.yes}
           no={text.no}
-          onYes={() => {
-            setIsAsked(false);
-            onBringBack(state);
-          }}
-          onNo={() => setIsAsked(false)}
+          onYes={() => onBringBack(state)}
         />
       )}
       {found && count === 0 && <p>{text.same}</p>}
