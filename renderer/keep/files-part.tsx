@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { actsOfDay } from '../../core/show/act-sheet.ts';
 import { saveFile } from '../parts/save-file.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
@@ -9,9 +10,7 @@ import { BringInFile } from './bring-in-file.tsx';
 export function FilesPart(asking: Asking) {
   const { open, days, show } = useHere();
   const text = words.keep.files;
-  const acts = days.flatMap((day) =>
-    [...show.acts.values()].filter(({ dayId }) => dayId === day.id).sort((a, b) => a.order - b.order),
-  );
+  const acts = days.flatMap((day) => actsOfDay(show, day.id));
   const [actId, setActId] = useState(open?.sheet.act.id ?? acts[0]?.id ?? '');
   const [said, setSaid] = useState('');
   const whichId = useId();

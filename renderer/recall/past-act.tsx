@@ -5,7 +5,7 @@ import type { RunNote } from '../../core/show/as-ran.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { clockText, timeText } from '../parts/format.ts';
-import { whoHears } from '../parts/names.ts';
+import { mixNumber, whoHears } from '../parts/names.ts';
 import { words } from '../wording/words.ts';
 import { BringPastAct } from './bring-past-act.tsx';
 import { LevelsBeside } from './levels-beside.tsx';
@@ -67,8 +67,7 @@ function BothStates({ past }: { past: PastAct }) {
       <div className="recall-mixes">
         {shown(beside.mixes).map(({ mix, levels }) => {
           const { sheet } = ran.sheet.mixes.some(({ id }) => id === mix.id) ? ran : planned;
-          const number = sheet.mixes.findIndex(({ id }) => id === mix.id) + 1;
-          const title = text.mix(number, whoHears(sheet, mix));
+          const title = text.mix(mixNumber(sheet, mix.id), whoHears(sheet, mix));
           return <LevelsBeside key={mix.id} title={title} levels={shown(levels)} />;
         })}
       </div>

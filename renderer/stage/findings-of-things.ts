@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/derive/derived.ts';
-import type { Id } from '../../core/show/rig.ts';
+import { listenersOf } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { findingPlaces } from '../state/finding-places.ts';
 import { keyOfThing, type StageThing } from './stage-objects.ts';
@@ -23,14 +23,10 @@ export function findingsOfThings(
   for (const [id, findings] of ofSource) add(keyOfThing('source', id), findings);
   for (const [id, findings] of ofMix) {
     const wedge = keyOfThing('wedge', id);
-    const keys = drawn.has(wedge) ? [wedge] : performersOf(open, id);
+    const keys = drawn.has(wedge)
+      ? [wedge]
+      : listenersOf(open.sheet, id).map((it) => keyOfThing('performer', it.id));
     for (const key of keys) add(key, findings);
   }
   return new Map([...found].map(([key, findings]) => [key, [...findings]]));
-}
-
-function performersOf({ sheet }: ActOnScreen, mixId: Id): string[] {
-  return sheet.listeners
-    .filter((it) => it.mixId === mixId)
-    .map(({ performerId }) => keyOfThing('performer', performerId));
 }

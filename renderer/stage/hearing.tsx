@@ -1,6 +1,7 @@
 import { feedbackCaution, openMicrophonesDb } from '../../core/acoustics/feedback.ts';
 import { rejectionToCountOnDb } from '../../core/acoustics/rejection.ts';
 import { type NearPair, nearPairs, nearWedgeM } from '../../core/derive/stage-pickup.ts';
+import { mixNumber } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { words } from '../wording/words.ts';
 import { keyOfThing, type StageThing } from './stage-objects.ts';
@@ -18,7 +19,7 @@ export function Hearing({ open: { sheet }, thing, onChoose }: Props) {
   const other = ({ sourceId, mixId }: NearPair) =>
     isWedge
       ? { key: keyOfThing('source', sourceId), name: sheet.sources.find((it) => it.id === sourceId)?.name }
-      : { key: keyOfThing('wedge', mixId), name: mixName(sheet.mixes, mixId) };
+      : { key: keyOfThing('wedge', mixId), name: words.stage.wedgeLabel(mixNumber(sheet, mixId), 1) };
   return (
     <section className="stage-section">
       <h3>{isWedge ? text.ofWedge : text.ofLine}</h3>
@@ -57,10 +58,6 @@ export function Hearing({ open: { sheet }, thing, onChoose }: Props) {
       )}
     </section>
   );
-}
-
-function mixName(mixes: readonly { id: string }[], mixId: string): string {
-  return words.stage.wedgeLabel(mixes.findIndex((it) => it.id === mixId) + 1, 1);
 }
 
 function PickupCells({ pair: { pickup } }: { pair: NearPair }) {
