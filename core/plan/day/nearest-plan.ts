@@ -1,4 +1,5 @@
 import { findConflict } from './conflicts.ts';
+import { openGroups } from './demands.ts';
 import { buildGroupModel, readGroupChoice } from './group-model.ts';
 import type { LinearSolver } from './linear-model.ts';
 import { groupByEveryLock } from './narrow.ts';
@@ -40,7 +41,7 @@ export function nearestPlan(
   solve: LinearSolver,
   isStopped: () => boolean = () => false,
 ): NearestPlan | null {
-  const { layer: open, opened } = openLocks(layer, solve);
+  const { layer: open, opened } = openLocks(layer, solve, isStopped);
   const first = leaveOut(open, solve);
   if (!first) return null;
   const late = first.leftOut.filter((index) => open.items[index]?.mustPrepare);
@@ -60,16 +61,16 @@ export function nearestPlan(
 }
 
 /** Opens locks until what remains locked can be met, were everything else left out. */
-function openLocks(layer: Layer, solve: LinearSolver): { layer: Layer; opened: number[] } {
+function openLocks(
+  layer: Layer,
+  solve: LinearSolver,
+  isStopped: () => boolean,
+): { layer: Layer; opened: number[] } {
   const opened: number[] = [];
   let now = layer;
   for (let round = 0; round < mostLocksOpened; round++) {
     const indexes = now.items.flatMap((item, index) => (item.locked === null ? [] : [index]));
-    const onlyLocked = {
-      ...now,
-      items: linkKeys(indexes.map((index) => ({ ...(now.items[index] as Item) }))),
-    };
-    const conflict = indexes.length === 0 ? null : findConflict(onlyLocked, solve);
+    const conflict = indexes.length === 0 ? null : findConflict(withOnly(now, indexes), solve, isStopped);
     const last = conflict?.demands.findLast((it) => it.kind === 'lock')?.item;
     if (!conflict) break;
     // Without a lock among what collides it is the lines themselves; they are left out.
@@ -77,9 +78,7 @@ function openLocks(layer: Layer, solve: LinearSolver): { layer: Layer; opened: n
     if (place === undefined) break;
     opened.push(place);
     now = withItems(now, (item, index) =>
-      index === place
-        ? { ...item, locked: null, reach: item.reachUnlocked ?? now.groups.map((_, group) => group) }
-        : item,
+      index === place ? { ...item, locked: null, reach: item.reachUnlocked ?? openGroups(now) } : item,
     );
   }
   return { layer: now, opened };
@@ -89,6 +88,11 @@ function withItems(layer: Layer, change: (item: Item, index: number) => Item): L
   return { ...layer, items: layer.items.map(change) };
 }
 
+/** The layer with no items but those at these indexes. */
+function withOnly(layer: Layer, indexes: readonly number[]): Layer {
+  return { ...layer, items: linkKeys(indexes.map((index) => ({ ...(layer.items[index] as Item) }))) };
+}
+
 /** Which items to leave out, by the group model with a place outside the rig in every act. */
 function leaveOut(layer: Layer, solve: LinearSolver): { leftOut: number[]; isProven: boolean } | null {
   const grouped = groupByEveryLock(withOutside(layer));
@@ -96,12 +100,13 @@ function leaveOut(layer: Layer, solve: LinearSolver): { leftOut: number[]; isPro
   const answer = solve(built.model, { whole: true, nodeLimit: 500, absoluteGap: 0.4 * vitalCost });
   if (!answer.values) return null;
   const { group } = readGroupChoice(grouped, built, answer.values);
-  const leftOut = layer.items.flatMap((_, index) => (isOutside(grouped, group[index] ?? -1) ? [index] : []));
+  // The slots outside were added after those of the rig.
+  const isOutside = (of: number) => (grouped.groups[of]?.slots[0] ?? -1) >= layer.slots.length;
+  const leftOut = layer.items.flatMap((_, index) => (isOutside(group[index] ?? -1) ? [index] : []));
   return { leftOut, isProven: answer.status === 'optimal' };
 }
 
 const outside = 'outside the rig';
-const isOutside = (layer: Layer, group: number) => layer.groups[group]?.name === outside;
 
 /**
  * The layer with a group of slots outside the rig for each act, at the price of leaving an item out. One group an
@@ -156,8 +161,7 @@ function planOfRest(
   let without = new Set(leftOut);
   for (let round = 0; round < mostRounds; round++) {
     const kept = [...layer.items.keys()].filter((index) => !without.has(index));
-    const items = linkKeys(kept.map((index) => ({ ...(layer.items[index] as Item) })));
-    const plan: LayerPlan | null = planLayer({ ...layer, items }, options);
+    const plan: LayerPlan | null = planLayer(withOnly(layer, kept), options);
     if (!plan) return null;
     const assignment: Assignment = layer.items.map(() => -1);
     kept.forEach((index, place) => {

@@ -75,6 +75,13 @@ const cases: Case[] = [
     stays: ['line 0 0'],
   },
   {
+    name: 'a box whose name is that of the place for what is left out is a box like any other',
+    boxes: [{ name: 'outside the rig', slots: 4 }],
+    acts: 1,
+    items: lines(0, 5),
+    leftOut: 1,
+  },
+  {
     name: 'the spare line stays free',
     boxes: [{ name: 'A', slots: 2 }],
     acts: 1,
