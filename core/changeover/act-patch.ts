@@ -1,10 +1,10 @@
 import type { Entry } from '../plan/day/problem.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { ActWithPlan } from '../plan/plan-act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
 
 /** One side of a changeover: an act with its plan, and how each of its lines enters its socket. */
-export type ActPatch = { sheet: ActSheet; plan: Plan; entryOf: (sourceId: Id) => Entry };
+export type ActPatch = ActWithPlan & { entryOf: (sourceId: Id) => Entry };
 
 /** "A5", or null where a socket is not in the rig. */
 export function nameOfSocket(sheet: ActSheet, socketId: Id | null): string | null {

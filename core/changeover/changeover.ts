@@ -1,8 +1,6 @@
-import type { Plan } from '../plan/plan.ts';
+import type { ActWithPlan } from '../plan/plan-act.ts';
 import type { Day } from '../show/act.ts';
-import { actSheet, actsOfDay } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
-import type { Show } from '../show/show.ts';
 import type { ActPatch } from './act-patch.ts';
 import { plugsAhead } from './ahead.ts';
 import { deskFirst } from './desk-first.ts';
@@ -52,24 +50,19 @@ export type Changeover = {
 /** Tries of the search for a shorter schedule: about 50 ms for a changeover of 40 lines. */
 export const usualTries = 120;
 
-/** All changeovers of a day, from the plans of its acts as they stand. */
-export function changeoversOfDay(
-  show: Show,
-  dayId: Id,
-  planOf: (actId: Id) => Plan | null,
-  tries = usualTries,
-): Changeover[] {
-  const day = show.days.get(dayId);
-  const sides = actsOfDay(show, dayId).flatMap((act) => {
-    const sheet = actSheet(show, act.id);
-    const plan = planOf(act.id);
-    return sheet && plan ? [{ sheet, plan }] : [];
-  });
-  const entries = entriesOfDay(sides);
-  const patches = sides.map((side): ActPatch => ({ ...side, entryOf: (id) => entries.get(id) ?? 'hot' }));
+/** All changeovers of a day, from the plans of its acts as they stand, in running order. */
+export function changeoversOfDay(acts: readonly ActWithPlan[], tries = usualTries): Changeover[] {
+  const day = acts[0]?.sheet.day;
+  const entries = entriesOfDay(acts);
+  const patches = acts.map((act): ActPatch => ({ ...act, entryOf: (id) => entries.get(id) ?? 'hot' }));
+  return day ? changeoversBetween(day, patches, tries) : [];
+}
+
+/** The changeover from each act to the next. */
+export function changeoversBetween(day: Day, patches: readonly ActPatch[], tries: number): Changeover[] {
   return patches.flatMap((to, place) => {
     const from = patches[place - 1];
-    return from && day ? [changeoverBetween(day, from, to, tries)] : [];
+    return from ? [changeoverBetween(day, from, to, tries)] : [];
   });
 }
 

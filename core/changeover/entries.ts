@@ -1,8 +1,7 @@
 import type { Entry } from '../plan/day/problem.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { ActWithPlan } from '../plan/plan-act.ts';
 import { switchesOf } from '../plan/plan-phantom.ts';
 import type { Source } from '../show/act.ts';
-import type { ActSheet } from '../show/act-sheet.ts';
 import type { Id } from '../show/rig.ts';
 
 /**
@@ -11,7 +10,7 @@ import type { Id } from '../show/rig.ts';
  * 48 V would harm waits for the changeover where the switch is on for the act before. Lines without a socket have
  * no entry.
  */
-export function entriesOfDay(acts: readonly { sheet: ActSheet; plan: Plan }[]): Map<Id, Entry> {
+export function entriesOfDay(acts: readonly ActWithPlan[]): Map<Id, Entry> {
   const entries = new Map<Id, Entry>();
   const lastIn = new Map<Id, { act: number; line: string }>();
   acts.forEach(({ sheet, plan }, act) => {
@@ -50,7 +49,7 @@ function lineOf(source: Source): string {
 }
 
 /** Whether the 48 V switch of a socket is on for an act. */
-function switchesOn(side: { sheet: ActSheet; plan: Plan } | undefined): (socketId: Id) => boolean {
+function switchesOn(side: ActWithPlan | undefined): (socketId: Id) => boolean {
   if (!side) return () => false;
   const switchOf = switchesOf(side.sheet);
   const on = new Set(

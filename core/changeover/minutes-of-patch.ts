@@ -1,9 +1,8 @@
 import type { DayPatch } from '../plan/day/day-patch.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { ActWithPlan } from '../plan/plan-act.ts';
 import type { Day } from '../show/act.ts';
-import type { ActSheet } from '../show/act-sheet.ts';
 import type { ActPatch } from './act-patch.ts';
-import { changeoverBetween } from './changeover.ts';
+import { changeoversBetween } from './changeover.ts';
 
 /** What a patch makes of the changeovers of a day. */
 export type ChangeoverTime = {
@@ -21,11 +20,11 @@ export type ChangeoverTime = {
  */
 export function changeoverTime(
   day: Day,
-  sides: readonly { sheet: ActSheet; plan: Plan }[],
+  acts: readonly ActWithPlan[],
   { socketOf, entryOf }: Pick<DayPatch, 'socketOf' | 'entryOf'>,
   tries = 0,
 ): ChangeoverTime {
-  const patches = sides.map(
+  const patches = acts.map(
     ({ sheet, plan }): ActPatch => ({
       sheet,
       plan: {
@@ -35,10 +34,7 @@ export function changeoverTime(
       entryOf: (sourceId) => entryOf.get(sourceId) ?? 'hot',
     }),
   );
-  const changeovers = patches.slice(1).map((to, place) => {
-    const from = patches[place] ?? to;
-    return changeoverBetween(day, from, to, tries);
-  });
+  const changeovers = changeoversBetween(day, patches, tries);
   return {
     seconds: changeovers.reduce<number | null>(
       (sum, { secondsNeeded }) => (sum === null || secondsNeeded === null ? null : sum + secondsNeeded),

@@ -1,4 +1,6 @@
-import type { ActSheet } from '../show/act-sheet.ts';
+import { type ActSheet, actSheet, actsOfDay } from '../show/act-sheet.ts';
+import type { Id } from '../show/rig.ts';
+import type { Show } from '../show/show.ts';
 import { indexDecisions } from './decided.ts';
 import { mixFormats } from './mix-format.ts';
 import type { Plan, PlannedMix, PlannedPatch } from './plan.ts';
@@ -52,4 +54,14 @@ export function planAct(sheet: ActSheet): Plan {
     };
   });
   return { copies, patches, mixes, passedOver };
+}
+
+export type ActWithPlan = { sheet: ActSheet; plan: Plan };
+
+/** The acts of a day in running order, each with the plan that it has by itself. */
+export function actsWithPlans(show: Show, dayId: Id): ActWithPlan[] {
+  return actsOfDay(show, dayId).flatMap((act) => {
+    const sheet = actSheet(show, act.id);
+    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
+  });
 }

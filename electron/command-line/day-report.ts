@@ -10,9 +10,8 @@ import { habits, patchByHabit } from '../../core/plan/day/habits.ts';
 import { nearestInWords } from '../../core/plan/day/nearest-plan.ts';
 import { type Assignment, type Layer, slotsTaken } from '../../core/plan/day/problem.ts';
 import type { StockReport } from '../../core/plan/day/stock.ts';
-import type { Plan } from '../../core/plan/plan.ts';
+import type { ActWithPlan } from '../../core/plan/plan-act.ts';
 import type { Day } from '../../core/show/act.ts';
-import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Show } from '../../core/show/show.ts';
 
 /** Everything that is known of a planned day, for people and programs that read JSON. Times are in seconds. */
@@ -25,12 +24,12 @@ export function dayReport(
     doubts: DayDoubt[];
     stock: StockReport;
     milliseconds: number;
-    sides: readonly { sheet: ActSheet; plan: Plan }[];
+    acts: readonly ActWithPlan[];
   },
 ) {
   const { sockets } = plan.layers;
   const timeOf = (assignment: Assignment) =>
-    changeoverTime(day, more.sides, patchOfAssignment(sockets.layer, assignment), triesToCompare);
+    changeoverTime(day, more.acts, patchOfAssignment(sockets.layer, assignment), triesToCompare);
   return {
     day: day.name,
     milliseconds: more.milliseconds,

@@ -4,9 +4,8 @@ import { changeoversOfDay } from '../../core/changeover/changeover.ts';
 import { changeFromDayPlan } from '../../core/plan/day/change-from-day-plan.ts';
 import { checkDay } from '../../core/plan/day/check-day.ts';
 import { findStockCollisions } from '../../core/plan/day/stock.ts';
-import { planAct } from '../../core/plan/plan-act.ts';
+import { actsWithPlans } from '../../core/plan/plan-act.ts';
 import type { Day } from '../../core/show/act.ts';
-import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
 import { type Show, ShowDocument, showFromRows } from '../../core/show/show.ts';
 import { DayPlanner } from '../solver/plan-day-job.ts';
@@ -64,17 +63,12 @@ async function plan(show: Show, day: Day, seconds: number, keep: number | undefi
   await planner.close();
   const milliseconds = Math.round(performance.now() - started);
   const planned = applyChange(show, changeFromDayPlan(show, found, randomUUID));
-  const sides = actsOfDay(planned, day.id).flatMap((act) => {
-    const sheet = actSheet(planned, act.id);
-    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
-  });
-  const plans = new Map(sides.map(({ sheet, plan }) => [sheet.act.id, plan]));
-  const changeovers = changeoversOfDay(planned, day.id, (actId) => plans.get(actId) ?? null);
-  const report = dayReport(planned, day, found, changeovers, {
+  const acts = actsWithPlans(planned, day.id);
+  const report = dayReport(planned, day, found, changeoversOfDay(acts), {
     doubts,
     stock: findStockCollisions(show, day.id),
     milliseconds,
-    sides,
+    acts,
   });
   const isPlanned = found.layers.sockets.proof !== 'no plan';
   return say(

@@ -5,8 +5,7 @@ import type { Task } from '../../core/changeover/task.ts';
 import { type TaskKind, taskKinds } from '../../core/changeover/task-kinds.ts';
 import { precedenceOrder, tails } from '../../core/changeover/timetable.ts';
 import { type Seeded, seeded } from '../../core/plan/day/seeded-order.ts';
-import { planAct } from '../../core/plan/plan-act.ts';
-import { actSheet } from '../../core/show/act-sheet.ts';
+import { actsWithPlans } from '../../core/plan/plan-act.ts';
 import { familyDay, twelveActs } from './day-family.ts';
 import { median } from './median.ts';
 
@@ -109,10 +108,7 @@ for (const lines of [24, 40, 64])
 for (const crewSize of [2, 3, 4, 6]) {
   const show = familyDay({ ...twelveActs, bankSize: 1, crewSize }, 1);
   const started = process.cpuUsage();
-  const day = changeoversOfDay(show, 'day', (actId) => {
-    const sheet = actSheet(show, actId);
-    return sheet && planAct(sheet);
-  });
+  const day = changeoversOfDay(actsWithPlans(show, 'day'));
   const { user } = process.cpuUsage(started);
   const over = (seconds: (it: Changeover) => number | null) =>
     shown(day.map((it) => (100 * ((seconds(it) ?? 0) - it.lowerBoundSeconds)) / it.lowerBoundSeconds));

@@ -5,8 +5,7 @@ import { evaluate } from '../../core/plan/day/evaluate.ts';
 import { habits, patchByHabit } from '../../core/plan/day/habits.ts';
 import { type LayerPlan, planLayer } from '../../core/plan/day/plan-layer.ts';
 import type { Assignment, Layer } from '../../core/plan/day/problem.ts';
-import { planAct } from '../../core/plan/plan-act.ts';
-import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
+import { actsWithPlans } from '../../core/plan/plan-act.ts';
 import type { Show } from '../../core/show/show.ts';
 import { showFromRows } from '../../core/show/show.ts';
 import { loadLinearSolver } from '../../electron/solver/highs-solver.ts';
@@ -125,11 +124,7 @@ function family(
 function timeOf({ show, layer }: Run, assignment: Assignment): ChangeoverTime {
   const day = show?.days.get('day');
   if (!show || !day) throw new Error('Only a day with its rows has changeovers.');
-  const sides = actsOfDay(show, 'day').flatMap((act) => {
-    const sheet = actSheet(show, act.id);
-    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
-  });
-  return changeoverTime(day, sides, patchOfAssignment(layer, assignment));
+  return changeoverTime(day, actsWithPlans(show, 'day'), patchOfAssignment(layer, assignment));
 }
 
 /** What the plan and the habits cost on the same days, measured alike: re-plugs, and minutes of the changeovers. */

@@ -1,7 +1,6 @@
 import { entriesOfDay } from '../../changeover/entries.ts';
-import type { ActSheet } from '../../show/act-sheet.ts';
 import type { Id } from '../../show/rig.ts';
-import type { Plan } from '../plan.ts';
+import type { ActWithPlan } from '../plan-act.ts';
 import { evaluate } from './evaluate.ts';
 import { type Assignment, type Entry, type Item, type Layer, slotsTaken } from './problem.ts';
 
@@ -19,7 +18,7 @@ export type DayPatch = {
 };
 
 /** The patch as the plans of the acts stand, decided or proposed. `layer` is the day's lines. */
-export function patchAsItStands(layer: Layer, acts: readonly { sheet: ActSheet; plan: Plan }[]): DayPatch {
+export function patchAsItStands(layer: Layer, acts: readonly ActWithPlan[]): DayPatch {
   const socketOf = new Map(
     acts.flatMap(({ plan }) =>
       plan.patches.flatMap(({ sourceId, socketId }) =>

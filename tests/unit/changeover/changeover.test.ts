@@ -9,8 +9,7 @@ import { entriesOfDay } from '../../../core/changeover/entries.ts';
 import { remainingTasks } from '../../../core/changeover/remaining.ts';
 import { slotSeconds } from '../../../core/changeover/task-kinds.ts';
 import { breaks } from '../../../core/changeover/timetable.ts';
-import { planAct } from '../../../core/plan/plan-act.ts';
-import { actSheet } from '../../../core/show/act-sheet.ts';
+import { actsWithPlans } from '../../../core/plan/plan-act.ts';
 import type { Show } from '../../../core/show/show.ts';
 import { type FestivalRows, festivalDay, withFields } from '../../helpers/festival-day.ts';
 
@@ -39,10 +38,7 @@ const usual = {
 };
 
 function changeoverOf(show: Show): Changeover {
-  const [only] = changeoversOfDay(show, 'day', (actId) => {
-    const sheet = actSheet(show, actId);
-    return sheet && planAct(sheet);
-  });
+  const [only] = changeoversOfDay(actsWithPlans(show, 'day'));
   if (!only) throw new Error('The day has one changeover.');
   return only;
 }
@@ -52,11 +48,7 @@ const placeOf = ({ tasks }: Changeover, text: string) =>
 
 test('lines enter as the patch says: the house kick stays, keys are ready, the vocal waits for the changeover', () => {
   const show = patched(usual);
-  const sides = ['herons', 'choir'].flatMap((id) => {
-    const sheet = actSheet(show, id);
-    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
-  });
-  const entries = entriesOfDay(sides);
+  const entries = entriesOfDay(actsWithPlans(show, 'day'));
   expect([...entries].filter(([id]) => id.startsWith('c'))).toEqual([
     ['c kick', 'kept'],
     ['c keys l', 'cold'],

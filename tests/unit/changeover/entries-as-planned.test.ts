@@ -2,8 +2,7 @@ import { expect, test } from 'vitest';
 import { entriesOfDay } from '../../../core/changeover/entries.ts';
 import { changeFromDayPlan } from '../../../core/plan/day/change-from-day-plan.ts';
 import { planDay } from '../../../core/plan/day/day-plan.ts';
-import { planAct } from '../../../core/plan/plan-act.ts';
-import { actSheet, actsOfDay } from '../../../core/show/act-sheet.ts';
+import { actsWithPlans } from '../../../core/plan/plan-act.ts';
 import { applyChange } from '../../../core/show/apply-change.ts';
 import { loadLinearSolver } from '../../../electron/solver/highs-solver.ts';
 import { familyDay } from '../../bench/day-family.ts';
@@ -31,14 +30,10 @@ test.each([1, 2, 3])(
       show,
       changeFromDayPlan(show, found, () => `new ${count++}`),
     );
-    const sides = actsOfDay(planned, 'day').flatMap((act) => {
-      const sheet = actSheet(planned, act.id);
-      return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
-    });
     const asPlanned = layer.items.flatMap((item, index) =>
       item.ids.map((id) => [id, evaluation.entries[index]]),
     );
-    const seen = entriesOfDay(sides);
+    const seen = entriesOfDay(actsWithPlans(planned, 'day'));
     expect(asPlanned.map(([id]) => [id, seen.get(id ?? '')])).toEqual(asPlanned);
   },
   60_000,

@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { changeoversOfDay, scheduleTasks, usualTries } from '../../../core/changeover/changeover.ts';
 import { keyOfTask, tasksLeft } from '../../../core/changeover/task-key.ts';
-import { planAct } from '../../../core/plan/plan-act.ts';
-import { actSheet } from '../../../core/show/act-sheet.ts';
+import { actsWithPlans } from '../../../core/plan/plan-act.ts';
 import { applyChange } from '../../../core/show/apply-change.ts';
 import { put } from '../../../core/show/change.ts';
 import type { Show } from '../../../core/show/show.ts';
@@ -10,15 +9,7 @@ import { familyDay, twelveActs } from '../../bench/day-family.ts';
 import { smallFestival } from '../../fixtures/small-festival.ts';
 
 function changeovers(show: Show) {
-  return changeoversOfDay(
-    show,
-    'day',
-    (actId) => {
-      const sheet = actSheet(show, actId);
-      return sheet && planAct(sheet);
-    },
-    1,
-  );
+  return changeoversOfDay(actsWithPlans(show, 'day'), 1);
 }
 
 const keysOf = (show: Show) => changeovers(show).map(({ tasks }) => tasks.map(keyOfTask));

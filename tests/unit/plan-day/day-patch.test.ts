@@ -12,7 +12,7 @@ import { evaluate } from '../../../core/plan/day/evaluate.ts';
 import { dayPlanOf, FoundDay, foundDay } from '../../../core/plan/day/found-day.ts';
 import { type Habit, patchByHabit } from '../../../core/plan/day/habits.ts';
 import type { Layer } from '../../../core/plan/day/problem.ts';
-import { planAct } from '../../../core/plan/plan-act.ts';
+import { actsWithPlans, planAct } from '../../../core/plan/plan-act.ts';
 import { actSheet, actsOfDay } from '../../../core/show/act-sheet.ts';
 import { applyChange } from '../../../core/show/apply-change.ts';
 import { put } from '../../../core/show/change.ts';
@@ -24,13 +24,6 @@ import { familyDay, twelveActs } from '../../bench/day-family.ts';
 const seeds = [2, 3, 5, 6];
 const smallDay = (seed: number) =>
   familyDay({ ...twelveActs, acts: 4, fewestLines: 12, mostLines: 24 }, seed);
-
-function sidesOf(show: Show) {
-  return actsOfDay(show, 'day').flatMap((act) => {
-    const sheet = actSheet(show, act.id);
-    return sheet ? [{ sheet, plan: planAct(sheet) }] : [];
-  });
-}
 
 /** A plan without a solver: what a crew does by habit. Only its arithmetic matters here. */
 function planByHabit(show: Show, habit: Habit = 'keep and fill'): DayPlan {
@@ -80,7 +73,7 @@ describe('the work of a day', () => {
     expect(planned.withoutSocket).toBe(0);
     expect(replugs(planned)).toBe(evaluation.beforeAct.reduce((sum, { hot }) => sum + hot, 0));
     const after = taken(show, plan);
-    const stands = patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after));
+    const stands = patchAsItStands(buildDay(after, 'day').layers.sockets, actsWithPlans(after, 'day'));
     expect(stands).toEqual(planned);
     expect(assignmentOfPatch(layer, stands)).toEqual(plan.layers.sockets.plan.assignment);
   });
@@ -92,7 +85,7 @@ describe('the work of a day', () => {
       const after = taken(show, planByHabit(show));
       const reordered = applyChange(after, moveAct(actsOfDay(after, 'day'), 3, 1));
       const { sockets } = buildDay(reordered, 'day').layers;
-      const stands = patchAsItStands(sockets, sidesOf(reordered));
+      const stands = patchAsItStands(sockets, actsWithPlans(reordered, 'day'));
       expect(stands.work).toBe(evaluate(sockets, assignmentOfPatch(sockets, stands)).cost);
     },
   );
@@ -115,7 +108,9 @@ describe('the work of a day', () => {
     expect(entries[last]).not.toBe('kept');
     plan.layers.sockets.plan.assignment = assignment;
     const after = taken(show, plan);
-    expect(patchAsItStands(buildDay(after, 'day').layers.sockets, sidesOf(after)).work).toBe(cost);
+    expect(patchAsItStands(buildDay(after, 'day').layers.sockets, actsWithPlans(after, 'day')).work).toBe(
+      cost,
+    );
   });
 
   test('counts a line that has no socket, and no work for it', () => {
