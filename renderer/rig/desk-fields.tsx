@@ -1,9 +1,6 @@
-import { useId } from 'react';
-import { put } from '../../core/show/change.ts';
 import type { Rig } from '../../core/show/rig.ts';
-import { CheckedField } from '../parts/checked-field.tsx';
-import { textOfValue, withField } from '../parts/row-fields.ts';
-import { useHere } from '../state/here.tsx';
+import { LabelledField } from '../parts/labelled-field.tsx';
+import { useRowFields } from '../parts/use-row-fields.ts';
 import { words } from '../wording/words.ts';
 
 type FieldName = keyof typeof words.rig.fields;
@@ -34,20 +31,12 @@ export function DeskFields({ rig }: { rig: Rig }) {
 }
 
 function DeskField({ rig, name }: { rig: Rig; name: FieldName }) {
-  const { change } = useHere();
-  const id = useId();
-  const label = words.rig.fields[name];
+  const field = useRowFields();
   const kind = name === 'name' || name === 'deskName' ? 'text' : 'number';
-  const commit = (text: string): string | null => {
-    const outcome = withField('rigs', rig, name, kind, text);
-    if ('why' in outcome) return outcome.why;
-    change({ label: words.field.changed(label, rig.name), put: [put('rigs', outcome.row)], remove: [] });
-    return null;
-  };
   return (
-    <div className={kind === 'text' ? 'rig-field is-text' : 'rig-field'}>
-      <label htmlFor={id}>{label}</label>
-      <CheckedField id={id} value={textOfValue(rig[name])} onCommit={commit} />
-    </div>
+    <LabelledField
+      className={kind === 'text' ? 'rig-field is-text' : 'rig-field'}
+      {...field('rigs', rig, rig.name, name, words.rig.fields[name], kind)}
+    />
   );
 }

@@ -1,24 +1,12 @@
-import { useId } from 'react';
-import { CheckedField } from '../parts/checked-field.tsx';
-import type { RowField } from './use-fields.ts';
+import { LabelledField, type LabelledText } from '../parts/labelled-field.tsx';
 
 /** Labelled fields, two beside each other. */
-export function FieldGrid({ fields }: { fields: readonly RowField[] }) {
+export function FieldGrid({ fields }: { fields: readonly LabelledText[] }) {
   return (
     <div className="stage-fields">
       {fields.map((field) => (
-        <Field key={field.label} {...field} />
+        <LabelledField key={field.label} className="stage-field" {...field} />
       ))}
-    </div>
-  );
-}
-
-function Field({ label, value, onCommit }: RowField) {
-  const id = useId();
-  return (
-    <div className="stage-field">
-      <label htmlFor={id}>{label}</label>
-      <CheckedField id={id} value={value} onCommit={onCommit} />
     </div>
   );
 }

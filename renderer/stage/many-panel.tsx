@@ -1,8 +1,8 @@
 import type { StagePlace } from '../../core/show/stage-place.ts';
+import type { LabelledText } from '../parts/labelled-field.tsx';
 import { words } from '../wording/words.ts';
 import { FieldGrid } from './field-grid.tsx';
 import type { StageThing } from './stage-objects.ts';
-import type { RowField } from './use-fields.ts';
 
 type Props = {
   things: readonly StageThing[];
@@ -17,7 +17,7 @@ const number = /^[+-]?\d{1,3}(?:[.,]\d+)?$/;
 /** Several chosen things: how far to shift them, and each of them by name. */
 export function ManyPanel({ things, onMove, onMirror, onTakeOff, onChoose }: Props) {
   const text = words.stage;
-  const shift = (label: string, wayOf: (m: number) => StagePlace): RowField => ({
+  const shift = (label: string, wayOf: (m: number) => StagePlace): LabelledText => ({
     label,
     value: '',
     onCommit: (typed) => {

@@ -1,8 +1,8 @@
 import type { Rig } from '../../core/show/rig.ts';
+import { useRowFields } from '../parts/use-row-fields.ts';
 import { words } from '../wording/words.ts';
 import { FieldGrid } from './field-grid.tsx';
 import { isPlaced, type StageThing, stageKinds } from './stage-objects.ts';
-import { useRowFields } from './use-fields.ts';
 
 type Props = {
   rig: Rig;

@@ -3,6 +3,8 @@ import type { Finding } from '../../core/derive/derived.ts';
 import { put } from '../../core/show/change.ts';
 import { micPatterns } from '../../core/show/words.ts';
 import { FindingsList } from '../parts/findings-list.tsx';
+import type { LabelledText } from '../parts/labelled-field.tsx';
+import { useRowFields } from '../parts/use-row-fields.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
@@ -12,7 +14,6 @@ import { FieldGrid } from './field-grid.tsx';
 import { Hearing } from './hearing.tsx';
 import { bearingToListener } from './proposed-place.ts';
 import { hasAim, isOfHouse, type StageThing } from './stage-objects.ts';
-import { type RowField, useRowFields } from './use-fields.ts';
 
 type Props = {
   open: ActOnScreen;
@@ -76,7 +77,7 @@ function placeText({ sheet }: ActOnScreen, { at, ownPlace, performerId, kind }: 
 }
 
 /** The numbers and words of a thing that say how it stands. */
-function useFieldsOf({ sheet }: ActOnScreen, { kind, id, name }: StageThing): RowField[] {
+function useFieldsOf({ sheet }: ActOnScreen, { kind, id, name }: StageThing): LabelledText[] {
   const field = useRowFields();
   const heads = words.stage.fields;
   const row = <T extends { id: string }>(rows: readonly T[]) => rows.find((it) => it.id === id);

@@ -1,10 +1,9 @@
 import { put } from '../../core/show/change.ts';
 import type { RowOf, TableName } from '../../core/show/show.ts';
-import { type FieldKind, textOfValue, withField } from '../parts/row-fields.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
-
-export type RowField = { label: string; value: string; onCommit: (text: string) => string | null };
+import type { LabelledText } from './labelled-field.tsx';
+import { type FieldKind, textOfValue, withField } from './row-fields.ts';
 
 /** Makes fields of a row that check what is typed by its schema and keep it as a change. */
 export function useRowFields() {
@@ -16,7 +15,7 @@ export function useRowFields() {
     field: keyof RowOf<T> & string,
     head: string,
     kind: FieldKind = 'optional number',
-  ): RowField => ({
+  ): LabelledText => ({
     label: head,
     value: textOfValue(rounded(row[field])),
     onCommit: (text) => {
