@@ -1,8 +1,9 @@
 import type { Changed } from '../../core/contract/contract.ts';
 import type { CopyKey, CopyPlaces } from '../../core/contract/copies.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
-import { bringBack } from '../../core/show/bring-back.ts';
+import { type BringBack, bringBack } from '../../core/show/bring-back.ts';
 import type { Change } from '../../core/show/change.ts';
+import type { Show } from '../../core/show/show.ts';
 import type { CopyKeeper } from '../copies/copy-keeper.ts';
 import { toldCopy } from '../copies/copy-keeper.ts';
 import type { CopyFile } from '../copies/copy-names.ts';
@@ -44,15 +45,15 @@ export const restoreCopy: Handler<'copies.restore'> = async (context, key) =>
     }));
     if (!read.ok) return read;
     const { held, states, archived } = read.value;
-    const kept = await keepBefore(context);
-    if (!kept.ok) return kept;
-    const adopted = context.show.adoptStates(states);
-    if (!adopted.ok) return adopted;
-    const recalled = context.show.adoptArchived(archived);
-    if (!recalled.ok) return recalled;
-    const now = context.show.read();
     const label = `Restore the copy of ${new Date(copy.madeAtMs).toISOString().slice(0, 16).replace('T', ' ')}`;
-    return writeAndTell(context, bringBack(label, now, now, held).change);
+    const restored = await changeAfterCopy(context, (now) => {
+      const adopted = context.show.adoptStates(states);
+      if (!adopted.ok) return adopted;
+      const recalled = context.show.adoptArchived(archived);
+      if (!recalled.ok) return recalled;
+      return { ok: true, value: bringBack(label, now, now, held) };
+    });
+    return restored.ok ? { ok: true, value: restored.value.changed } : restored;
   });
 
 export const chooseFolder: Handler<'copies.choose'> = async (context, { choice }) =>
@@ -94,17 +95,34 @@ async function onDrive({ findDrives }: Context, driveId: string): Promise<Outcom
 }
 
 /**
+ * Keeps a copy, then writes what `changeOf` makes of the show. It is asked only then, because other windows go on
+ * writing while the copy is made.
+ */
+export async function changeAfterCopy(
+  context: Context,
+  changeOf: (now: Show) => Outcome<BringBack>,
+): Promise<Outcome<{ changed: Changed; leftOut: number }>> {
+  const kept = await keepBefore(context);
+  if (!kept.ok) return kept;
+  const wanted = changeOf(context.show.read());
+  if (!wanted.ok) return wanted;
+  const { change, leftOut } = wanted.value;
+  const changed = writeAndTell(context, change);
+  return changed.ok ? { ok: true, value: { changed: changed.value, leftOut } } : changed;
+}
+
+/**
  * Copies the present show before a step that replaces much of it. A full disk does not stop the step while the work
  * is in memory anyway; else no copy means no step.
  */
-export async function keepBefore({ copies, show }: Context): Promise<Outcome<null>> {
+async function keepBefore({ copies, show }: Context): Promise<Outcome<null>> {
   if (!copies || show.standing().unsaved) return { ok: true, value: null };
   const made = await copies.make('before a step');
   return made.ok ? { ok: true, value: null } : made;
 }
 
 /** Writes a change that a call made itself; every other window hears it, the caller has it in its answer. */
-export function writeAndTell(context: Context, change: Change): Outcome<Changed> {
+function writeAndTell(context: Context, change: Change): Outcome<Changed> {
   const written = context.show.change(change);
   if (!written.ok) return written;
   const changed = { change, standing: written.value };

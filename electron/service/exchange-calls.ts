@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { refuse } from '../../core/contract/problem.ts';
+import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
+import type { BringBack } from '../../core/show/bring-back.ts';
 import { changeOfImport } from '../../core/show/exchange.ts';
+import type { Show } from '../../core/show/show.ts';
 import { exchangeOfText } from '../exchange/exchange-of-text.ts';
 import { exportedText } from '../exchange/exported-text.ts';
-import { keepBefore, writeAndTell } from './copy-calls.ts';
+import { changeAfterCopy } from './copy-calls.ts';
 import { toldDifferences } from './differences.ts';
 import type { Handler } from './handlers.ts';
 
@@ -42,15 +44,17 @@ const sameName = (name: string) => name.trim().toLocaleLowerCase('und');
 export const importPart: Handler<'exchange.import'> = async (context, { text, way }) => {
   const read = exchangeOfText('The file', text);
   if (!read.ok) return read;
-  const brought = changeOfImport(context.show.read(), read.value, way, randomUUID);
-  if (!brought)
+  const document = read.value;
+  const changeOf = (now: Show): Outcome<BringBack> => {
+    const brought = changeOfImport(now, document, way, randomUUID);
+    if (brought) return { ok: true, value: brought };
     return refuse(
       'wrong request',
       'An act needs a day of this show to come to, and cannot replace a whole show.',
       'Choose the day it plays on.',
     );
-  const copied = await keepBefore(context);
-  if (!copied.ok) return copied;
-  const changed = writeAndTell(context, brought.change);
-  return changed.ok ? { ok: true, value: { changed: changed.value, leftOut: brought.leftOut } } : changed;
+  };
+  // What cannot come in needs no copy.
+  const possible = changeOf(context.show.read());
+  return possible.ok ? changeAfterCopy(context, changeOf) : possible;
 };

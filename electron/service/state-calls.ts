@@ -4,7 +4,7 @@ import { differenceOf } from '../../core/show/difference.ts';
 import { type PartRoot, partOfShow, planOfPart } from '../../core/show/part-of-show.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type Show, showFromRows } from '../../core/show/show.ts';
-import { keepBefore, writeAndTell } from './copy-calls.ts';
+import { changeAfterCopy } from './copy-calls.ts';
 import { toldDifferences } from './differences.ts';
 import type { Context, Handler } from './handlers.ts';
 
@@ -32,17 +32,11 @@ export const compareStates: Handler<'states.compare'> = (context, { of, fromId, 
 export const restoreState: Handler<'states.restore'> = async (context, { of, stateId }) => {
   const state = partOfState(context, stateId);
   if (!state.ok) return state;
-  const copied = await keepBefore(context);
-  if (!copied.ok) return copied;
-  const now = context.show.read();
-  const { change, leftOut } = bringBack(
-    `Put back “${state.value.name}”`,
-    now,
-    planOfPart(partOfShow(now, of)),
-    state.value.part,
-  );
-  const changed = writeAndTell(context, change);
-  return changed.ok ? { ok: true, value: { changed: changed.value, leftOut } } : changed;
+  const { name, part } = state.value;
+  return changeAfterCopy(context, (now) => ({
+    ok: true,
+    value: bringBack(`Put back “${name}”`, now, planOfPart(partOfShow(now, of)), part),
+  }));
 };
 
 /** A state of a plan: what happened on the day is no part of it, so putting a state back takes none of it away. */

@@ -165,3 +165,20 @@ test('an act goes out as a file and comes in beside; replacing the show has to b
   expect(documentFromShow(show.read())).toEqual(first);
   expect((await answer(one, 'copies.list', {})).copies).toHaveLength(2);
 });
+
+test('what another window writes while the copy is made is replaced too: the show is what the file holds', async () => {
+  const { show, one, other } = twoWindows();
+  const [act] = first.acts;
+  if (!act) throw new Error('the small show has an act');
+  const replaced = answer(one, 'exchange.import', {
+    text: JSON.stringify(first),
+    way: { how: 'replace' },
+  });
+  const late = put('acts', { ...act, id: 'late', name: 'Late guest', order: 7 });
+  await answer(other, 'show.change', { change: { label: 'Late', put: [late], remove: [] } });
+  expect(show.read().acts.size, 'the copy is still being made').toBe(2);
+  await replaced;
+  expect(documentFromShow(show.read())).toEqual(first);
+  await answer(one, 'show.undo', {});
+  expect(show.read().acts.get('late')?.name).toBe('Late guest');
+});
