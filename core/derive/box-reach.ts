@@ -2,6 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { placeOfSource } from '../show/place-of-source.ts';
 import type { Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
 
 /** How far a line is from the box it is plugged into. Nulls: one of them has no place; nobody said a reach. */
@@ -9,12 +10,10 @@ export type LineReach = { sourceId: Id; boxId: Id; apartM: number | null; reache
 
 /** The way of every plugged line to its box, straight over the floor; places of sources as in `placeOfSource`. */
 export function lineReaches(sheet: ActSheet, plan: Plan): LineReach[] {
-  const socketBox = new Map(sheet.sockets.map((it) => [it.id, it.boxId]));
-  const boxes = new Map(sheet.boxes.map((it) => [it.id, it]));
-  const sources = new Map(sheet.sources.map((it) => [it.id, it]));
+  const { sourceAt, socketById, boxById } = indexSheet(sheet);
   return plan.patches.flatMap(({ sourceId, socketId }): LineReach[] => {
-    const box = boxes.get(socketBox.get(socketId ?? '') ?? '');
-    const source = sources.get(sourceId);
+    const box = boxById.get(socketById.get(socketId ?? '')?.boxId ?? '');
+    const source = sheet.sources[sourceAt.get(sourceId) ?? -1];
     if (!box || !source) return [];
     const [from, to] = [placeOfSource(sheet, source), placeOf(box)];
     const apartM = from && to && distanceM(from, to);
