@@ -44,15 +44,15 @@ function mendTable(table: TableName, given: readonly unknown[], problems: FilePr
   return given.flatMap((row, at) => {
     const mended = mendRow(rowSchemas[table], row);
     for (const { said, done } of mended.mends)
-      problems.push({ what: `${rowName(table, row, at)}${said} ${done}`, todo: correctIt });
+      problems.push({ what: `${rowName(table, row, at)}, ${said} ${done}`, todo: correctIt });
     return mended.row === null ? [] : [mended.row];
   });
 }
 
-/** "sources, row 3 (vocal), " counting rows from 1. */
-function rowName(table: TableName, row: unknown, at: number): string {
+/** "sources, row 3 (vocal)", counting rows from 1. */
+export function rowName(table: string, row: unknown, at: number): string {
   const id = isFields(row) && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
-  return `${table}, row ${at + 1}${id}, `;
+  return `${table}, row ${at + 1}${id}`;
 }
 
 type Mend = { said: string; done: string };

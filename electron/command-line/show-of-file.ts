@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { z } from 'zod';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { ShowDocument } from '../../core/show/show.ts';
-import { type MendedShow, mendShow } from './mended-show.ts';
+import { type MendedShow, mendShow, rowName } from './mended-show.ts';
 
 /** The show in a file that was exported as JSON; a refusal says which row is wrong, and how. */
 export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
@@ -58,9 +58,7 @@ function sentenceOf({ path, message }: z.core.$ZodIssue, json: unknown): string 
   if (typeof at !== 'number') return `${path.join('.')}: ${message}`;
   const rows = (json as Record<PropertyKey, unknown>)[table];
   const row: unknown = Array.isArray(rows) ? rows[at] : undefined;
-  const id =
-    typeof row === 'object' && row !== null && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
-  return [`${String(table)}, row ${at + 1}${id}`, field.join('.')]
+  return [rowName(String(table), row, at), field.join('.')]
     .filter((part) => part !== '')
     .join(', ')
     .concat(`: ${message}`);
