@@ -21,11 +21,20 @@ export type TinyItem = {
 
 export type TinyBox = { name: string; slots: number; bankSize?: number };
 
+/** What a layer is made of, as a case of a test says it. */
+export type TinyDay = {
+  boxes: TinyBox[];
+  acts: number;
+  items: TinyItem[];
+  /** Lines that an act keeps free, and in which boxes. */
+  spare?: Partial<Record<number, { count: number; boxes: string[] }>>;
+};
+
 export function tinyLayer(
   boxes: TinyBox[],
   acts: number,
   tinyItems: TinyItem[],
-  spare: Partial<Record<number, { count: number; boxes: string[] }>> = {},
+  spare: TinyDay['spare'] = {},
 ): Layer {
   const slots: Slot[] = [];
   const groups = boxes.map(({ name, slots: count, bankSize = 1 }, group) => {

@@ -2,16 +2,12 @@ import { expect, test } from 'vitest';
 import { findConflict } from '../../../core/plan/day/conflicts.ts';
 import { smallestColliding } from '../../../core/plan/day/smallest-conflict.ts';
 import { loadLinearSolver } from '../../../electron/solver/highs-solver.ts';
-import { type TinyBox, type TinyItem, tinyLayer } from '../../helpers/tiny-layer.ts';
+import { type TinyBox, type TinyDay, tinyLayer } from '../../helpers/tiny-layer.ts';
 
 const solve = await loadLinearSolver();
 
-type Case = {
+type Case = TinyDay & {
   name: string;
-  boxes: TinyBox[];
-  acts: number;
-  items: TinyItem[];
-  spare?: Parameters<typeof tinyLayer>[3];
   /** How many demands the smallest set has, and words that must be told. */
   demands: number;
   words: RegExp[];

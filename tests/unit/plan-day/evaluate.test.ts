@@ -1,13 +1,10 @@
 import { expect, test } from 'vitest';
 import { evaluate } from '../../../core/plan/day/evaluate.ts';
-import { assignmentOf, type TinyBox, type TinyItem, tinyLayer } from '../../helpers/tiny-layer.ts';
+import { assignmentOf, type TinyBox, type TinyDay, tinyLayer } from '../../helpers/tiny-layer.ts';
 
-type Day = {
+type Day = Omit<TinyDay, 'boxes'> & {
   name: string;
   boxes?: TinyBox[];
-  acts: number;
-  items: TinyItem[];
-  spare?: Parameters<typeof tinyLayer>[3];
   slots: string[];
   cost?: number;
   entries?: string[];

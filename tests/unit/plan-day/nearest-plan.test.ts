@@ -2,16 +2,12 @@ import { expect, test } from 'vitest';
 import { evaluate } from '../../../core/plan/day/evaluate.ts';
 import { nearestPlan } from '../../../core/plan/day/nearest-plan.ts';
 import { loadLinearSolver } from '../../../electron/solver/highs-solver.ts';
-import { type TinyBox, type TinyItem, tinyLayer } from '../../helpers/tiny-layer.ts';
+import { type TinyDay, type TinyItem, tinyLayer } from '../../helpers/tiny-layer.ts';
 
 const solve = await loadLinearSolver();
 
-type Case = {
+type Case = TinyDay & {
   name: string;
-  boxes: TinyBox[];
-  acts: number;
-  items: TinyItem[];
-  spare?: Parameters<typeof tinyLayer>[3];
   /** How many lines have to go, by counting places. */
   leftOut: number;
   opened?: string[];
