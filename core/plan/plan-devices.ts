@@ -8,9 +8,9 @@ import type { DecidedBy } from './plan.ts';
 export type DevicesOfMix = { deviceIds: Id[]; by: DecidedBy };
 
 /**
- * The devices of every mix, in sheet order. A mix that listens through the house's gets those of the right kind from stock, those of the right
- * format first, in the rig's order, never one that is reserved or the engineer's. Where stock is short, a mix has
- * fewer devices than it asks for.
+ * The devices of every mix, in sheet order. A mix that listens through the house's gets those of the right kind from
+ * stock, those of the right format first, in the rig's order, never one that is reserved or the engineer's. Where
+ * stock is short, a mix has fewer devices than it asks for.
  */
 export function planDevices(
   sheet: ActSheet,

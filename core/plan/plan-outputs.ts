@@ -11,10 +11,10 @@ import type { DevicesOfMix } from './plan-devices.ts';
 export type OutputsOfMix = { outputIds: Id[]; by: DecidedBy; why: string };
 
 /**
- * Outputs for every mix, in sheet order; one that leaves the rig gets one, or two if stereo: the decided ones; then those that the mix's
- * devices are wired to, so that a device keeps its output from act to act; then the nearest to where the mix is
- * heard, or the lowest in order where no place is known. Never a reserved output, never one of the cue's, and
- * a network output only when those of the desk and the boxes are used up, and never a record feed.
+ * The outputs of every mix, in sheet order: one for a mix that leaves the rig, two if it is stereo. First the decided
+ * ones; then those that the mix's devices are wired to, so that a device keeps its output from act to act; then the
+ * nearest to where the mix is heard, or the lowest in order where no place is known. Never a reserved output, one of
+ * the cue's or a record feed, and a network output only when those of the desk and the boxes are used up.
  */
 export function planOutputs(
   sheet: ActSheet,
