@@ -4,7 +4,7 @@ import { readRider } from '../../core/rider/read-rider.ts';
 import type { Question } from '../../core/rider/reading.ts';
 import { actSheet } from '../../core/show/act-sheet.ts';
 import { type ActReport, reportOfAct } from './act-report.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 import { demoShowPath, type House, houseOfFile } from './house-of-file.ts';
 import { printedReport } from './print-report.ts';
 import { gridOfPath } from './rider-grid.ts';
@@ -25,19 +25,10 @@ process.exitCode = await advance();
 
 async function advance(): Promise<number> {
   const given = argumentsOf({ rig: { type: 'string' }, json: { type: 'boolean', default: false } });
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
-  if (!given || given.positionals.length === 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (!given || given.values.help || given.positionals.length === 0)
+    return sayUsage(usage, given?.values.help);
   const house = await houseOfFile(given.values.rig ?? demoShowPath);
-  if (!house.ok) {
-    console.error(`${house.problem.what} ${house.problem.todo}`);
-    return exitCodes.unreadable;
-  }
+  if (!house.ok) return fail(house.problem);
   const results: Result[] = [];
   for (const file of given.positionals) results.push(await advanceFile(house.value, file));
   if (given.values.json) console.log(JSON.stringify(results, null, 2));

@@ -1,4 +1,5 @@
 import { type ParseArgsOptionsConfig, parseArgs } from 'node:util';
+import type { Problem } from '../../core/contract/problem.ts';
 
 /** Codes with which a command ends. */
 export const exitCodes = { done: 0, unreadable: 1, wrongUse: 2 } as const;
@@ -13,4 +14,17 @@ export function argumentsOf<T extends ParseArgsOptionsConfig>(options: T) {
   } catch {
     return null;
   }
+}
+
+/** Says how a command is used, because that was asked for or because it was used wrongly. Answers the exit code. */
+export function sayUsage(usage: string, isAsked = false): number {
+  if (isAsked) console.log(usage);
+  else console.error(usage);
+  return isAsked ? exitCodes.done : exitCodes.wrongUse;
+}
+
+/** Says why a command could not be done. Answers the exit code. */
+export function fail(why: string | Problem): number {
+  console.error(typeof why === 'string' ? why : `${why.what} ${why.todo}`);
+  return exitCodes.unreadable;
 }

@@ -7,8 +7,8 @@ import { sentenceOfDifference } from '../../core/show/difference.ts';
 import { CopyFolders } from '../copies/copy-folders.ts';
 import { copyList } from '../copies/copy-keeper.ts';
 import { dataFolder, makeDataFolder } from '../starting/data-folder.ts';
-import { argumentsOf, exitCodes } from './command.ts';
-import { type OwnShow, openOwnShow } from './own-show.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
+import { type OwnShow, withOwnShow } from './own-show.ts';
 import { textTable } from './text-table.ts';
 
 const usage = `Usage: npm run copies -- list             all copies of the show, the newest first
@@ -28,7 +28,7 @@ process.exitCode = await run();
 
 async function run(): Promise<number> {
   const given = argumentsOf({});
-  if (given?.values.help) return say(usage);
+  if (given?.values.help) return sayUsage(usage, true);
   const [what, named, ...more] = given?.positionals ?? [];
   if (what === 'list' && named === undefined) return list();
   if (what === 'make' && named === undefined)
@@ -42,8 +42,7 @@ async function run(): Promise<number> {
     if (!copy) return fail(`There is no copy “${named}”. "npm run copies -- list" says which there are.`);
     return what === 'preview' ? preview(copy) : restore(copy);
   }
-  console.error(usage);
-  return exitCodes.wrongUse;
+  return sayUsage(usage);
 }
 
 function list(): number {
@@ -99,15 +98,8 @@ async function withShow<T>(
   work: (show: OwnShow) => Promise<Outcome<T>>,
   done: (value: T) => number,
 ): Promise<number> {
-  const opened = openOwnShow();
-  if (!opened.ok) return fail(`${opened.problem.what} ${opened.problem.todo}`);
-  try {
-    if (opened.value.said) console.error(opened.value.said);
-    const outcome = await work(opened.value);
-    return outcome.ok ? done(outcome.value) : fail(`${outcome.problem.what} ${outcome.problem.todo}`);
-  } finally {
-    opened.value.close();
-  }
+  const outcome = await withOwnShow(work);
+  return outcome.ok ? done(outcome.value) : fail(outcome.problem);
 }
 
 function wordsOf({ copy, days, acts, sourceCount, mixCount, differences }: CopyPreview): string {
@@ -131,9 +123,4 @@ function ageOf({ madeAt }: CopyInList): string {
 function say(text: string): number {
   console.log(text);
   return exitCodes.done;
-}
-
-function fail(text: string): number {
-  console.error(text);
-  return exitCodes.unreadable;
 }

@@ -5,7 +5,7 @@ import type { Act } from '../../core/show/act.ts';
 import { type ActSheet, actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { findBrokenReferences } from '../../core/show/apply-change.ts';
 import { type Show, type ShowDocument, showFromRows, tableNames } from '../../core/show/show.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 import type { FileProblem } from './mended-show.ts';
 import { mendedShowOfFile } from './show-of-file.ts';
 
@@ -21,20 +21,11 @@ process.exitCode = await derive();
 
 async function derive(): Promise<number> {
   const given = argumentsOf({ act: { type: 'string' } });
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
   const [path, ...more] = given?.positionals ?? [];
-  if (!given || path === undefined || more.length > 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (!given || given.values.help || path === undefined || more.length > 0)
+    return sayUsage(usage, given?.values.help);
   const read = await mendedShowOfFile(path);
-  if (!read.ok) {
-    console.error(`${read.problem.what} ${read.problem.todo}`);
-    return exitCodes.unreadable;
-  }
+  if (!read.ok) return fail(read.problem);
   const { document, problems } = read.value;
   const show = showFromRows(document);
   const wanted = given.values.act;
@@ -43,8 +34,7 @@ async function derive(): Promise<number> {
   );
   if (wanted !== undefined && acts.length === 0) {
     const names = [...show.acts.values()].map((act) => `“${act.name}”`).join(', ');
-    console.error(`The show has no act “${wanted}”. It has: ${names || 'none'}.`);
-    return exitCodes.unreadable;
+    return fail(`The show has no act “${wanted}”. It has: ${names || 'none'}.`);
   }
   console.log(
     JSON.stringify(

@@ -1,8 +1,8 @@
 import { showFromRows } from '../../core/show/show.ts';
 import { exportedText } from '../exchange/exported-text.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 import { demoShowPath } from './house-of-file.ts';
-import { openOwnShow } from './own-show.ts';
+import { withOwnShow } from './own-show.ts';
 import { showOfFile } from './show-of-file.ts';
 
 const usage = `Usage: npm run --silent export-show -- [--own] [--act NAME]
@@ -15,36 +15,22 @@ process.exitCode = await exportShow();
 
 async function exportShow(): Promise<number> {
   const given = argumentsOf({ own: { type: 'boolean', default: false }, act: { type: 'string' } });
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
-  if (!given || given.positionals.length > 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (!given || given.values.help || given.positionals.length > 0) return sayUsage(usage, given?.values.help);
   const { own, act } = given.values;
   const document = await (own ? ownDocument() : showOfFile(demoShowPath));
-  if (!document.ok) {
-    console.error(`${document.problem.what} ${document.problem.todo}`);
-    return exitCodes.unreadable;
-  }
+  if (!document.ok) return fail(document.problem);
   const show = showFromRows(document.value);
   const wanted = act === undefined ? null : [...show.acts.values()].find(({ name }) => name === act)?.id;
   const exported = wanted === undefined ? null : exportedText(show, wanted);
   if (!exported) {
     const names = [...show.acts.values()].map(({ name }) => `“${name}”`).join(', ');
-    console.error(`The show has no act “${act}”. It has: ${names || 'none'}.`);
-    return exitCodes.unreadable;
+    return fail(`The show has no act “${act}”. It has: ${names || 'none'}.`);
   }
   process.stdout.write(exported.text);
   return exitCodes.done;
 }
 
 async function ownDocument() {
-  const opened = openOwnShow();
-  if (!opened.ok) return opened;
-  const answer = await opened.value.call('show.open', {});
-  opened.value.close();
+  const answer = await withOwnShow((show) => show.call('show.open', {}));
   return answer.ok ? ({ ok: true, value: answer.value.show } as const) : answer;
 }

@@ -8,7 +8,7 @@ import {
   getCurrentFuseWire,
 } from '@electron/fuses';
 import { type FuseName, fuses } from '../fuses.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 
 const usage = `Usage: npm run flip-fuses -- PROGRAM
 Turns the fuses of a packaged program (its file, or the .app on a Mac) to what electron/fuses.ts says, and reads them
@@ -37,14 +37,8 @@ process.exitCode = await run();
 async function run(): Promise<number> {
   const given = argumentsOf({});
   const [program, ...more] = given?.positionals ?? [];
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
-  if (program === undefined || more.length > 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (given?.values.help || program === undefined || more.length > 0)
+    return sayUsage(usage, given?.values.help);
   if (!existsSync(program))
     return fail(`There is no “${program}”. Package the program first, then name its file.`);
   try {
@@ -68,9 +62,4 @@ async function readBack(program: string): Promise<number> {
   return fail(
     `Not as wanted after turning: ${wrong.map(([name]) => name).join(', ')}. This Electron may no longer have them.`,
   );
-}
-
-function fail(text: string): number {
-  console.error(text);
-  return exitCodes.unreadable;
 }

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
-import { argumentsOf, exitCodes } from './command.ts';
-import { type OwnShow, openOwnShow } from './own-show.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
+import { type OwnShow, withOwnShow } from './own-show.ts';
 
 const usage = `Usage: npm run import-show -- [--day NAME] [--replace] FILE
 Brings an exported show or act into the show of this machine, under new ids, beside what is there.
@@ -13,19 +13,13 @@ process.exitCode = await run();
 
 async function run(): Promise<number> {
   const given = argumentsOf({ day: { type: 'string' }, replace: { type: 'boolean', default: false } });
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
   const [file, ...more] = given?.positionals ?? [];
-  if (!given || file === undefined || more.length > 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (!given || given.values.help || file === undefined || more.length > 0)
+    return sayUsage(usage, given?.values.help);
   const outcome = await importFile(file, given.values);
-  if (outcome.ok) console.log(outcome.value);
-  else console.error(`${outcome.problem.what} ${outcome.problem.todo}`);
-  return outcome.ok ? exitCodes.done : exitCodes.unreadable;
+  if (!outcome.ok) return fail(outcome.problem);
+  console.log(outcome.value);
+  return exitCodes.done;
 }
 
 async function importFile(
@@ -35,11 +29,7 @@ async function importFile(
   const text = await readFile(file, 'utf8').catch(() => null);
   if (text === null)
     return refuse('unreadable file', `“${file}” cannot be read.`, 'Check the name and that you may read it.');
-  const opened = openOwnShow();
-  if (!opened.ok) return opened;
-  const own = opened.value;
-  try {
-    if (own.said) console.error(own.said);
+  return withOwnShow(async (own) => {
     const dayId = replace ? null : await dayOf(own, day);
     const way = replace ? ({ how: 'replace' } as const) : ({ how: 'beside', dayId } as const);
     const done = await own.call('exchange.import', { text, way });
@@ -51,9 +41,7 @@ async function importFile(
       ok: true,
       value: `${changed.change.label}: ${changed.change.put.length} rows.${left} Undo takes it back.`,
     };
-  } finally {
-    own.close();
-  }
+  });
 }
 
 async function dayOf(own: OwnShow, name: string | undefined): Promise<string | null> {

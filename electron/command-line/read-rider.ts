@@ -1,6 +1,6 @@
 import { neutralReading, neutralRefusal } from '../../core/rider/neutral.ts';
 import { readRider } from '../../core/rider/read-rider.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, sayUsage } from './command.ts';
 import { gridOfPath } from './rider-grid.ts';
 
 const usage = `Usage: npm run --silent read-rider -- FILE
@@ -12,15 +12,8 @@ process.exitCode = await readOne();
 
 async function readOne(): Promise<number> {
   const given = argumentsOf({});
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
   const [file, ...more] = given?.positionals ?? [];
-  if (file === undefined || more.length > 0) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (given?.values.help || file === undefined || more.length > 0) return sayUsage(usage, given?.values.help);
   const grid = await gridOfPath(file);
   if (!grid.ok) {
     const reason = `${grid.problem.what} ${grid.problem.todo}`;

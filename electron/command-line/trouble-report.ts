@@ -6,7 +6,7 @@ import { strToU8, zipSync } from 'fflate';
 import { CopyFolders } from '../copies/copy-folders.ts';
 import { copiesIn, nameOfCopy } from '../copies/copy-names.ts';
 import { dataFolder } from '../starting/data-folder.ts';
-import { argumentsOf, exitCodes } from './command.ts';
+import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 import { textTable } from './text-table.ts';
 import { writeWhole } from './write-whole.ts';
 
@@ -26,14 +26,7 @@ async function run(): Promise<number> {
     'without-show': { type: 'boolean', default: false },
     yes: { type: 'boolean', default: false },
   });
-  if (given?.values.help) {
-    console.log(usage);
-    return exitCodes.done;
-  }
-  if (!given || given.positionals.length > 1) {
-    console.error(usage);
-    return exitCodes.wrongUse;
-  }
+  if (!given || given.values.help || given.positionals.length > 1) return sayUsage(usage, given?.values.help);
   const file = resolve(given.positionals[0] ?? 'foldbook-report.zip');
   const parts = [about(), ...logs(), ...(given.values['without-show'] ? [] : newestCopy())];
   console.log(tableOf(parts));
@@ -43,10 +36,7 @@ async function run(): Promise<number> {
   }
   const zip = zipSync(Object.fromEntries(parts.map(({ name, bytes }) => [name, bytes])));
   const written = await writeWhole(file, zip);
-  if (!written.ok) {
-    console.error(`${written.problem.what} ${written.problem.todo}`);
-    return exitCodes.unreadable;
-  }
+  if (!written.ok) return fail(written.problem);
   console.log(`Written: ${file}. It was sent nowhere.`);
   return exitCodes.done;
 }
