@@ -1,3 +1,4 @@
+import { once } from './once.ts';
 import { fold, type Token, tokenize } from './text.ts';
 import { type Language, languages, type WordTable } from './words/table.ts';
 
@@ -33,10 +34,36 @@ const longestPhrase = 7;
 /** What may stand inside a phrase without breaking it: "hi-hat", "d.i.", "l/r", "t'bone". */
 const glue = new Set(['-', '.', '/', "'", '+', '&', '_', '*', '"']);
 
-/** Puts tables together. Where a word has several meanings, all are kept, in the order of the tables. */
+/**
+ * Puts tables together. Where a word has several meanings, all are kept, in the order of the tables. Each part is
+ * made when it is first asked for: all of them together take longer than a window takes to open.
+ */
 export function lexicon<Tables extends Record<string, WordTable<string>>>(
   tables: Tables,
 ): Lexicon<Extract<keyof Tables, string>, Extract<keyof Tables[keyof Tables], string>> {
+  const known = once(() => wordsOf(tables));
+  const misspellings = once(() => misspellingIndex(known().tokens));
+  const skeletons = once(() => skeletonIndex(sourcesOf(known())));
+  return {
+    get senses() {
+      return known().senses;
+    },
+    get tokens() {
+      return known().tokens;
+    },
+    get sourceTokens() {
+      return known().sourceTokens;
+    },
+    get misspellings() {
+      return misspellings();
+    },
+    get skeletons() {
+      return skeletons();
+    },
+  };
+}
+
+function wordsOf<Tables extends Record<string, WordTable<string>>>(tables: Tables) {
   type Subject = Extract<keyof Tables, string>;
   type Meaning = Extract<keyof Tables[keyof Tables], string>;
   const senses = new Map<string, { subject: Subject; meaning: Meaning; languages: Set<Language> }[]>();
@@ -64,17 +91,14 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
       }
     }
   }
-  const sources = [...senses].flatMap(([key, found]) =>
+  return { senses, tokens, sourceTokens };
+}
+
+/** The single words that are the whole name of a source. */
+const sourcesOf = ({ senses, tokens }: Pick<Lexicon<string, string>, 'senses' | 'tokens'>): string[] =>
+  [...senses].flatMap(([key, found]) =>
     tokens.has(key) && found.some(({ subject }) => subject === 'source') ? [key] : [],
   );
-  return {
-    senses,
-    tokens,
-    misspellings: misspellingIndex(tokens),
-    skeletons: skeletonIndex(sources),
-    sourceTokens,
-  };
-}
 
 /** The spellings of a list of words; German umlauts may also be written with an e. */
 function spellings(list: string): string[] {

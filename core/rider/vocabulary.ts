@@ -1,5 +1,6 @@
 import type { Grid } from './grid.ts';
 import { type Lexicon, lexicon } from './lexicon.ts';
+import { once } from './once.ts';
 import { fold, tokenize } from './text.ts';
 import { amounts, hedges } from './words/amounts.ts';
 import { counts } from './words/counts.ts';
@@ -64,15 +65,18 @@ const everyLexicon: Lexicon<string, string>[] = [
 ];
 
 /** Single words that belong to one language and not to English or the trade at large. */
-const telltales = new Map<string, Set<Language>>();
-for (const words of everyLexicon) {
-  for (const [key, senses] of words.senses) {
-    if (key.length < 4) continue;
-    const known = telltales.get(key) ?? new Set<Language>();
-    for (const sense of senses) for (const language of sense.languages) known.add(language);
-    telltales.set(key, known);
+const telltales = once(() => {
+  const found = new Map<string, Set<Language>>();
+  for (const words of everyLexicon) {
+    for (const [key, senses] of words.senses) {
+      if (key.length < 4) continue;
+      const known = found.get(key) ?? new Set<Language>();
+      for (const sense of senses) for (const language of sense.languages) known.add(language);
+      found.set(key, known);
+    }
   }
-}
+  return found;
+});
 
 /** Words looked at to tell the languages of a rider; more would not change the answer. */
 const enoughWords = 4000;
@@ -81,7 +85,7 @@ const enoughWords = 4000;
 export function spokenLanguages(grid: Grid): ReadonlySet<Language> {
   const counts = new Map<Language, number>();
   for (const word of distinctWords(grid)) {
-    const spoken = telltales.get(word);
+    const spoken = telltales().get(word);
     if (!spoken || spoken.has('en') || spoken.has('trade')) continue;
     for (const language of spoken) counts.set(language, (counts.get(language) ?? 0) + 1 / spoken.size);
   }
