@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { useDeferredValue, useSyncExternalStore } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { readRider } from '../../core/rider/read-rider.ts';
@@ -21,15 +21,19 @@ export async function loadReader(): Promise<void> {
   for (const tell of waiting) tell();
 }
 
-/** Whether riders can be read yet; who asks is drawn again when they can. */
+/**
+ * Whether riders can be read yet; who asks is drawn again when they can. To read those of a day takes long: each who
+ * asks has a turn of its own, and what the user does comes before them.
+ */
 export function useReader(): boolean {
-  return useSyncExternalStore(
+  const canRead = useSyncExternalStore(
     (tell) => {
       waiting.add(tell);
       return () => waiting.delete(tell);
     },
     () => read !== null,
   );
+  return useDeferredValue(canRead);
 }
 
 const mostKept = 64;
