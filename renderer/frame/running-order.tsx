@@ -41,7 +41,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
           <li key={act.id}>
             <button
               type="button"
-              className="running-order-act"
+              className="list-button running-order-act"
               tabIndex={index === place ? 0 : -1}
               aria-current={act.id === openId ? 'true' : undefined}
               onClick={() => {

@@ -17,7 +17,7 @@ export const FindingsList = memo(function FindingsList({ findings, onGo }: Props
     <ul className="findings">
       {shown.map((finding) => (
         <li key={`${finding.code} ${finding.cause}`}>
-          <button type="button" onClick={() => onGo(finding)}>
+          <button type="button" className="list-button" onClick={() => onGo(finding)}>
             <SeverityMark severity={finding.severity} />
             <span>
               <span className="finding-cause">{finding.cause}</span>
@@ -28,7 +28,7 @@ export const FindingsList = memo(function FindingsList({ findings, onGo }: Props
       ))}
       {shown.length < findings.length && (
         <li>
-          <button type="button" className="findings-more" onClick={() => setShowsAll(true)}>
+          <button type="button" className="list-button findings-more" onClick={() => setShowsAll(true)}>
             {words.mixes.moreFindings(findings.length - shown.length)}
           </button>
         </li>

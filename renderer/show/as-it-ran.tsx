@@ -32,7 +32,7 @@ export function AsItRan({ open, faults, onFault }: Props) {
           <ul className="show-faults">
             {faults.map(({ sourceId, severity, cause }) => (
               <li key={sourceId}>
-                <button type="button" onClick={() => onFault(sourceId)}>
+                <button type="button" className="list-button" onClick={() => onFault(sourceId)}>
                   <SeverityMark severity={severity} />
                   {cause}
                 </button>

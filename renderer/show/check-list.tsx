@@ -29,7 +29,7 @@ export function CheckList({ lines, results, order, chosenId, onChoose }: Props) 
           <li key={source.id}>
             <button
               type="button"
-              className="check-list-line"
+              className="list-button check-list-line"
               aria-current={source.id === chosenId ? 'true' : undefined}
               tabIndex={source.id === chosenId ? 0 : -1}
               onClick={() => onChoose(source.id)}

@@ -86,7 +86,7 @@ function PerformerButton({ open, mix, worst, isChosen }: ButtonProps) {
   return (
     <button
       type="button"
-      className="show-performer"
+      className="list-button show-performer"
       aria-pressed={isChosen}
       data-first-focus={isChosen ? true : undefined}
       tabIndex={isChosen ? 0 : -1}
