@@ -6,6 +6,7 @@ import {
   type TableName,
   tableNames,
 } from '../../core/show/show.ts';
+import { rowName } from '../exchange/sentence-of-issue.ts';
 
 /** Something in a file that the program would not have written, and what to do about it. */
 export type FileProblem = { what: string; todo: string };
@@ -47,12 +48,6 @@ function mendTable(table: TableName, given: readonly unknown[], problems: FilePr
       problems.push({ what: `${rowName(table, row, at)}, ${said} ${done}`, todo: correctIt });
     return mended.row === null ? [] : [mended.row];
   });
-}
-
-/** "sources, row 3 (vocal)", counting rows from 1. */
-export function rowName(table: string, row: unknown, at: number): string {
-  const id = isFields(row) && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
-  return `${table}, row ${at + 1}${id}`;
 }
 
 type Mend = { said: string; done: string };

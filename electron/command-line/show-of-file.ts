@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import type { z } from 'zod';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { ShowDocument } from '../../core/show/show.ts';
-import { type MendedShow, mendShow, rowName } from './mended-show.ts';
+import { sentenceOfIssue } from '../exchange/sentence-of-issue.ts';
+import { type MendedShow, mendShow } from './mended-show.ts';
 
 /** The show in a file that was exported as JSON; a refusal says which row is wrong, and how. */
 export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
@@ -11,7 +11,7 @@ export async function showOfFile(path: string): Promise<Outcome<ShowDocument>> {
   const document = ShowDocument.safeParse(json.value);
   if (document.success) return { ok: true, value: document.data };
   const [issue] = document.error.issues;
-  return noShow(path, issue ? sentenceOf(issue, json.value) : 'it is damaged');
+  return noShow(path, issue ? sentenceOfIssue(issue, json.value) : 'it is damaged');
 }
 
 /** What can be used of a show in a file that was edited by hand, and what is wrong with the rest. */
@@ -49,17 +49,4 @@ function noShow(path: string, why: string) {
     `“${path}” is no show that can be read: ${why}.`,
     'Correct it, or name a show that Foldbook exported as JSON. The shape is in assets/schema/show.schema.json.',
   );
-}
-
-/** "sources, row 3 (vocal), gainDb: Too big ...", counting rows from 1. */
-function sentenceOf({ path, message }: z.core.$ZodIssue, json: unknown): string {
-  const [table, at, ...field] = path;
-  if (table === undefined) return message;
-  if (typeof at !== 'number') return `${path.join('.')}: ${message}`;
-  const rows = (json as Record<PropertyKey, unknown>)[table];
-  const row: unknown = Array.isArray(rows) ? rows[at] : undefined;
-  return [rowName(String(table), row, at), field.join('.')]
-    .filter((part) => part !== '')
-    .join(', ')
-    .concat(`: ${message}`);
 }

@@ -1,6 +1,6 @@
-import type { z } from 'zod';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { brokenIn, ExchangeDocument } from '../../core/show/exchange.ts';
+import { sentenceOfIssue } from './sentence-of-issue.ts';
 
 /** A show or an act from the text of an exported file; a refusal says which row is wrong, and how. */
 export function exchangeOfText(name: string, text: string): Outcome<ExchangeDocument> {
@@ -18,7 +18,7 @@ export function exchangeOfText(name: string, text: string): Outcome<ExchangeDocu
   if (!document.success) {
     const [issue] = document.error.issues;
     return notAShow(
-      `${name} is no show that can be read: ${issue ? sentenceOf(issue, json) : 'it is damaged'}.`,
+      `${name} is no show that can be read: ${issue ? sentenceOfIssue(issue, json) : 'it is damaged'}.`,
       'Correct it, or name a file that Foldbook exported as JSON. The shape is in assets/schema.',
     );
   }
@@ -28,18 +28,3 @@ export function exchangeOfText(name: string, text: string): Outcome<ExchangeDocu
 }
 
 const notAShow = (what: string, todo: string) => refuse('not a show', what, todo);
-
-/** "sources, row 3 (vocal), gainDb: Too big ...", counting rows from 1. */
-function sentenceOf({ path, message }: z.core.$ZodIssue, json: unknown): string {
-  const [table, at, ...field] = path;
-  if (table === undefined) return message;
-  if (typeof at !== 'number') return `${path.join('.')}: ${message}`;
-  const rows = (json as Record<PropertyKey, unknown>)[table];
-  const row: unknown = Array.isArray(rows) ? rows[at] : undefined;
-  const id =
-    typeof row === 'object' && row !== null && 'id' in row ? ` (${String(row.id).slice(0, 60)})` : '';
-  return [`${String(table)}, row ${at + 1}${id}`, field.join('.')]
-    .filter((part) => part !== '')
-    .join(', ')
-    .concat(`: ${message}`);
-}
