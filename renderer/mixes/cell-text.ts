@@ -1,5 +1,6 @@
 import type { Feed } from '../../core/derive/derived.ts';
 import { type Amount, amounts } from '../../core/show/words.ts';
+import { parseNumber } from '../parts/format.ts';
 import { words } from '../wording/words.ts';
 
 /** What was typed into a cell of the mixes, understood; or the sentence that says why it was not. */
@@ -20,13 +21,12 @@ export function readTypedCell(text: string): TypedCell {
   const word = amounts.filter((amount) => amount.startsWith(typed));
   if (word.length === 1 && word[0]) return { of: 'amount', amount: word[0] };
   if (word.length > 1) return { of: 'refused', why: say.manyWords(text.trim(), word) };
-  const number = /^([+-]?\d+(?:[.,]\d+)?)\s*(?:db)?$/.exec(typed)?.[1];
-  if (number === undefined)
+  const levelDb = parseNumber(typed.replace(/\s*db$/, ''));
+  if (levelDb === null)
     return {
       of: 'refused',
       why: say.noLevel(text.trim()),
     };
-  const levelDb = Number(number.replace(',', '.'));
   if (levelDb > 0)
     return {
       of: 'refused',

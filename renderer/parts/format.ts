@@ -11,6 +11,12 @@ export function offsetText(offsetDb: number): string {
   return `${offsetDb > 0 && text !== '0' ? '+' : ''}${text} dB`;
 }
 
+/** A number as people type it, "−6", "+1.5" or "1,4"; null where the text is none. */
+export function parseNumber(text: string): number | null {
+  const typed = text.trim().replace('−', '-').replace(',', '.');
+  return /^[+-]?\d+(?:\.\d+)?$/.test(typed) ? Number(typed) : null;
+}
+
 /** Minutes from midnight as a clock shows them; past midnight it starts again at 00:00. */
 export function timeText(minute: number): string {
   const two = (n: number) => `${n}`.padStart(2, '0');

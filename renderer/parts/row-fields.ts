@@ -3,19 +3,18 @@ import type { Change } from '../../core/show/change.ts';
 import { put } from '../../core/show/change.ts';
 import { type RowOf, rowSchemas, type TableName } from '../../core/show/show.ts';
 import { words } from '../wording/words.ts';
+import { parseNumber } from './format.ts';
 import type { SheetColumn } from './sheet-table.tsx';
 
 /** How the text of a field becomes its value; a text that is none of it answers undefined. */
 export type FieldKind = 'text' | 'number' | 'optional number' | 'optional text';
 
-const numberPattern = /^[+-]?\d+(?:[.,]\d+)?$/;
-
 function fieldValue(kind: FieldKind, text: string): unknown {
-  const typed = text.trim().replace('−', '-');
-  if (kind === 'text') return text.trim();
+  const typed = text.trim();
+  if (kind === 'text') return typed;
   if (typed === '' && kind !== 'number') return null;
-  if (kind === 'optional text') return text.trim();
-  return numberPattern.test(typed) ? Number(typed.replace(',', '.')) : undefined;
+  if (kind === 'optional text') return typed;
+  return parseNumber(typed) ?? undefined;
 }
 
 export const textOfValue = (value: unknown): string =>

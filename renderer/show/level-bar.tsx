@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { type HeardNow, loudestDb, quietestDb } from '../../core/run/ran-levels.ts';
 import type { Mix, Source } from '../../core/show/act.ts';
-import { levelText } from '../parts/format.ts';
+import { levelText, parseNumber } from '../parts/format.ts';
 import { useTypedText } from '../parts/use-typed-text.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
@@ -98,13 +98,10 @@ function levelOf(text: string): number | null | undefined {
   const typed = text
     .trim()
     .toLowerCase()
-    .replace('−', '-')
-    .replace(',', '.')
     .replace(/\s*db$/, '');
   if (typed === 'off') return null;
-  const levelDb = Number(typed);
-  const isLevel = /^[+-]?\d+(\.\d+)?$/.test(typed) && levelDb >= quietestDb && levelDb <= loudestDb;
-  return isLevel ? levelDb : undefined;
+  const levelDb = parseNumber(typed);
+  return levelDb !== null && levelDb >= quietestDb && levelDb <= loudestDb ? levelDb : undefined;
 }
 
 type TypedProps = { start: string; onTake: (levelDb: number | null) => void; onLeave: () => void };

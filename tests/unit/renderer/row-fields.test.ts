@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseTime, timeText } from '../../../renderer/parts/format.ts';
+import { parseNumber, parseTime, timeText } from '../../../renderer/parts/format.ts';
 import { withField } from '../../../renderer/parts/row-fields.ts';
 import { smallFestival } from '../../fixtures/small-festival.ts';
 
@@ -34,6 +34,18 @@ test('an optional number may be empty, a name may not', () => {
   expect(withField('boxes', box, 'name', 'text', 'x'.repeat(201))).toEqual({
     why: expect.stringMatching(/too long/),
   });
+});
+
+test.each([
+  ['-6', -6],
+  [' −6,5 ', -6.5],
+  ['+1.25', 1.25],
+  ['1,2,3', null],
+  ['6 dB', null],
+  ['.5', null],
+  ['', null],
+])('the number "%s" is read', (text, number) => {
+  expect(parseNumber(text)).toBe(number);
 });
 
 test.each([
