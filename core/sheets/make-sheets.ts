@@ -66,8 +66,3 @@ function once<T>(known: Map<Id, T>, id: Id, make: () => T): T {
   known.set(id, made);
   return made;
 }
-
-/** The key under which a sheet's prints are remembered. */
-export function sheetKey({ sheet, ofId }: PaperJob): string {
-  return `${sheet}:${ofId}`;
-}

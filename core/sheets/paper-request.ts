@@ -10,6 +10,14 @@ export type Paper = z.infer<typeof Paper>;
 export const PaperJob = z.strictObject({ sheet: SheetId, ofId: Id });
 export type PaperJob = z.infer<typeof PaperJob>;
 
+/**
+ * The key under which a sheet's prints are remembered. It is not beside the makers of sheets, because the service needs
+ * it and would load the derivation and the rider reader with them at every start.
+ */
+export function sheetKey({ sheet, ofId }: PaperJob): string {
+  return `${sheet}:${ofId}`;
+}
+
 /** A set of sheets that somebody wants, in one form of file. */
 export const PaperRequest = z.strictObject({
   jobs: z.array(PaperJob).min(1).max(2000),

@@ -2,8 +2,13 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Outcome } from '../../core/contract/problem.ts';
 import { jobsOfAct, jobsOfDay } from '../../core/sheets/jobs.ts';
-import { sheetKey } from '../../core/sheets/make-sheets.ts';
-import { type Paper, type PaperJob, PaperRequest, papers } from '../../core/sheets/paper-request.ts';
+import {
+  type Paper,
+  type PaperJob,
+  PaperRequest,
+  papers,
+  sheetKey,
+} from '../../core/sheets/paper-request.ts';
 import {
   type FileForm,
   fileForms,

@@ -1,4 +1,4 @@
-import { sheetKey } from '../../core/sheets/make-sheets.ts';
+import { sheetKey } from '../../core/sheets/paper-request.ts';
 import type { Progress } from '../paper/make-files.ts';
 import { makePaper } from '../paper/make-paper.ts';
 import { timeWords } from '../paper/time-words.ts';
