@@ -8,26 +8,11 @@ import {
   withoutRun,
 } from '../../core/archive/archived-act.ts';
 import { whatToArchive } from '../../core/archive/what-to-archive.ts';
+import type { ArchivedAct, FoundInArchive } from '../../core/contract/archive.ts';
 import type { Change } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type Show, ShowDocument } from '../../core/show/show.ts';
 import type { ShowRows } from './rows.ts';
-
-/** An archived act without its documents. Times are ISO 8601. */
-export type ArchivedAct = {
-  actId: Id;
-  actName: string;
-  dayName: string;
-  /** YYYY-MM-DD, or empty. */
-  date: string;
-  rigName: string;
-  device: string;
-  plannedAt: string;
-  ranAt: string;
-};
-
-/** A name that was found, and the act it is in. */
-export type FoundName = { kind: ArchivedKind; name: string; act: ArchivedAct };
 
 /** An archived act as it lies in a file, to go to another file. `ranAt` is null for one that has not ended yet. */
 export type StoredAct = Omit<ArchivedAct, 'ranAt'> & {
@@ -38,7 +23,8 @@ export type StoredAct = Omit<ArchivedAct, 'ranAt'> & {
 
 type Documents = { act: ArchivedAct; planned: ShowDocument; ran: ShowDocument };
 
-const told = ['actId', 'actName', 'dayName', 'date', 'rigName', 'device', 'plannedAt', 'ranAt'];
+const head = ['actId', 'actName', 'dayName', 'date', 'rigName', 'device'];
+const told = [...head, 'plannedAt', 'ranAt'];
 const list = (of: string) => told.map((name) => `${of}."${name}"`).join(', ');
 
 /**
@@ -87,7 +73,7 @@ export class Archive {
    * What was found by the beginnings of words: acts, performers, sources, each the newest first. Where there is more
    * than fits, every kind has a third of the room. Two words may be one of an act and one of what is in it.
    */
-  find(text: string, most: number): FoundName[] {
+  find(text: string, most: number): FoundInArchive[] {
     const words = text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
     if (words.length === 0) return this.newest(most).map((act) => ({ kind: 'act', name: act.actName, act }));
     const begins = words.map((word) => `"${word.replaceAll('"', '""')}" *`);
@@ -178,7 +164,7 @@ export class Archive {
 
 type NameRow = ArchivedAct & { number: number; kind: ArchivedKind; name: string };
 
-const foundName = ({ number: _, kind, name, ...act }: NameRow): FoundName => ({ kind, name, act });
+const foundName = ({ number: _, kind, name, ...act }: NameRow): FoundInArchive => ({ kind, name, act });
 
 /** The lists in their order with an equal share of the room each, and what one leaves free for the others. */
 function shareOut<T>(lists: readonly T[][], room: number): T[] {
@@ -198,7 +184,6 @@ function prepareStatements(database: Database) {
        VALUES (${columns.map((it) => `@${it}`).join(', ')})
        ON CONFLICT ("actId") DO UPDATE SET ${columns.map((it) => `"${it}" = excluded."${it}"`).join(', ')}`,
     );
-  const head = ['actId', 'actName', 'dayName', 'date', 'rigName', 'device'];
   const ofNames = `FROM "archivedNames" WHERE "act" = ?`;
   return {
     number: database.prepare('SELECT "number" FROM "archivedActs" WHERE "actId" = ?').pluck(),

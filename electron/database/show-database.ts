@@ -1,4 +1,5 @@
 import Database from 'better-sqlite3';
+import type { FoundInArchive } from '../../core/contract/archive.ts';
 import type { Changed, Standing } from '../../core/contract/contract.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Edition } from '../../core/sheets/edition.ts';
@@ -6,7 +7,7 @@ import { applyChange, findBrokenReferences } from '../../core/show/apply-change.
 import { Change } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show, ShowDocument } from '../../core/show/show.ts';
-import { Archive, type FoundName, type StoredAct } from './archive.ts';
+import { Archive, type StoredAct } from './archive.ts';
 import { changeToNow } from './change-to-now.ts';
 import { copyOpenShow } from './copy-show.ts';
 import { History, type Step, type Writing } from './history.ts';
@@ -130,7 +131,7 @@ export class ShowDatabase {
   }
 
   /** What the archive has by the beginnings of words; nothing asked for: the acts that ran last. */
-  findInArchive(text: string, most: number): FoundName[] {
+  findInArchive(text: string, most: number): FoundInArchive[] {
     return this.#archive.find(text, most);
   }
 
