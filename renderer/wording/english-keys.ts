@@ -1,3 +1,5 @@
+import { englishMoments } from './english-moments.ts';
+
 /** What each key does, by the id of its binding in `keys/bindings.ts`. */
 export const englishKeys = {
   find: 'Find anything',
@@ -8,15 +10,7 @@ export const englishKeys = {
   theme: 'Night or day theme',
   region: 'Next part of the window',
   regionBack: 'Part of the window before',
-  advance: 'Advance',
-  mixes: 'Mixes',
-  stage: 'Stage',
-  day: 'Day',
-  changeover: 'Changeover',
-  show: 'Show',
-  paper: 'Paper',
-  rig: 'Rig',
-  recall: 'Recall',
+  ...englishMoments,
   actBefore: 'Act before',
   actAfter: 'Act after',
   cellMove: 'Move; with Shift choose a range, with Ctrl go to the edge',
