@@ -2,6 +2,7 @@ import type { FoundInArchive } from '../../core/contract/archive.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
 import { type BindingId, handledBindings } from '../keys/bindings.ts';
+import { folded } from '../parts/folded.ts';
 import { mixNumber, socketName, whoHears } from '../parts/names.ts';
 import { actOnScreen } from '../state/derive-cache.ts';
 import type { View } from '../state/view-store.ts';
@@ -102,8 +103,6 @@ function letters(item: Findable): Letters {
   lettersOf.set(item, made);
   return made;
 }
-
-const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** What the letters mean, the best first: a name that begins with them, then a word that does, then any place. */
 export function findByText(all: readonly Findable[], text: string, most: number): Findable[] {

@@ -41,12 +41,10 @@ export class CellActions {
   typed(text: string): { change: Change } | { why: string } {
     const cell = readTypedCell(text);
     if (cell.of === 'refused') return { why: cell.why };
-    const places = this.#places();
     return {
       change: this.#change(
         words.mixes.set,
-        places,
-        places.map((place) => ({ place, cell })),
+        this.#places().map((place) => ({ place, cell })),
       ),
     };
   }
@@ -92,11 +90,7 @@ export class CellActions {
       return feed ? [{ place, cell: readTypedCell(cellForSpreadsheet(feed)) }] : [];
     });
     if (cells.length === 0) return null;
-    return this.#change(
-      words.mixes.fill,
-      cells.map(({ place }) => place),
-      cells,
-    );
+    return this.#change(words.mixes.fill, cells);
   }
 
   /** Makes every level of the range louder or quieter by the same; nothing goes above 0 dB. */
@@ -108,11 +102,7 @@ export class CellActions {
       return next === levelDb ? [] : [{ place, cell: { of: 'level', levelDb: next } as const }];
     });
     if (cells.length === 0) return null;
-    return this.#change(
-      offsetText(byDb),
-      cells.map(({ place }) => place),
-      cells,
-    );
+    return this.#change(offsetText(byDb), cells);
   }
 
   /**
@@ -130,11 +120,7 @@ export class CellActions {
     return {
       cells: all.length,
       outside: all.length - cells.length,
-      change: this.#change(
-        words.mixes.paste,
-        cells.map(({ place }) => place),
-        cells,
-      ),
+      change: this.#change(words.mixes.paste, cells),
     };
   }
 
@@ -158,12 +144,9 @@ export class CellActions {
     return source && mix ? { mixId: mix.id, sourceId: source.id } : null;
   }
 
-  #change(
-    verb: string,
-    places: readonly CellPlace[],
-    cells: readonly { place: CellPlace; cell: TypedCell }[],
-  ): Change {
+  #change(verb: string, cells: readonly { place: CellPlace; cell: TypedCell }[]): Change {
     const { sheet } = this.#open;
+    const places = cells.map(({ place }) => place);
     const parts = cells.flatMap(({ place, cell }) => {
       if (cell.of === 'amount') return [setAmount(sheet, place, cell.amount)];
       const feed = this.#feedAt(place);

@@ -10,7 +10,7 @@ import {
   useState,
 } from 'react';
 import type { Id } from '../../core/show/rig.ts';
-import { type Cursor, cursorAt, movedCursor, type Range, rangeOf } from '../parts/grid-cursor.ts';
+import { cursorAt, movedCursor, type Range, rangeOf } from '../parts/grid-cursor.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import type { Here } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
@@ -19,6 +19,7 @@ import { CellEditor, type Step } from './cell-editor.tsx';
 import { type CellCommand, commandOfKey } from './cell-keys.ts';
 import { ColumnHead, ColumnsBefore, GridRow } from './grid-parts.tsx';
 import type { MixTable } from './mix-table.ts';
+import { pointedAt, sameCursor, useMixCursor } from './use-mix-cursor.ts';
 import {
   bringIntoSight,
   cellWidth,
@@ -54,7 +55,7 @@ export const MixGrid = memo(function MixGrid(props: Props) {
   const [typing, setTyping] = useState<{ actId: Id; start: string } | null>(null);
   const typed = typing?.actId === actId ? typing.start : null;
   const setTyped = (start: string | null) => setTyping(start === null ? null : { actId, start });
-  const cursor = useCursor(table, actId, { sourceId, mixId, look });
+  const cursor = useMixCursor(table, actId, { sourceId, mixId, look });
   const leastHeadWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
   const shown = useWindowOfCells(ref, { rows: rows.length, columns: columns.length, leastHeadWidth });
   const { headWidth } = shown;
@@ -296,54 +297,3 @@ const chosenOf = ({ top, bottom, left, right }: Range, row: number) =>
   row >= top && row <= bottom
     ? { chosenLeft: left, chosenRight: right }
     : { chosenLeft: -1, chosenRight: -1 };
-
-/** The cell, row or column under the mouse as a cursor; from the cursor that was, where the range grows. */
-function pointedAt(
-  { row, column, headRow, headColumn }: DOMStringMap,
-  from: Cursor | null,
-  size: { rows: number; columns: number },
-): Cursor {
-  const at = { row: Number(row ?? headRow ?? 0), column: Number(column ?? headColumn ?? 0) };
-  const anchor = {
-    anchorRow: headColumn !== undefined ? size.rows - 1 : (from?.anchorRow ?? at.row),
-    anchorColumn: headRow !== undefined ? size.columns - 1 : (from?.anchorColumn ?? at.column),
-  };
-  return { ...at, ...anchor };
-}
-
-const sameCursor = (a: Cursor, b: Cursor) =>
-  a.row === b.row &&
-  a.column === b.column &&
-  a.anchorRow === b.anchorRow &&
-  a.anchorColumn === b.anchorColumn;
-
-type Looking = Pick<Props, 'sourceId' | 'mixId' | 'look'>;
-
-/** The cursor is what this window looks at: moving it moves the listening line, and the other way round. */
-function useCursor({ rows, columns }: MixTable, actId: Id, { sourceId, mixId, look }: Looking) {
-  const [anchor, setAnchor] = useState<{ actId: Id; row: number; column: number } | null>(null);
-  const row = Math.max(
-    0,
-    rows.findIndex(({ source }) => source.id === sourceId),
-  );
-  const column = Math.max(
-    0,
-    columns.findIndex(({ mix }) => mix.id === mixId),
-  );
-  const from = anchor?.actId === actId ? anchor : { row, column };
-  const at: Cursor = {
-    row,
-    column,
-    anchorRow: Math.min(from.row, Math.max(0, rows.length - 1)),
-    anchorColumn: Math.min(from.column, Math.max(0, columns.length - 1)),
-  };
-  const move = (next: Cursor) => {
-    const isRange = next.anchorRow !== next.row || next.anchorColumn !== next.column;
-    setAnchor(isRange ? { actId, row: next.anchorRow, column: next.anchorColumn } : null);
-    look({
-      sourceId: rows[next.row]?.source.id ?? null,
-      mixId: columns[next.column]?.mix.id ?? null,
-    });
-  };
-  return { at, move };
-}

@@ -3,6 +3,7 @@ import type { PlannedCopy, PlannedMix } from '../../core/plan/plan.ts';
 import type { Mix, Source } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { factsOfKind } from '../../core/show/source-kinds.ts';
+import { folded } from '../parts/folded.ts';
 import { socketName, whoHears } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { type FindingPlaces, findingPlaces } from '../state/finding-places.ts';
@@ -101,7 +102,5 @@ export function filteredTable(table: MixTable, { text, hidden, heardIn }: MixFil
   const found = columns.filter(({ mix, who }) => folded(`${who} ${mix.name}`).includes(letters));
   return { ...table, rows: found.length > 0 ? withGroups(seen) : [], columns: found };
 }
-
-const folded = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 export const feedKey = (mixId: Id, sourceId: Id): string => `${mixId} ${sourceId}`;
