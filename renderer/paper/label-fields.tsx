@@ -36,6 +36,7 @@ export function LabelFields({ choice, options, isBusy, onOptions }: Props) {
   const which = formOfChoice(choice);
   if (!which) return null;
   const form: LabelForm = options[which];
+  const measures: Partial<Record<FieldName, unknown>> = form;
   const take = (next: LabelForm) => onOptions({ ...options, [which]: next });
   return (
     <div className="paper-tools-row paper-labels">
@@ -58,12 +59,11 @@ export function LabelFields({ choice, options, isBusy, onOptions }: Props) {
           <label htmlFor={`${id} ${name}`}>{text.fields[name]}</label>
           <CheckedField
             id={`${id} ${name}`}
-            value={textOfValue(measureOf(form, name))}
+            value={textOfValue(measures[name])}
             placeholder={name === 'channelsPerStrip' ? text.asMany : ''}
             onCommit={(typed) => {
               const kind = name === 'channelsPerStrip' ? 'optional number' : 'number';
-              // A field that this form has not is never asked for: `fieldsOf` says which it has.
-              const outcome = withSchemaField(LabelForm, form, name as keyof LabelForm, kind, typed);
+              const outcome = withSchemaField(LabelForm, form, name, kind, typed);
               if ('why' in outcome) return outcome.why;
               take(outcome.row);
               return null;
@@ -90,6 +90,3 @@ function formOfChoice(choice: SheetChoice): 'channelLabels' | 'lineLabels' | nul
   if (choice === 'channel labels') return 'channelLabels';
   return choice === 'line labels' ? 'lineLabels' : null;
 }
-
-const measureOf = (form: LabelForm, name: FieldName): unknown =>
-  Object.entries(form).find(([key]) => key === name)?.[1];

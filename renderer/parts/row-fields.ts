@@ -31,11 +31,14 @@ export function withField<T extends TableName>(
   return withSchemaField(rowSchemas[table] as unknown as z.ZodType<RowOf<T>>, row, field, kind, text);
 }
 
+/** The fields of a type; of a union, also those that only some of its members have. */
+type FieldOf<T> = (keyof T & string) | (T extends unknown ? keyof T & string : never);
+
 /** The same for anything that a schema describes. */
 export function withSchemaField<T extends object>(
   schema: z.ZodType<T>,
   row: T,
-  field: keyof T & string,
+  field: FieldOf<T>,
   kind: FieldKind,
   text: string,
 ): { row: T } | { why: string } {
