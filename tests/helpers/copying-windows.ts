@@ -8,7 +8,7 @@ import { testFolders } from './copy-folders.ts';
 import { opened } from './open-shows.ts';
 import { smallShow } from './small-show.ts';
 import { temporaryFolder } from './temporary-folder.ts';
-import { TestWindow } from './window.ts';
+import { type TestWindow, windowOf } from './window.ts';
 
 /** Two windows on the small show, in a file that keeps copies. */
 export function twoWindows({ chosenFolder, stick }: { chosenFolder?: string; stick?: string } = {}) {
@@ -21,17 +21,7 @@ export function twoWindows({ chosenFolder, stick }: { chosenFolder?: string; sti
     findDrives: async () => (stick === undefined ? [] : [{ id: 'stick', name: 'STICK', path: stick }]),
     notice: null,
   });
-  const window = () => {
-    let take: (frame: string) => void = () => undefined;
-    const connection = service.connect((frame) => take(frame));
-    return new TestWindow({
-      send: (frame) => void connection.take(frame),
-      onFrame: (it) => {
-        take = it;
-      },
-    });
-  };
-  return { show, folders, one: window(), other: window() };
+  return { show, folders, one: windowOf(service).window, other: windowOf(service).window };
 }
 
 /** The value that a call answers. Fails the test with the sentence of its problem. */

@@ -8,7 +8,7 @@ import { openShow } from '../../electron/database/open-show.ts';
 import { openLog } from '../../electron/service/log.ts';
 import { Service } from '../../electron/service/service.ts';
 import { smallFestival } from '../fixtures/small-festival.ts';
-import { TestWindow } from './window.ts';
+import { type TestWindow, windowOf } from './window.ts';
 
 /**
  * One hour of work: how long an edit took in the middle and at the worst of twenty, the processor's part of it (which
@@ -44,14 +44,7 @@ export async function longDay(folder: string, density: Density, collect: () => v
     findDrives: async () => [],
     notice: null,
   });
-  let take: (frame: string) => void = () => undefined;
-  const connection = service.connect((frame) => take(frame));
-  const window = new TestWindow({
-    send: (frame) => void connection.take(frame),
-    onFrame: (it) => {
-      take = it;
-    },
-  });
+  const { window, connection } = windowOf(service);
   try {
     const hours: Hour[] = [];
     for (let hour = 0; hour < density.hours; hour++) {

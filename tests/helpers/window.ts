@@ -1,4 +1,5 @@
 import { type CallName, type Push, Push as PushSchema, Reply } from '../../core/contract/contract.ts';
+import type { Connection, Service } from '../../electron/service/service.ts';
 
 /** What carries a test window's frames to the program and back. */
 export type Carrier = { send(frame: string): void; onFrame(take: (frame: string) => void): void };
@@ -38,4 +39,17 @@ export class TestWindow {
     this.#waiting.get(reply.id)?.(reply);
     this.#waiting.delete(reply.id);
   }
+}
+
+/** A window of a service with nothing between the two. */
+export function windowOf(service: Service): { window: TestWindow; connection: Connection } {
+  let take: (frame: string) => void = () => undefined;
+  const connection = service.connect((frame) => take(frame));
+  const window = new TestWindow({
+    send: (frame) => void connection.take(frame),
+    onFrame: (it) => {
+      take = it;
+    },
+  });
+  return { window, connection };
 }

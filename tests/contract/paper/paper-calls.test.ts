@@ -7,22 +7,14 @@ import { Service } from '../../../electron/service/service.ts';
 import { opened, showPath } from '../../helpers/open-shows.ts';
 import { paperShow } from '../../helpers/paper-show.ts';
 import { temporaryFolder } from '../../helpers/temporary-folder.ts';
-import { TestWindow } from '../../helpers/window.ts';
+import { type TestWindow, windowOf } from '../../helpers/window.ts';
 
 const rows = documentFromShow(paperShow([{ name: 'Paper Herons', lines: 12, mixes: 3 }]));
 
 function windowOn(path: string) {
   const show = opened(path, rows);
   const service = new Service(show, 'browser', openLog(temporaryFolder()));
-  let hear = (_frame: string) => {};
-  const connection = service.connect((frame) => hear(frame));
-  const window = new TestWindow({
-    send: (frame) => connection.take(frame),
-    onFrame: (take) => {
-      hear = take;
-    },
-  });
-  return { show, window };
+  return { show, window: windowOf(service).window };
 }
 
 const lineCheck = { jobs: [{ sheet: 'line check', ofId: 'act-0' }], file: 'pdf' };
