@@ -1,19 +1,13 @@
 import { readFileSync } from 'node:fs';
-import type { Locator, Page } from 'playwright';
-import type { Foldbook } from './foldbook.ts';
+import type { Locator } from 'playwright';
+import { ScreenPage } from './screen-page.ts';
 
 /** The rider as it came, what it was taken to mean, and what it leaves open. */
-export class AdvancePage {
-  readonly #page: Page;
-
-  constructor(foldbook: Foldbook) {
-    this.#page = foldbook.page;
-  }
-
+export class AdvancePage extends ScreenPage {
   /** Brings a file in as the rider of a new act. */
   async bringInNewAct(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
-    await this.#page.getByRole('button', { name: 'New act' }).click();
-    await this.#page.getByLabel(/Choose a file/).setInputFiles(file);
+    await this.page.getByRole('button', { name: 'New act' }).click();
+    await this.page.getByLabel(/Choose a file/).setInputFiles(file);
   }
 
   /** Brings a file in to the open act, which has a rider already, and says what it is to that one. */
@@ -21,10 +15,10 @@ export class AdvancePage {
     file: { name: string; mimeType: string; buffer: Buffer },
     as: 'later version' | 'addition',
   ): Promise<void> {
-    await this.#page.getByRole('button', { name: 'Bring in another rider' }).click();
-    await this.#page.getByLabel(/Choose a file/).setInputFiles(file);
+    await this.page.getByRole('button', { name: 'Bring in another rider' }).click();
+    await this.page.getByLabel(/Choose a file/).setInputFiles(file);
     const name = as === 'addition' ? /^No: add/ : /^Yes: compare/;
-    await this.#page.getByRole('button', { name }).click();
+    await this.page.getByRole('button', { name }).click();
   }
 
   /** What a later version would do to the act: each sentence, and whether it is taken. */
@@ -39,11 +33,11 @@ export class AdvancePage {
   }
 
   lineChanges(): Promise<string> {
-    return this.#page.getByRole('region', { name: 'In the rider' }).innerText();
+    return this.page.getByRole('region', { name: 'In the rider' }).innerText();
   }
 
   #comparison(): Locator {
-    return this.#page.getByRole('region', { name: /^What .* changes against/ });
+    return this.page.getByRole('region', { name: /^What .* changes against/ });
   }
 
   async replaceRider(): Promise<void> {
@@ -54,26 +48,26 @@ export class AdvancePage {
 
   /** Drops files onto the page, as from a folder of the machine. */
   async drop(files: { name: string; text: string }[]): Promise<void> {
-    const data = await this.#page.evaluateHandle((all) => {
+    const data = await this.page.evaluateHandle((all) => {
       const transfer = new DataTransfer();
       for (const { name, text } of all) transfer.items.add(new File([text], name));
       return transfer;
     }, files);
-    const place = this.#page.locator('.advance, .bring-in').first();
+    const place = this.page.locator('.advance, .bring-in').first();
     await place.dispatchEvent('drop', { dataTransfer: data });
   }
 
   /** The summary of several files. */
   whatCame(): Promise<string> {
-    return this.#page.getByRole('region', { name: 'What came of the files' }).innerText();
+    return this.page.getByRole('region', { name: 'What came of the files' }).innerText();
   }
 
   async openReply(): Promise<void> {
-    await this.#page.getByRole('button', { name: 'Reply to the band' }).click();
+    await this.page.getByRole('button', { name: 'Reply to the band' }).click();
   }
 
   async reply(): Promise<{ subject: string; body: string }> {
-    const letter = this.#page.getByRole('dialog', { name: 'Reply to the band' });
+    const letter = this.page.getByRole('dialog', { name: 'Reply to the band' });
     return {
       subject: await letter.getByLabel('Subject').inputValue(),
       body: await letter.getByLabel('Text', { exact: true }).inputValue(),
@@ -83,51 +77,51 @@ export class AdvancePage {
   /** Presses a way to keep the reply, and takes the file that comes. */
   async keepReply(way: 'Save as text' | 'Save as PDF'): Promise<{ name: string; content: Buffer }> {
     const [download] = await Promise.all([
-      this.#page.waitForEvent('download'),
-      this.#page.getByRole('button', { name: way }).click(),
+      this.page.waitForEvent('download'),
+      this.page.getByRole('button', { name: way }).click(),
     ]);
     return { name: download.suggestedFilename(), content: readFileSync(await download.path()) };
   }
 
   async pasteForNewAct(text: string): Promise<void> {
-    await this.#page.getByRole('button', { name: 'New act' }).click();
-    await this.#page.getByLabel(/Or paste the text/).fill(text);
-    await this.#page.getByRole('button', { name: 'Read this text' }).click();
+    await this.page.getByRole('button', { name: 'New act' }).click();
+    await this.page.getByLabel(/Or paste the text/).fill(text);
+    await this.page.getByRole('button', { name: 'Read this text' }).click();
   }
 
   riderLine(words: string): Locator {
-    return this.#page
+    return this.page
       .getByRole('listbox', { name: /The rider as it came/ })
       .getByRole('option', { name: words });
   }
 
   /** "1 line not settled", or "Every line is accounted for". */
   counter(): Promise<string> {
-    return this.#page.getByText(/lines? not settled|Every line is accounted for/).innerText();
+    return this.page.getByText(/lines? not settled|Every line is accounted for/).innerText();
   }
 
   questions(): Locator {
-    return this.#page.getByRole('region', { name: 'Open questions' });
+    return this.page.getByRole('region', { name: 'Open questions' });
   }
 
   /** How the word of the open question is to be remembered: "", "band" or "all". */
   remembering(word: string): Promise<string> {
-    return this.#page.getByLabel(new RegExp(`Remember “${word}”`)).inputValue();
+    return this.page.getByLabel(new RegExp(`Remember “${word}”`)).inputValue();
   }
 
   /** Forgets a taught word in the list of them, and closes the list. */
   async forget(word: string): Promise<void> {
-    await this.#page.getByRole('button', { name: /^Own words/ }).click();
-    await this.#page.getByRole('button', { name: `Forget “${word}”` }).click();
-    await this.#page.getByRole('button', { name: 'Close' }).click();
+    await this.page.getByRole('button', { name: /^Own words/ }).click();
+    await this.page.getByRole('button', { name: `Forget “${word}”` }).click();
+    await this.page.getByRole('button', { name: 'Close' }).click();
   }
 
   sources(): Locator {
-    return this.#page.getByRole('grid', { name: 'Sources' });
+    return this.page.getByRole('grid', { name: 'Sources' });
   }
 
   mixes(): Locator {
-    return this.#page.getByRole('grid', { name: 'Mixes' });
+    return this.page.getByRole('grid', { name: 'Mixes' });
   }
 
   /** The cells of the source of a name, as they are read. */
@@ -138,6 +132,6 @@ export class AdvancePage {
   sourceRow(name: string): Locator {
     return this.sources()
       .getByRole('row')
-      .filter({ has: this.#page.getByRole('gridcell', { name, exact: true }) });
+      .filter({ has: this.page.getByRole('gridcell', { name, exact: true }) });
   }
 }

@@ -1,24 +1,18 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator } from 'playwright';
-import type { Foldbook } from './foldbook.ts';
+import { ScreenPage } from './screen-page.ts';
 
 /** The place for back-ups, kept states and files. */
-export class KeepPage {
-  readonly dialog: Locator;
-  readonly #foldbook: Foldbook;
-
-  constructor(foldbook: Foldbook) {
-    this.#foldbook = foldbook;
-    this.dialog = foldbook.page.getByRole('dialog', { name: 'Back-ups, kept states and files' });
-  }
+export class KeepPage extends ScreenPage {
+  readonly dialog = this.page.getByRole('dialog', { name: 'Back-ups, kept states and files' });
 
   async open(part: 'Back-ups' | 'Kept states' | 'Files' = 'Back-ups'): Promise<void> {
-    await this.#foldbook.press('Control+s');
+    await this.foldbook.press('Control+s');
     await this.button(part).click();
   }
 
   async close(): Promise<void> {
-    await this.#foldbook.press('Escape');
+    await this.foldbook.press('Escape');
     await this.dialog.waitFor({ state: 'hidden' });
   }
 
@@ -33,7 +27,7 @@ export class KeepPage {
 
   /** Presses a button that gives a file, and answers its name and what is in it. */
   async saved(button: Locator): Promise<{ name: string; text: string }> {
-    const [download] = await Promise.all([this.#foldbook.page.waitForEvent('download'), button.click()]);
+    const [download] = await Promise.all([this.page.waitForEvent('download'), button.click()]);
     return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
   }
 

@@ -1,28 +1,20 @@
-import type { Locator, Page } from 'playwright';
+import type { Locator } from 'playwright';
 import { expect } from 'vitest';
-import type { Foldbook } from './foldbook.ts';
+import { ScreenPage } from './screen-page.ts';
 
 /** The table of the mixes and what stands beside it. */
-export class MixesPage {
-  readonly #foldbook: Foldbook;
-  readonly #page: Page;
-
-  constructor(foldbook: Foldbook) {
-    this.#foldbook = foldbook;
-    this.#page = foldbook.page;
-  }
-
+export class MixesPage extends ScreenPage {
   async open(): Promise<void> {
-    await this.#foldbook.goTo('Mixes');
+    await this.foldbook.goTo('Mixes');
     await this.table().waitFor();
   }
 
   table(): Locator {
-    return this.#page.getByRole('grid', { name: /^Mixes of/ });
+    return this.page.getByRole('grid', { name: /^Mixes of/ });
   }
 
   cell(source: string, who: string): Locator {
-    return this.#page.getByRole('gridcell', { name: `${source} for ${who}:` });
+    return this.page.getByRole('gridcell', { name: `${source} for ${who}:` });
   }
 
   /** What a cell says: "monitors, proposed, −6", or "not in this mix". */
@@ -50,9 +42,9 @@ export class MixesPage {
   /** Draws over a range with the mouse. */
   async drawOver(from: [source: string, who: string], to: [source: string, who: string]): Promise<void> {
     await this.cell(...from).hover();
-    await this.#page.mouse.down();
+    await this.page.mouse.down();
     await this.cell(...to).hover();
-    await this.#page.mouse.up();
+    await this.page.mouse.up();
   }
 
   chosenCount(): Promise<number> {
@@ -70,8 +62,8 @@ export class MixesPage {
 
   /** Types into the chosen cells and presses Enter. */
   async type(text: string): Promise<void> {
-    await this.#page.keyboard.type(text);
-    await this.#page.keyboard.press('Enter');
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press('Enter');
   }
 
   /** The sentence at a cell that did not take what was typed. */
@@ -80,16 +72,16 @@ export class MixesPage {
   }
 
   details(): Locator {
-    return this.#page.getByRole('complementary', { name: 'Details' });
+    return this.page.getByRole('complementary', { name: 'Details' });
   }
 
   findings(): Locator {
-    return this.#page.getByRole('complementary', { name: 'Findings' });
+    return this.page.getByRole('complementary', { name: 'Findings' });
   }
 
   /** Opens the details of the chosen cell from the keyboard. */
   async openDetails(): Promise<void> {
-    await this.#page.keyboard.press('Enter');
+    await this.page.keyboard.press('Enter');
     await expect.poll(() => this.details().isVisible()).toBe(true);
   }
 

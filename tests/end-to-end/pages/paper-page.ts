@@ -1,37 +1,27 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator } from 'playwright';
 import { expect } from 'vitest';
-import type { Foldbook } from './foldbook.ts';
+import { ScreenPage } from './screen-page.ts';
 
 /** The Paper screen as somebody at the screen uses it. */
-export class PaperPage {
-  readonly #foldbook: Foldbook;
-
-  constructor(foldbook: Foldbook) {
-    this.#foldbook = foldbook;
-  }
-
-  get #page() {
-    return this.#foldbook.page;
-  }
-
+export class PaperPage extends ScreenPage {
   async open(): Promise<void> {
-    await this.#foldbook.goTo('Paper');
+    await this.foldbook.goTo('Paper');
     await this.shows('Input list for the stage');
   }
 
   async choose(sheet: string): Promise<void> {
-    await this.#page.getByRole('radio', { name: sheet, exact: true }).check();
+    await this.page.getByRole('radio', { name: sheet, exact: true }).check();
   }
 
   /** Types a measure of the labels and leaves the field. */
   async measure(name: string, text: string): Promise<void> {
-    await this.#page.getByLabel(name, { exact: true }).fill(text);
-    await this.#page.getByLabel(name, { exact: true }).press('Enter');
+    await this.page.getByLabel(name, { exact: true }).fill(text);
+    await this.page.getByLabel(name, { exact: true }).press('Enter');
   }
 
   preview(sheet: string): Locator {
-    return this.#page.getByRole('region', { name: `Preview of ${sheet}`, exact: true });
+    return this.page.getByRole('region', { name: `Preview of ${sheet}`, exact: true });
   }
 
   /** Waits until the first page of a sheet is drawn. */
@@ -43,15 +33,15 @@ export class PaperPage {
   }
 
   said(): Promise<string> {
-    return this.#page.getByRole('region', { name: 'Paper' }).getByRole('status').innerText();
+    return this.page.getByRole('region', { name: 'Paper' }).getByRole('status').innerText();
   }
 
   /** Presses a key that saves, and reads what comes of it. */
   async save(key: string): Promise<{ name: string; bytes: Buffer }> {
     // One file at a time: while one is made, the keys do nothing.
-    await expect.poll(() => this.#page.getByRole('button', { name: /^Save PDF/ }).isEnabled()).toBe(true);
-    const coming = this.#page.waitForEvent('download');
-    await this.#foldbook.press(key);
+    await expect.poll(() => this.page.getByRole('button', { name: /^Save PDF/ }).isEnabled()).toBe(true);
+    const coming = this.page.waitForEvent('download');
+    await this.foldbook.press(key);
     const file = await coming;
     return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
   }

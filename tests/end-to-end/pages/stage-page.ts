@@ -1,25 +1,17 @@
-import type { Locator, Page } from 'playwright';
-import type { Foldbook } from './foldbook.ts';
+import type { Locator } from 'playwright';
+import { ScreenPage } from './screen-page.ts';
 
 type Point = { x: number; y: number };
 
 /** The drawing of the stage and the numbers beside it. */
-export class StagePage {
-  readonly #foldbook: Foldbook;
-  readonly #page: Page;
-
-  constructor(foldbook: Foldbook) {
-    this.#foldbook = foldbook;
-    this.#page = foldbook.page;
-  }
-
+export class StagePage extends ScreenPage {
   async open(): Promise<void> {
-    await this.#foldbook.goTo('Stage');
+    await this.foldbook.goTo('Stage');
     await this.drawing().waitFor();
   }
 
   drawing(): Locator {
-    return this.#page.getByRole('group', { name: /^Stage of/ });
+    return this.page.getByRole('group', { name: /^Stage of/ });
   }
 
   /** A mark by how its name begins when it is read out: "Performer Elin". */
@@ -33,7 +25,7 @@ export class StagePage {
   }
 
   panel(): Locator {
-    return this.#page.getByRole('complementary', { name: 'Numbers of the stage' });
+    return this.page.getByRole('complementary', { name: 'Numbers of the stage' });
   }
 
   field(label: string): Locator {
@@ -42,11 +34,11 @@ export class StagePage {
 
   async type(label: string, text: string): Promise<void> {
     await this.field(label).fill(text);
-    await this.#page.keyboard.press('Enter');
+    await this.page.keyboard.press('Enter');
   }
 
   tool(name: string): Locator {
-    return this.#page
+    return this.page
       .getByRole('group', { name: 'Tools of the stage' })
       .getByRole('button', { name, exact: true });
   }
@@ -66,7 +58,7 @@ export class StagePage {
   /** Drags with the mouse over the screen, and lets go. */
   async drag(name: string, by: Point): Promise<void> {
     const from = await this.middleOf(name);
-    const { mouse } = this.#page;
+    const { mouse } = this.page;
     await mouse.move(from.x, from.y);
     await mouse.down();
     await mouse.move(from.x + by.x / 2, from.y + by.y / 2);
@@ -77,7 +69,7 @@ export class StagePage {
   /** Drags with a finger. */
   async dragWithFinger(name: string, by: Point): Promise<void> {
     const from = await this.middleOf(name);
-    const session = await this.#page.context().newCDPSession(this.#page);
+    const session = await this.page.context().newCDPSession(this.page);
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: Point | null) =>
       session.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [] });
     await touch('touchStart', from);
