@@ -2,6 +2,7 @@ import { ranLevelsOf } from '../run/ran-levels.ts';
 import { type Decision, type Mix, Wish } from '../show/act.ts';
 import type { BringBack } from '../show/bring-back.ts';
 import { type ActDocument, changeOfImport } from '../show/exchange.ts';
+import { feedKey } from '../show/feed-key.ts';
 import type { Id, Rig } from '../show/rig.ts';
 import { type Show, type ShowDocument, showFromRows } from '../show/show.ts';
 import { withoutRun } from './archived-act.ts';
@@ -66,9 +67,7 @@ function withLevelsAsWishes(archived: ShowDocument, newId: () => Id): ShowDocume
   return {
     ...archived,
     wishes: [...archived.wishes, ...wishes],
-    decisions: archived.decisions.filter(
-      (it) => it.about !== 'level' || !ran.has(`${it.mixId} ${it.sourceId}`),
-    ),
+    decisions: archived.decisions.filter((it) => it.about !== 'level' || !ran.has(feedKey(it))),
   };
 }
 

@@ -3,9 +3,10 @@ import type { Feed } from '../derive/derived.ts';
 import { Wish } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { RanLevel } from '../show/as-ran.ts';
+import { feedKey } from '../show/feed-key.ts';
 
 /**
- * Which copy feeds what was brought into a mix during the show, by `mixId sourceId`: the one that the rule gives
+ * Which copy feeds what was brought into a mix during the show, by `feedKey`: the one that the rule gives
  * where it had been wished for. Empty where nothing was brought in.
  */
 export function feedsAsRun(
@@ -13,15 +14,13 @@ export function feedsAsRun(
   feeds: readonly (readonly Feed[])[],
   ran: ReadonlyMap<string, RanLevel>,
 ): ReadonlyMap<string, Feed> {
-  const fed = new Set(feeds.flat().flatMap((it) => (it.purpose === null ? [] : [keyOf(it)])));
-  const added = [...ran.values()].filter((it) => it.levelDb !== null && !fed.has(keyOf(it)));
+  const fed = new Set(feeds.flat().flatMap((it) => (it.purpose === null ? [] : [feedKey(it)])));
+  const added = [...ran.values()].filter((it) => it.levelDb !== null && !fed.has(feedKey(it)));
   if (added.length === 0) return new Map();
   const wishes = added.map(({ mixId, sourceId }) =>
-    Wish.parse({ id: keyOf({ mixId, sourceId }), mixId, sourceId, order: 100_000, amount: 'little' }),
+    Wish.parse({ id: feedKey({ mixId, sourceId }), mixId, sourceId, order: 100_000, amount: 'little' }),
   );
-  const keys = new Set(added.map(keyOf));
+  const keys = new Set(added.map(feedKey));
   const asWished = deriveAct({ ...sheet, wishes: [...sheet.wishes, ...wishes] }).feeds.flat();
-  return new Map(asWished.filter((it) => keys.has(keyOf(it))).map((it) => [keyOf(it), it]));
+  return new Map(asWished.filter((it) => keys.has(feedKey(it))).map((it) => [feedKey(it), it]));
 }
-
-const keyOf = ({ mixId, sourceId }: { mixId: string; sourceId: string }) => `${mixId} ${sourceId}`;

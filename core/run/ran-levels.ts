@@ -1,6 +1,7 @@
 import type { Feed } from '../derive/derived.ts';
 import type { Source } from '../show/act.ts';
 import type { RanLevel } from '../show/as-ran.ts';
+import { feedKey } from '../show/feed-key.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 
@@ -12,13 +13,11 @@ export const loudestDb = 10;
 /** A hand that goes on turning within this time is one change of a level. */
 export const oneMoveMs = 10_000;
 
-/** Where the levels of an act stand against its plan, by `mixId sourceId`. */
+/** Where the levels of an act stand against its plan, by `feedKey`. */
 export function ranLevelsOf(show: Show, actId: Id): ReadonlyMap<string, RanLevel> {
   const rows = [...show.ranLevels.values()].filter((it) => it.actId === actId);
-  return new Map(rows.map((it) => [keyOf(it.mixId, it.sourceId), it]));
+  return new Map(rows.map((it) => [feedKey(it), it]));
 }
-
-const keyOf = (mixId: Id, sourceId: Id) => `${mixId} ${sourceId}`;
 
 /** One source of a mix as it is heard now. */
 export type HeardNow = {
@@ -44,7 +43,7 @@ export function heardNow(
   const heard = sources.flatMap((source, place): HeardNow[] => {
     const feed = feeds[place]?.find((it) => it.mixId === mixId);
     if (!feed) return [];
-    const moved = ran.get(keyOf(mixId, source.id));
+    const moved = ran.get(feedKey({ mixId, sourceId: source.id }));
     const plannedDb = feed.purpose === null ? null : feed.levelDb;
     if (!moved && feed.purpose === null) return [];
     const levelDb = moved ? moved.levelDb : plannedDb;
@@ -65,7 +64,7 @@ export function movedLevel(
   since: string,
   newId: () => Id,
 ): RanLevel {
-  const last = ran.get(keyOf(moved.mixId, moved.sourceId));
+  const last = ran.get(feedKey(moved));
   const goesOn = last !== undefined && last.changedAt >= since;
   return { ...moved, id: goesOn ? last.id : newId(), fromDb: goesOn ? last.fromDb : moved.fromDb };
 }

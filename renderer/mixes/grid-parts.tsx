@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { Feed } from '../../core/derive/derived.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
+import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Purpose, Severity } from '../../core/show/words.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
@@ -9,7 +10,7 @@ import { busText, deviceNames, deviceText, outputText } from '../parts/names.ts'
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { FindingPlaces } from '../state/finding-places.ts';
 import { words } from '../wording/words.ts';
-import { feedKey, type MixTableColumn, type MixTableRow } from './mix-table.ts';
+import type { MixTableColumn, MixTableRow } from './mix-table.ts';
 import { cellWidth, rowHeight } from './use-window-of-cells.ts';
 
 type ColumnProps = { sheet: ActSheet; column: MixTableColumn; index: number; isListened: boolean };
@@ -101,7 +102,7 @@ export const GridRow = memo(function GridRow({
 });
 
 function worstAt(places: FindingPlaces, mixId: Id, sourceId: Id): Severity | null {
-  const findings = places.ofFeed.get(feedKey(mixId, sourceId));
+  const findings = places.ofFeed.get(feedKey({ mixId, sourceId }));
   return findings ? worstOf(findings) : null;
 }
 

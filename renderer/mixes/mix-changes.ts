@@ -3,6 +3,7 @@ import type { Feed } from '../../core/derive/derived.ts';
 import { Copy, type Decision, Wish } from '../../core/show/act.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { type Change, type Put, put } from '../../core/show/change.ts';
+import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Amount, Purpose } from '../../core/show/words.ts';
 import { whoHears } from '../parts/names.ts';
@@ -93,19 +94,17 @@ export function takeOut(sheet: ActSheet, places: readonly CellPlace[]): Parts {
   // One derivation tells for all places what would still feed them.
   const fed = new Set(
     deriveAct(without).feeds.flatMap((feeds) =>
-      feeds.flatMap((feed) => (feed.amount === null && feed.wishId === null ? [] : [feedName(feed)])),
+      feeds.flatMap((feed) => (feed.amount === null && feed.wishId === null ? [] : [feedKey(feed)])),
     ),
   );
   const parts = own.map(({ place, wishes, decisions }): Parts => {
-    if (fed.has(feedName(place)))
+    if (fed.has(feedKey(place)))
       return { put: [wishFor(sheet, place, { amount: 'none' })], remove: removals(decisions) };
     const remove = wishes.map(({ id }) => ({ table: 'wishes' as const, id }));
     return { put: [], remove: [...removals(decisions), ...remove] };
   });
   return { put: parts.flatMap((part) => part.put), remove: parts.flatMap((part) => part.remove) };
 }
-
-const feedName = ({ mixId, sourceId }: CellPlace) => `${mixId} ${sourceId}`;
 
 /** Puts the copy, the level and the tap of a feed back to what the program proposes. */
 export function putFeedBack(sheet: ActSheet, place: CellPlace): Parts {

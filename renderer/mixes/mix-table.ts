@@ -102,5 +102,3 @@ export function filteredTable(table: MixTable, { text, hidden, heardIn }: MixFil
   const found = columns.filter(({ mix, who }) => folded(`${who} ${mix.name}`).includes(letters));
   return { ...table, rows: found.length > 0 ? withGroups(seen) : [], columns: found };
 }
-
-export const feedKey = (mixId: Id, sourceId: Id): string => `${mixId} ${sourceId}`;

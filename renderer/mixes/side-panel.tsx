@@ -1,5 +1,6 @@
 import { useCallback } from 'react';
 import type { Finding } from '../../core/derive/derived.ts';
+import { feedKey } from '../../core/show/feed-key.ts';
 import { FindingsList } from '../parts/findings-list.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { placeOfFinding } from '../state/finding-places.ts';
@@ -7,7 +8,7 @@ import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { FeedDetails } from './feed-details.tsx';
 import { MixDetails } from './mix-details.tsx';
-import { feedKey, type MixTable } from './mix-table.ts';
+import type { MixTable } from './mix-table.ts';
 import { SourceDetails } from './source-details.tsx';
 import './side-panel.css';
 
@@ -70,7 +71,9 @@ function Details({ open, table }: Omit<Props, 'onBack'>) {
   const feed = row?.feeds.find((it) => it.mixId === view.mixId);
   if (!row && !mix) return <p className="details-part">{words.mixes.chooseCell}</p>;
   const here = [
-    ...(row && mix ? (table.places.ofFeed.get(feedKey(mix.id, row.source.id)) ?? []) : []),
+    ...(row && mix
+      ? (table.places.ofFeed.get(feedKey({ mixId: mix.id, sourceId: row.source.id })) ?? [])
+      : []),
     ...(row?.findings ?? []),
     ...(mix ? (table.places.ofMix.get(mix.id) ?? []) : []),
   ];

@@ -3,6 +3,7 @@ import { feedsAsRun } from '../../core/run/feeds-as-run.ts';
 import type { LineFault } from '../../core/run/line-faults.ts';
 import { type HeardNow, heardNow, ranLevelsOf, steppedDb } from '../../core/run/ran-levels.ts';
 import type { Mix } from '../../core/show/act.ts';
+import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
@@ -99,7 +100,7 @@ export function WhatTheyHear({ open, mix, faults, onLeave }: Props) {
                 key={it.source.id}
                 open={open}
                 it={it}
-                feed={feeds.get(`${mix.id} ${it.source.id}`) ?? it.feed}
+                feed={feeds.get(feedKey({ mixId: mix.id, sourceId: it.source.id })) ?? it.feed}
                 fault={faults.find(({ sourceId }) => sourceId === it.source.id) ?? null}
                 isChosen={it === chosen}
                 takesFocus={it === (chosen ?? heard[0])}

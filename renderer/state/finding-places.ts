@@ -1,4 +1,5 @@
 import type { Finding, Subject } from '../../core/derive/derived.ts';
+import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { ActOnScreen } from './derive-cache.ts';
 
@@ -18,7 +19,7 @@ export function findingPlaces(open: ActOnScreen): FindingPlaces {
   const ofFeed = new Map<string, Finding[]>();
   for (const finding of open.derived.findings)
     for (const { sourceId, mixId } of finding.subjects.flatMap((subject) => targetsOf(open, subject))) {
-      if (sourceId !== undefined && mixId !== undefined) add(ofFeed, `${mixId} ${sourceId}`, finding);
+      if (sourceId !== undefined && mixId !== undefined) add(ofFeed, feedKey({ mixId, sourceId }), finding);
       else if (sourceId !== undefined) add(ofSource, sourceId, finding);
       else if (mixId !== undefined) add(ofMix, mixId, finding);
     }
