@@ -28,7 +28,7 @@ export const FindingsList = memo(function FindingsList({ findings, onGo }: Props
       ))}
       {shown.length < findings.length && (
         <li>
-          <button type="button" className="list-button findings-more" onClick={() => setShowsAll(true)}>
+          <button type="button" className="list-button" onClick={() => setShowsAll(true)}>
             {words.mixes.moreFindings(findings.length - shown.length)}
           </button>
         </li>
