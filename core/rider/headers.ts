@@ -301,8 +301,10 @@ function columnFacts(lines: readonly Line[], column: number, tongue: Tongue): Co
     counted.push(...numbers);
     if (numbers.length > 0) facts.numbers += 1;
     else if (cell.text.length < 80 && readSourceName(cell.text, tongue).stem !== null) facts.sources += 1;
-    if (cellAmount(cell.text, tongue)) facts.amounts += 1;
-    if (cellAmount(cell.text, tongue) && !/^-?\d+$/.test(cell.text)) facts.signs += 1;
+    if (cellAmount(cell.text, tongue)) {
+      facts.amounts += 1;
+      if (!/^-?\d+$/.test(cell.text)) facts.signs += 1;
+    }
   }
   facts.distinct = seen.size;
   facts.counting = isCounting(counted) && facts.numbers * 5 >= facts.filled * 4;
