@@ -5,6 +5,12 @@ import { push } from './wish-asking.ts';
 import type { WishHit } from './wish-target.ts';
 import type { Work } from './work.ts';
 
+/** Words that turn from the other mix to what differs from it. */
+const turns =
+  'but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en';
+const behindMix = new RegExp(`(?<!\\p{L})(?:${turns}|without|ohne|sans)(?!\\p{L})|[(+]`, 'iu');
+const leadingTurn = new RegExp(`^(?:${turns})(?!\\p{L})\\s*`, 'iu');
+
 /** "same as mix 2 but more keys": the other mix, then what is left of the text. Null where no mix is meant. */
 export function readSameAs(
   work: Work,
@@ -23,10 +29,7 @@ export function readSameAs(
   let other = number ? mixes.find((it) => it.read.number === Number(number[1]) && it !== mix) : undefined;
   let used = number ? number[0].length : 0;
   if (!other) {
-    const cut =
-      /(?<!\p{L})(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en|without|ohne|sans)(?!\p{L})|[(+]/iu.exec(
-        tail,
-      );
+    const cut = behindMix.exec(tail);
     const named = tidy(cut ? tail.slice(0, cut.index) : tail)
       .replace(/^(?:the|der|die|le|la|el|il|de|o|a|bei)\s+/i, '')
       .replace(/['’]s?(?:\s+mix)?$|\s+mix$/i, '');
@@ -40,15 +43,7 @@ export function readSameAs(
     other = mixes[mixes.indexOf(mix) - 1];
   if (!other) return null;
   push(mix, text.slice(0, end + used), { of: 'mix', mixKey: other.read.key }, null, null);
-  return tidy(
-    tail
-      .slice(used)
-      .replace(/^\W+/, '')
-      .replace(
-        /^(?:but|aber|mais|pero|ma|maar|mas|with|mit|avec|con|met|com|plus|pi[uù]|m[aá]s|mehr|meer|more|und|and|et|y|e|en)(?!\p{L})\s*/iu,
-        '',
-      ),
-  );
+  return tidy(tail.slice(used).replace(/^\W+/, '').replace(leadingTurn, ''));
 }
 
 function listenerByRole(mixes: readonly WorkMix[], text: string, work: Work): { name: string } | null {
