@@ -1,6 +1,6 @@
 import type { DeviceKind, Format } from '../show/words.ts';
 import { withDigits } from './count-words.ts';
-import type { FoundMix } from './draft.ts';
+import { type FoundMix, foundMix } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { leadingLabel, readMixPieces } from './mix-pieces.ts';
 import { performersOf } from './performers.ts';
@@ -172,9 +172,7 @@ function mixOfHeading(work: Work, mixes: WorkMix[], heading: string, input: Work
   const label = leadingLabel(heading, walk);
   const pieces = readMixPieces(label?.rest ?? heading, walk);
   const number = /^\d{1,2}$/.test(heading) ? Number(heading) : (label?.numbers[0] ?? null);
-  const found: FoundMix = {
-    at: input.found.at,
-    part: 0,
+  const found = foundMix(input.found.at, {
     number,
     label: label?.label ?? (number === null ? tidy(heading) : `Mix ${number}`),
     listenerText: /^\d+$/.test(heading) ? '' : pieces.listenerText,
@@ -185,12 +183,7 @@ function mixOfHeading(work: Work, mixes: WorkMix[], heading: string, input: Work
       .join(' ')
       .trim(),
     place: pieces.place,
-    wishTexts: [],
-    exclusionTexts: [],
-    matrix: [],
-    notes: [],
-    loose: false,
-  };
+  });
   const mix = mixFor(work, mixes, found);
   if (mix.read.lines.length === 0) mix.read.key = `mix ${input.found.at.sheet}:${tidy(heading).slice(0, 60)}`;
   addDevice(mix.read, found.deviceText, work);

@@ -54,6 +54,25 @@ export type FoundMix = {
   extra?: LineRef[];
 };
 
+/** A mix of which nothing is told but what is given. */
+export function foundMix(at: LineRef, told: Partial<FoundMix>): FoundMix {
+  return {
+    at,
+    part: 0,
+    number: null,
+    label: '',
+    listenerText: '',
+    deviceText: '',
+    place: '',
+    wishTexts: [],
+    exclusionTexts: [],
+    matrix: [],
+    notes: [],
+    loose: false,
+    ...told,
+  };
+}
+
 type FoundPerformer = { at: LineRef; name: string; role: string; place: string };
 
 /** A sentence on what everybody listens through. */

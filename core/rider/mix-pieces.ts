@@ -28,6 +28,18 @@ export type MixPieces = {
   notes: string[];
 };
 
+/** Of a line that tells nothing of a mix. A new one each time: readers add to it. */
+export function noPieces(): MixPieces {
+  return {
+    listenerText: '',
+    deviceText: '',
+    place: '',
+    wishTexts: [],
+    exclusionTexts: [],
+    notes: [],
+  };
+}
+
 /** What a piece of a mix's line is by its words alone. */
 export type PieceFacts = {
   targets: number;
@@ -120,14 +132,7 @@ export const speaksOfUs = (text: string) =>
 
 /** Takes the text behind a mix's label apart. The first piece that is neither device nor wish is who listens. */
 export function readMixPieces(text: string, walk: Walk, knowsListener = false): MixPieces {
-  const pieces: MixPieces = {
-    listenerText: '',
-    deviceText: '',
-    place: '',
-    wishTexts: [],
-    exclusionTexts: [],
-    notes: [],
-  };
+  const pieces = noPieces();
   const verb = splitAtVerb(text, walk);
   const head = verb ? verb.head : text;
   const split = splitPieces(head);

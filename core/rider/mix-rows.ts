@@ -1,6 +1,6 @@
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
-import { type FoundMix, isFull, mostMixes, note } from './draft.ts';
+import { type FoundMix, foundMix, isFull, mostMixes, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
@@ -10,6 +10,7 @@ import {
   leadingLabel,
   type MixLabel,
   type MixPieces,
+  noPieces,
   pieceFacts,
   readMixPieces,
   speaksOfUs,
@@ -27,22 +28,7 @@ function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: 
   if (roleText && mix.listenerText)
     walk.found.performers.push({ at: line.at, name: mix.listenerText, role: roleText, place: '' });
   if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
-  walk.found.mixes.push({
-    at: line.at,
-    part: line.part,
-    number: null,
-    label: '',
-    listenerText: '',
-    deviceText: '',
-    place: '',
-    wishTexts: [],
-    exclusionTexts: [],
-    matrix: [],
-    notes: [],
-    loose: false,
-    extra: [...(line.more ?? [])],
-    ...mix,
-  });
+  walk.found.mixes.push(foundMix(line.at, { part: line.part, extra: [...(line.more ?? [])], ...mix }));
   note(walk.found, line.at, 'understood', '');
 }
 
@@ -193,14 +179,7 @@ function labelOf(
 const plainPieces = ({ roleText: _, ...pieces }: MixPieces): MixPieces => pieces;
 
 function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
-  const pieces: MixPieces = {
-    listenerText: '',
-    deviceText: '',
-    place: '',
-    wishTexts: [],
-    exclusionTexts: [],
-    notes: [],
-  };
+  const pieces = noPieces();
   for (const cell of cells) {
     const text = tidy(cell);
     if (text === '' || saysNothing(text)) continue;

@@ -1,5 +1,5 @@
 import { cellAmount } from './amounts.ts';
-import { type FoundMix, isFull, type MatrixCell, mostMixes, note } from './draft.ts';
+import { type FoundMix, foundMix, isFull, type MatrixCell, mostMixes, note } from './draft.ts';
 import { findHits } from './lexicon.ts';
 import type { Cell, Line } from './lines.ts';
 import { isDevice, leadingLabel, readMixPieces } from './mix-pieces.ts';
@@ -146,19 +146,16 @@ function push(
   if (isFull(walk.found, it.line.at, walk.found.mixes, mostMixes)) return;
   const label = leadingLabel(it.text, walk);
   const pieces = readMixPieces(label?.rest ?? it.text, walk);
-  walk.found.mixes.push({
-    at: it.line.at,
-    part: it.part,
-    number: label?.numbers[0] ?? null,
-    label: label?.label ?? tidy(it.text),
-    listenerText: pieces.listenerText || (label ? '' : pieces.deviceText === '' ? tidy(it.text) : ''),
-    deviceText: [...it.devices, pieces.deviceText].filter((text) => text !== '').join(', '),
-    place: pieces.place,
-    wishTexts: [],
-    exclusionTexts: [],
-    matrix: it.matrix,
-    notes: [],
-    loose: false,
-    extra: it.extra ?? [],
-  });
+  walk.found.mixes.push(
+    foundMix(it.line.at, {
+      part: it.part,
+      number: label?.numbers[0] ?? null,
+      label: label?.label ?? tidy(it.text),
+      listenerText: pieces.listenerText || (label ? '' : pieces.deviceText === '' ? tidy(it.text) : ''),
+      deviceText: [...it.devices, pieces.deviceText].filter((text) => text !== '').join(', '),
+      place: pieces.place,
+      matrix: it.matrix,
+      extra: it.extra ?? [],
+    }),
+  );
 }
