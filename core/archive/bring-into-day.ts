@@ -5,6 +5,7 @@ import { type ActDocument, changeOfImport } from '../show/exchange.ts';
 import { feedKey } from '../show/feed-key.ts';
 import type { Id, Rig } from '../show/rig.ts';
 import { type Show, type ShowDocument, showFromRows } from '../show/show.ts';
+import { socketOnBox } from '../show/socket-name.ts';
 import { withoutRun } from './archived-act.ts';
 
 /** Something an archived act was planned on that the rig of the day has not; it is planned anew. */
@@ -121,7 +122,7 @@ function lostBy(decision: Decision, old: Show, show: Show, rig: Rig): RigLoss | 
   switch (decision.about) {
     case 'socket': {
       const socket = old.sockets.get(decision.socketId);
-      const name = socket && `${old.boxes.get(socket.boxId)?.name ?? ''}${socket.number}`;
+      const name = socket && socketOnBox(old.boxes.get(socket.boxId), socket);
       const of = old.sources.get(decision.sourceId)?.name ?? '';
       return loss('sockets', decision.socketId, 'socket', name, of);
     }

@@ -1,5 +1,6 @@
+import { socketName } from '../show/socket-name.ts';
 import { placeOf } from '../show/stage-place.ts';
-import { type ActPatch, nameOfSocket } from './act-patch.ts';
+import type { ActPatch } from './act-patch.ts';
 import type { Task } from './task.ts';
 import { taskKinds } from './task-kinds.ts';
 
@@ -17,7 +18,7 @@ export function plugsAhead(to: ActPatch): Task[] {
   });
   rows.sort((a, b) => a.box.order - b.box.order || a.socket.number - b.socket.number);
   return rows.map(({ source, socket, box }): Task => {
-    const name = nameOfSocket(sheet, socket.id) ?? '';
+    const name = socketName(sheet, socket.id) ?? '';
     return {
       kind: 'plug',
       what: `Plug ${source.name} into ${name}.`,

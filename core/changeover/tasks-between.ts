@@ -1,8 +1,9 @@
 import type { Mix, Source } from '../show/act.ts';
 import { placeOfSource } from '../show/place-of-source.ts';
 import type { Id } from '../show/rig.ts';
+import { socketName } from '../show/socket-name.ts';
 import { placeOf, type StagePlace } from '../show/stage-place.ts';
-import { type ActPatch, nameOfSocket } from './act-patch.ts';
+import type { ActPatch } from './act-patch.ts';
 import { type DevicePlace, devicePlaces } from './device-places.ts';
 import { isMoved, middleOf } from './moved.ts';
 import type { Task, TaskSubject } from './task.ts';
@@ -60,7 +61,7 @@ class TaskList {
     this.#mute = this.#add('mute', 'Mute every output that goes to a wedge, a fill or a pack.', [], atDesk);
     const off = this.#from.plan.patches.flatMap(({ sourceId, socketId, phantomOn }) => {
       const touched = socketId !== null && this.#isReplaced(socketId);
-      return phantomOn && touched ? [nameOfSocket(this.#from.sheet, socketId) ?? sourceId] : [];
+      return phantomOn && touched ? [socketName(this.#from.sheet, socketId) ?? sourceId] : [];
     });
     if (off.length > 0)
       this.#phantomOff = this.#add('phantom off', `48 V off on ${off.join(', ')}.`, [this.#mute], atDesk);
@@ -150,7 +151,7 @@ class TaskList {
         phantomOn && socketId !== null && this.#to.entryOf(sourceId) === entry,
     );
     if (on.length === 0) return;
-    const names = on.map(({ socketId }) => nameOfSocket(this.#to.sheet, socketId) ?? '');
+    const names = on.map(({ socketId }) => socketName(this.#to.sheet, socketId) ?? '');
     const plugged = on.flatMap(({ sourceId }) => this.#beforeCheck.get(sourceId) ?? []);
     const task = this.#add(
       'phantom on',
@@ -207,7 +208,7 @@ class TaskList {
       if (isAhead) continue;
       const kind: TaskKind =
         entry === 'kept' && !this.#beforeCheck.has(source.id) ? 'quick check' : 'line check';
-      const socket = nameOfSocket(this.#to.sheet, patch.socketId) ?? '';
+      const socket = socketName(this.#to.sheet, patch.socketId) ?? '';
       const task = this.#add(
         kind,
         `Check ${source.name} on ${socket}.`,
@@ -280,7 +281,7 @@ class TaskList {
     if (known !== undefined) return [known];
     const socketId = this.#from.plan.patches.find((it) => it.sourceId === source.id)?.socketId ?? null;
     if (socketId === null || !this.#isReplaced(socketId)) return [];
-    const name = nameOfSocket(this.#from.sheet, socketId) ?? '';
+    const name = socketName(this.#from.sheet, socketId) ?? '';
     const task = this.#add('unplug', `Pull ${source.name} out of ${name}.`, [this.#untouched()], {
       sourceId: source.id,
       socketId,
@@ -328,7 +329,7 @@ class TaskList {
   }
 
   #addPlugged(source: Source, socketId: Id): void {
-    const name = nameOfSocket(this.#to.sheet, socketId) ?? '';
+    const name = socketName(this.#to.sheet, socketId) ?? '';
     const old = this.#oldBySocket.get(socketId);
     const before = [
       this.#untouched(),

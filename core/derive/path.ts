@@ -3,6 +3,7 @@ import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Device, Id } from '../show/rig.ts';
 import { byId } from '../show/sheet-index.ts';
+import { socketOnBox } from '../show/socket-name.ts';
 import type { Cue, Derived, Subject } from './derived.ts';
 import { copyName } from './findings/say.ts';
 
@@ -154,7 +155,7 @@ function drawSources(drawing: Drawing, sheet: ActSheet, derived: Derived): void 
     const socket = sockets.get(input?.socketId ?? '');
     if (!socket) return;
     const phantom = derived.plan.patches[at]?.phantomOn ? '48 V on' : '48 V off';
-    const name = `${boxes.get(socket.boxId)?.name ?? ''}${socket.number}`;
+    const name = socketOnBox(boxes.get(socket.boxId), socket);
     drawing.link(here, drawing.node('socket', { id: socket.id, name }, phantom));
   });
 }

@@ -2,6 +2,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Socket } from '../show/rig.ts';
+import { socketName } from '../show/socket-name.ts';
 import type { Purpose } from '../show/words.ts';
 
 /** One line to be listened to at the line check. */
@@ -43,12 +44,11 @@ const farSocket = 100_000;
 function lineOf(sheet: ActSheet, plan: Plan, source: Source): CheckLine {
   const patch = plan.patches.find((it) => it.sourceId === source.id);
   const socket = sheet.sockets.find((it) => it.id === patch?.socketId) ?? null;
-  const box = sheet.boxes.find((it) => it.id === socket?.boxId);
   return {
     source,
     line: sheet.sources.indexOf(source) + 1,
     socket,
-    socketName: socket && box ? `${box.name}${socket.number}` : '',
+    socketName: socketName(sheet, socket?.id ?? null) ?? '',
     phantomOn: patch?.phantomOn ?? false,
     channels: plan.copies
       .flatMap(({ sourceId, purpose, channel }) =>

@@ -1,6 +1,6 @@
 import type { Act } from '../show/act.ts';
 import type { ActRun } from '../show/as-ran.ts';
-import { type Change, type Put, put } from '../show/change.ts';
+import { type Change, changeLabel, type Put, put } from '../show/change.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 import { changeoverBegan } from '../show/tick.ts';
@@ -42,7 +42,7 @@ export function moveOn(show: Show, { ends, comes }: Move, at: string, newId: () 
   if (comes && !clock)
     puts.push(put('ticks', { id: newId(), actId: comes.id, taskKey: changeoverBegan, doneAt: at }));
   const label = comes ? `${ends.name} is done, ${comes.name} comes` : `${ends.name} is done`;
-  return { label: label.slice(0, 200), put: puts, remove: [] };
+  return { label: changeLabel(label), put: puts, remove: [] };
 }
 
 const isClockOf = (tick: { actId: Id; taskKey: string }, actId: Id) =>
@@ -57,5 +57,5 @@ export function beginSet(show: Show, act: Act, at: string, newId: () => Id): Cha
     puts.push(
       put('actRuns', { id: run?.id ?? newId(), actId: act.id, beganAt: run?.beganAt ?? at, endedAt: null }),
     );
-  return { label: `${act.name} begins`.slice(0, 200), put: puts, remove: [] };
+  return { label: changeLabel(`${act.name} begins`), put: puts, remove: [] };
 }

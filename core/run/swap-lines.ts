@@ -1,6 +1,6 @@
 import type { Decision } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { type Change, put } from '../show/change.ts';
+import { type Change, changeLabel, put } from '../show/change.ts';
 import type { Id } from '../show/rig.ts';
 import type { CheckLine } from './lines-to-check.ts';
 
@@ -29,7 +29,7 @@ export function swapSockets(
     };
   };
   return {
-    label: `Swap the sockets of ${one.source.name} and ${other.source.name}`.slice(0, 200),
+    label: changeLabel(`Swap the sockets of ${one.source.name} and ${other.source.name}`),
     put: [
       put('decisions', decide(one, other.socket.id)),
       put('decisions', decide(other, one.socket.id)),

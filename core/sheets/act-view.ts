@@ -4,6 +4,7 @@ import type { Question } from '../rider/reading.ts';
 import type { Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Box, Device, Id, Output, Socket } from '../show/rig.ts';
+import { socketOnBox } from '../show/socket-name.ts';
 import type { Purpose } from '../show/words.ts';
 
 /** One line of an act with everything that a sheet may say of it. */
@@ -89,7 +90,7 @@ function viewLine(source: Source, at: number, derived: Derived, rows: Rows): Lin
     performer: rows.performerNames.get(source.performerId ?? '') ?? '',
     socket,
     box,
-    socketName: socket && box ? socketName(box, socket) : '',
+    socketName: socket && box ? socketOnBox(box, socket) : '',
     patch,
     gain: derived.gains[at] ?? null,
     channels,
@@ -112,8 +113,4 @@ function viewMix(mix: Mix, at: number, sheet: ActSheet, derived: Derived, rows: 
     level: derived.levels.find((it) => it.mixId === mix.id) ?? null,
     cue: derived.cues.find((it) => it.mixId === mix.id) ?? null,
   };
-}
-
-export function socketName(box: Box, socket: Socket): string {
-  return `${box.name}${socket.number}`;
 }

@@ -1,7 +1,8 @@
 import { entriesOfDay } from '../changeover/entries.ts';
 import type { Entry } from '../plan/day/problem.ts';
 import type { Box, Id, Socket } from '../show/rig.ts';
-import { type LineView, socketName } from './act-view.ts';
+import { socketOnBox } from '../show/socket-name.ts';
+import type { LineView } from './act-view.ts';
 import { cautions } from './cautions.ts';
 import { sheetOfDay } from './day-heading.ts';
 import type { DayView } from './day-view.ts';
@@ -52,7 +53,7 @@ function patchOfBox(
     };
   });
   return tableOf<Socket>(
-    [{ title: 'Socket', of: (socket) => socketName(box, socket) + reserved(socket) }, ...columns],
+    [{ title: 'Socket', of: (socket) => socketOnBox(box, socket) + reserved(socket) }, ...columns],
     sockets,
     { heading: `Box ${box.name}`, key: ({ id }) => id, empty: 'This box has no sockets.' },
   );

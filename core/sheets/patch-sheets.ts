@@ -1,6 +1,7 @@
 import type { Box, Socket } from '../show/rig.ts';
+import { socketOnBox } from '../show/socket-name.ts';
 import { longNotes, sheetOfAct } from './act-heading.ts';
-import { type ActView, type LineView, socketName } from './act-view.ts';
+import type { ActView, LineView } from './act-view.ts';
 import { cautions } from './cautions.ts';
 import { channelField, lineFields, lineKey, tickField } from './line-fields.ts';
 import type { Sheet } from './sheet.ts';
@@ -17,7 +18,7 @@ const ofLines = (say: (line: LineView) => string) => (view: SocketView) =>
     .join(' / ');
 
 const boxFields: Field<SocketView>[] = [
-  { title: 'Socket', of: ({ box, socket }) => socketName(box, socket) },
+  { title: 'Socket', of: ({ box, socket }) => socketOnBox(box, socket) },
   { title: 'Line', align: 'right', of: ofLines(({ line }) => String(line)) },
   { title: 'Source', grow: 2, of: (view) => ofLines(({ source }) => source.name)(view) || unused(view) },
   { title: 'Mic, DI', grow: 1, of: ofLines(pickUpText) },
@@ -32,7 +33,7 @@ const boxFields: Field<SocketView>[] = [
 function freeText(all: readonly SocketView[]): string {
   const [first, last] = [all[0], all.at(-1)];
   if (!first || !last) return 'This box has no sockets.';
-  return `Nothing is plugged here: ${socketName(first.box, first.socket)} to ${socketName(last.box, last.socket)} are free.`;
+  return `Nothing is plugged here: ${socketOnBox(first.box, first.socket)} to ${socketOnBox(last.box, last.socket)} are free.`;
 }
 
 function unused({ socket }: SocketView): string {

@@ -13,6 +13,11 @@ export type Change = {
   remove: { table: TableName; id: Id }[];
 };
 
+const longestLabel = 200;
+
+/** What the user did, no longer than a change may say it: names of rows may be as long as a label. */
+export const changeLabel = (text: string): string => text.slice(0, longestLabel);
+
 export type Put = { [T in TableName]: { table: T; row: RowOf<T> } }[TableName];
 
 const putVariants = tableNames.map((table) =>
@@ -20,7 +25,7 @@ const putVariants = tableNames.map((table) =>
 );
 
 export const Change = z.strictObject({
-  label: z.string().min(1).max(200),
+  label: z.string().min(1).max(longestLabel),
   put: z
     .array(z.discriminatedUnion('table', putVariants as unknown as [(typeof putVariants)[0]]))
     .max(100_000),

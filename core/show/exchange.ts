@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { findBrokenReferences } from './apply-change.ts';
 import { type BringBack, bringBack } from './bring-back.ts';
+import { changeLabel } from './change.ts';
 import { fieldOf, partOfShow } from './part-of-show.ts';
 import { references } from './references.ts';
 import type { Id } from './rig.ts';
@@ -50,7 +51,7 @@ export function changeOfImport(
   );
   const placed = { ...act, dayId: day.id, order: Math.min(last + 1, 100_000) };
   const rows = withNewIds(showFromRows({ ...document, acts: [placed] }), newId);
-  return bringBack(`Bring in ${act.name}`.slice(0, 200), show, emptyShow(), rows);
+  return bringBack(changeLabel(`Bring in ${act.name}`), show, emptyShow(), rows);
 }
 
 /** The references of a document that name nothing in it, as a sentence; null where it is whole. */

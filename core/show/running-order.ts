@@ -1,5 +1,5 @@
 import { Act } from './act.ts';
-import { type Change, put } from './change.ts';
+import { type Change, changeLabel, put } from './change.ts';
 import type { Id } from './rig.ts';
 
 /**
@@ -115,7 +115,7 @@ export function insertAct(
 
 /** Takes an act out of the show with all that is its own. The others keep their times. */
 export function dropAct(act: Act): Change {
-  return { label: `Drop ${act.name}`.slice(0, 200), put: [], remove: [{ table: 'acts', id: act.id }] };
+  return { label: changeLabel(`Drop ${act.name}`), put: [], remove: [{ table: 'acts', id: act.id }] };
 }
 
 const nothing: Change = { label: 'Running order', put: [], remove: [] };
@@ -127,5 +127,5 @@ function changeOf(before: readonly Act[], after: readonly Act[], label: string):
     const old = known.get(act.id);
     return !old || fields.some((field) => old[field] !== act[field]);
   });
-  return { label: label.slice(0, 200), put: changed.map((act) => put('acts', act)), remove: [] };
+  return { label: changeLabel(label), put: changed.map((act) => put('acts', act)), remove: [] };
 }

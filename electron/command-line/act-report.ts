@@ -1,6 +1,7 @@
 import type { Derived, Feed } from '../../core/derive/derived.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import type { Purpose } from '../../core/show/words.ts';
 import { copyWord } from './report-words.ts';
 
@@ -118,13 +119,12 @@ type Names = ReturnType<typeof namesOf>;
 
 function namesOf(sheet: ActSheet) {
   const named = (rows: readonly { id: Id; name: string }[]) => new Map(rows.map((row) => [row.id, row.name]));
-  const boxes = named(sheet.boxes);
   return {
     source: named(sheet.sources),
     performer: named(sheet.performers),
     device: named(sheet.devices),
     output: named(sheet.outputs),
     cueOutput: named(sheet.cueOutputs),
-    socket: new Map(sheet.sockets.map((it) => [it.id, `${boxes.get(it.boxId) ?? '?'}${it.number}`])),
+    socket: new Map(sheet.sockets.map(({ id }) => [id, socketName(sheet, id) ?? '?'])),
   };
 }

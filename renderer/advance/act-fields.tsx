@@ -16,7 +16,7 @@ export function ActFields({ act }: { act: Act }) {
   const text = words.advance;
   const set = (head: string, next: Act) =>
     change({
-      label: words.field.changed(head, act.name).slice(0, 200),
+      label: words.field.changed(head, act.name),
       put: [put('acts', next)],
       remove: [],
     });

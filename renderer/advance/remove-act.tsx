@@ -22,7 +22,7 @@ export function RemoveAct({ act }: { act: Act }) {
               type="button"
               onClick={() => {
                 change({
-                  label: words.common.removeRow(act.name).slice(0, 200),
+                  label: words.common.removeRow(act.name),
                   put: [],
                   remove: [{ table: 'acts', id: act.id }],
                 });

@@ -56,7 +56,7 @@ export function riderChange(
   const acts = added ? [put('acts', added)] : [];
   return {
     change: {
-      label: words.advance.imported(rider.fileName).slice(0, longestName),
+      label: words.advance.imported(rider.fileName),
       put: [...acts, put('riders', rider), ...answerRows(rider.id, answers), ...rows.put],
       remove: rows.remove,
     },

@@ -36,7 +36,7 @@ export function teachChange(
 }
 
 export function forgetChange(show: Show, word: OwnWord): Change {
-  const label = words.advance.forgetOf(word.words).slice(0, 200);
+  const label = words.advance.forgetOf(word.words);
   return withReadings(show, word, { label, put: [], remove: [{ table: 'ownWords', id: word.id }] });
 }
 

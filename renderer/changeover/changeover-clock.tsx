@@ -106,7 +106,7 @@ function People({ day }: { day: Day }) {
     const next = Day.safeParse({ ...day, crewSize: day.crewSize + by });
     if (next.success)
       change({
-        label: words.field.changed(text.people, day.name).slice(0, 200),
+        label: words.field.changed(text.people, day.name),
         put: [put('days', next.data)],
         remove: [],
       });

@@ -41,16 +41,16 @@ function toggled(
   now: Date,
   label: { on: string; off: string },
 ): Change {
-  if (tick) return { label: label.off.slice(0, 200), put: [], remove: [{ table: 'ticks', id: tick.id }] };
+  if (tick) return { label: label.off, put: [], remove: [{ table: 'ticks', id: tick.id }] };
   const row: Tick = { id: newId(), actId: act.id, taskKey, doneAt: now.toISOString() };
-  return { label: label.on.slice(0, 200), put: [put('ticks', row)], remove: [] };
+  return { label: label.on, put: [put('ticks', row)], remove: [] };
 }
 
 /** Takes all ticks of tasks away; the clock runs on. */
 export function clearTicks(ticks: ReadonlyMap<string, Tick>, act: Act): Change {
   const tasks = [...ticks.values()].filter((tick) => tick.taskKey !== changeoverBegan);
   return {
-    label: words.changeover.clearLabel(act.name).slice(0, 200),
+    label: words.changeover.clearLabel(act.name),
     put: [],
     remove: tasks.map(({ id }) => ({ table: 'ticks', id })),
   };

@@ -1,8 +1,8 @@
 import { type Act, Source } from '../../core/show/act.ts';
 import { put } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { CheckedField } from '../parts/checked-field.tsx';
-import { socketName } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
@@ -121,7 +121,7 @@ function StageField({
     const next = Source.safeParse({ ...source, [field]: typed.trim() });
     if (!next.success) return words.field.tooLong('200');
     change({
-      label: words.field.changed(label, `${source.name}, ${act.name}`).slice(0, 200),
+      label: words.field.changed(label, `${source.name}, ${act.name}`),
       put: [put('sources', next.data)],
       remove: [],
     });

@@ -35,7 +35,7 @@ export function DaySettings({ day }: { day: Day }) {
             checked={rig.channelsInUsualOrder}
             onChange={({ target }) =>
               change({
-                label: words.field.changed(text.channelsInUsualOrder, rig.name).slice(0, 200),
+                label: words.field.changed(text.channelsInUsualOrder, rig.name),
                 put: [put('rigs', { ...rig, channelsInUsualOrder: target.checked })],
                 remove: [],
               })

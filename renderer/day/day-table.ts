@@ -1,7 +1,7 @@
 import type { DayPatch } from '../../core/plan/day/day-patch.ts';
 import type { Entry } from '../../core/plan/day/problem.ts';
 import type { Box, Id, Socket } from '../../core/show/rig.ts';
-import { socketName } from '../parts/names.ts';
+import { socketName, socketOnBox } from '../../core/show/socket-name.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 
 /** What stands in a socket during an act, and how it comes there. */
@@ -31,7 +31,7 @@ export function dayTable(acts: readonly ActOnScreen[], shown: DayPatch, now: Day
     const box = boxes.get(socket.boxId);
     if (!box) return [];
     const cells = bySocket.map((ofAct) => ofAct.get(socket.id) ?? null);
-    return [{ socket, box, name: `${box.name}${socket.number}`, cells }];
+    return [{ socket, box, name: socketOnBox(box, socket), cells }];
   });
 }
 

@@ -2,7 +2,7 @@ import type { Decision } from '../../core/show/act.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { type Change, put } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
-import { socketName } from '../parts/names.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { newId } from '../state/new-id.ts';
 import { words } from '../wording/words.ts';
 
@@ -21,7 +21,7 @@ export function lockToSocket(sheet: ActSheet, sourceId: Id, socketId: Id): Chang
     socketId,
   };
   return {
-    label: words.day.lockLabel(nameOf(sheet, sourceId), socketName(sheet, socketId) ?? '').slice(0, 200),
+    label: words.day.lockLabel(nameOf(sheet, sourceId), socketName(sheet, socketId) ?? ''),
     put: [put('decisions', row)],
     remove: more.map(({ id }) => ({ table: 'decisions', id })),
   };
@@ -30,7 +30,7 @@ export function lockToSocket(sheet: ActSheet, sourceId: Id, socketId: Id): Chang
 /** Opens the lock. The line stays where it is until somebody moves it. */
 export function openLock(sheet: ActSheet, sourceId: Id): Change {
   return {
-    label: words.day.openLabel(nameOf(sheet, sourceId)).slice(0, 200),
+    label: words.day.openLabel(nameOf(sheet, sourceId)),
     put: decisionsOn(sheet, sourceId).map((row) => put('decisions', { ...row, locked: false })),
     remove: [],
   };

@@ -229,7 +229,7 @@ function ActChecks({ act }: { act: Act }) {
 }
 
 const changeAct = (label: string, act: Act): Change => ({
-  label: words.field.changed(label, act.name).slice(0, 200),
+  label: words.field.changed(label, act.name),
   put: [put('acts', act)],
   remove: [],
 });

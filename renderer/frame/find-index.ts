@@ -1,9 +1,10 @@
 import type { FoundInArchive } from '../../core/contract/archive.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { type BindingId, handledBindings } from '../keys/bindings.ts';
 import { folded } from '../parts/folded.ts';
-import { mixNumber, socketName, whoHears } from '../parts/names.ts';
+import { mixNumber, whoHears } from '../parts/names.ts';
 import { actOnScreen } from '../state/derive-cache.ts';
 import type { View } from '../state/view-store.ts';
 import { words } from '../wording/words.ts';

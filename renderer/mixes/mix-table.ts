@@ -2,9 +2,10 @@ import type { Feed, Finding } from '../../core/derive/derived.ts';
 import type { PlannedCopy, PlannedMix } from '../../core/plan/plan.ts';
 import type { Mix, Source } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { factsOfKind } from '../../core/show/source-kinds.ts';
 import { folded } from '../parts/folded.ts';
-import { socketName, whoHears } from '../parts/names.ts';
+import { whoHears } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { type FindingPlaces, findingPlaces } from '../state/finding-places.ts';
 

@@ -1,9 +1,9 @@
 import type { Source } from '../../core/show/act.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { type Purpose, purposes } from '../../core/show/words.ts';
 import { CheckedField } from '../parts/checked-field.tsx';
 import { CopyMark } from '../parts/copy-mark.tsx';
 import { DecisionChoice } from '../parts/decision-field.tsx';
-import { socketName } from '../parts/names.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';

@@ -4,13 +4,6 @@ import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { words } from '../wording/words.ts';
 
-/** The name of a socket as it is written on the box: "A3"; null for no socket or one that is gone. */
-export function socketName(sheet: Pick<ActSheet, 'boxes' | 'sockets'>, socketId: Id | null): string | null {
-  const socket = sheet.sockets.find((it) => it.id === socketId);
-  const box = socket && sheet.boxes.find((it) => it.id === socket.boxId);
-  return socket && box ? `${box.name}${socket.number}` : null;
-}
-
 /** The number of a mix on its act's list, from 1. */
 export function mixNumber(sheet: ActSheet, mixId: Id): number {
   return sheet.mixes.findIndex((mix) => mix.id === mixId) + 1;

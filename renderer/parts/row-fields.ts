@@ -76,15 +76,15 @@ export function columnMaker<T extends TableName>({ table, change, nameOf }: Make
   type Row = RowOf<T>;
   const commit = (row: Row, head: string, next: Row) =>
     change({
-      label: words.field.changed(head, nameOf(row)).slice(0, 200),
+      label: words.field.changed(head, nameOf(row)),
       put: [put(table, next)],
       remove: [],
     });
   const add = (row: Row) =>
-    change({ label: words.common.addOf(nameOf(row)).slice(0, 200), put: [put(table, row)], remove: [] });
+    change({ label: words.common.addOf(nameOf(row)), put: [put(table, row)], remove: [] });
   const remove = (row: Row) =>
     change({
-      label: words.common.removeRow(nameOf(row)).slice(0, 200),
+      label: words.common.removeRow(nameOf(row)),
       put: [],
       remove: [{ table, id: row.id }],
     });

@@ -21,7 +21,7 @@ export function useRowFields() {
     onCommit: (text) => {
       const outcome = withField(table, row, field, kind, text);
       if ('why' in outcome) return outcome.why;
-      const label = words.field.changed(head, called).slice(0, 200);
+      const label = words.field.changed(head, called);
       change({ label, put: [put(table, outcome.row)], remove: [] });
       return null;
     },

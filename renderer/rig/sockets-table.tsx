@@ -1,3 +1,4 @@
+import { socketOnBox } from '../../core/show/socket-name.ts';
 import { columnMaker } from '../parts/row-fields.ts';
 import { SheetTable } from '../parts/sheet-table.tsx';
 import { useHere } from '../state/here.tsx';
@@ -15,7 +16,7 @@ export function SocketsTable({ rig }: RigTableProps) {
     .sort(
       (a, b) => (boxes.get(a.boxId)?.order ?? 0) - (boxes.get(b.boxId)?.order ?? 0) || a.number - b.number,
     );
-  const nameOf = (socket: (typeof rows)[number]) => `${boxes.get(socket.boxId)?.name ?? ''}${socket.number}`;
+  const nameOf = (socket: (typeof rows)[number]) => socketOnBox(boxes.get(socket.boxId), socket);
   const { field } = columnMaker({ table: 'sockets', change, nameOf });
   return (
     <div className="rig-long">

@@ -13,8 +13,6 @@ import { words } from '../wording/words.ts';
 
 /** What is kept while an act runs, as changes. None of them touches the plan. */
 
-const labelled = (label: string) => label.slice(0, 200);
-
 /** Keeps what was heard of a line. `cameSourceId`: of a swapped one, what came in its place. */
 export function keepResult(
   sheet: ActSheet,
@@ -25,7 +23,7 @@ export function keepResult(
 ): Change {
   const row = { id: newId(), actId: sheet.act.id, sourceId: source.id, found, cameSourceId };
   return {
-    label: labelled(words.show.resultLabel(source.name, words.show.found[found])),
+    label: words.show.resultLabel(source.name, words.show.found[found]),
     put: [put('lineResults', { ...row, foundAt: now.toISOString() })],
     remove: [],
   };
@@ -56,7 +54,7 @@ export function keepLevel(
   );
   const level = words.show.db(levelText(levelDb));
   return {
-    label: labelled(words.show.levelLabel(whoHears(sheet, mix), source.name, level)),
+    label: words.show.levelLabel(whoHears(sheet, mix), source.name, level),
     put: [put('ranLevels', row)],
     remove: [],
   };
@@ -67,12 +65,12 @@ export type NoteAbout = Pick<RunNote, 'mixId' | 'sourceId'>;
 
 export function keepNote(sheet: ActSheet, about: NoteAbout, text: string, now: Date): Change {
   const row = { id: newId(), actId: sheet.act.id, ...about, text, notedAt: now.toISOString() };
-  return { label: labelled(words.show.noteDone(text)), put: [put('runNotes', row)], remove: [] };
+  return { label: words.show.noteDone(text), put: [put('runNotes', row)], remove: [] };
 }
 
 export function removeNote({ id, text }: RunNote): Change {
   return {
-    label: labelled(words.show.noteRemoved(text)),
+    label: words.show.noteRemoved(text),
     put: [],
     remove: [{ table: 'runNotes', id }],
   };

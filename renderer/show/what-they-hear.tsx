@@ -5,10 +5,11 @@ import { type HeardNow, heardNow, ranLevelsOf, steppedDb } from '../../core/run/
 import type { Mix } from '../../core/show/act.ts';
 import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
+import { socketName } from '../../core/show/socket-name.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { CopyMark } from '../parts/copy-mark.tsx';
 import { levelText } from '../parts/format.ts';
-import { busText, deviceText, outputText, socketName, whoHears } from '../parts/names.ts';
+import { busText, deviceText, outputText, whoHears } from '../parts/names.ts';
 import { SeverityMark } from '../parts/severity-mark.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';

@@ -100,7 +100,7 @@ function withRow<T extends { id: Id }>(rows: readonly T[], id: Id, make: (row: T
 }
 
 function changeOf(label: string, puts: readonly (Put | null)[]): Change {
-  return { label: label.slice(0, 200), put: puts.filter((it) => it !== null), remove: [] };
+  return { label, put: puts.filter((it) => it !== null), remove: [] };
 }
 
 const keptM = (m: number | undefined) =>

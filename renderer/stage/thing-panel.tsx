@@ -129,7 +129,7 @@ function PatternField({ open, thing }: { open: ActOnScreen; thing: StageThing })
   if (!source) return null;
   const choose = (value: string) => {
     const pattern = micPatterns.find((it) => it === value) ?? null;
-    const label = text.did.pattern(thing.name).slice(0, 200);
+    const label = text.did.pattern(thing.name);
     change({ label, put: [put('sources', { ...source, pattern })], remove: [] });
   };
   return (

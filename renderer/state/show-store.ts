@@ -1,7 +1,7 @@
 import type { Changed, Push, Standing } from '../../core/contract/contract.ts';
 import type { Problem } from '../../core/contract/problem.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
-import type { Change } from '../../core/show/change.ts';
+import { type Change, changeLabel } from '../../core/show/change.ts';
 import { emptyShow, type Rows, type Show, showFromRows } from '../../core/show/show.ts';
 import type { Answer, Connection } from '../connection.ts';
 import { words } from '../wording/words.ts';
@@ -70,9 +70,10 @@ export class ShowStore {
 
   readonly state = (): ShowState => this.#state;
 
-  /** Shows a change at once and sends it. */
-  readonly change = (change: Change): void => {
-    if (change.put.length + change.remove.length === 0) return;
+  /** Shows a change at once and sends it, its label cut to what is kept. */
+  readonly change = (made: Change): void => {
+    if (made.put.length + made.remove.length === 0) return;
+    const change = { ...made, label: changeLabel(made.label) };
     this.#steps.push({ do: 'change', change });
     this.#set({ show: applyChange(this.#state.show, change), problem: null });
     void this.#send();

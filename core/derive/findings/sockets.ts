@@ -3,6 +3,7 @@ import type { Source } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
+import { socketOnBox } from '../../show/socket-name.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
@@ -144,7 +145,7 @@ export const socketFindings: readonly FindingRule[] = [
 export function socketName(facts: ActFacts, id: Id): string {
   const socket = facts.socketById.get(id);
   const box = socket && facts.index.boxById.get(socket.boxId);
-  return socket && box ? `${box.name}${socket.number}` : 'that is not in the rig';
+  return socket && box ? socketOnBox(box, socket) : 'that is not in the rig';
 }
 
 const sourcesBySocket = remembered((facts: ActFacts): Map<Id, Source[]> => {

@@ -1,5 +1,5 @@
 import type { Copy, Decision } from '../../show/act.ts';
-import { type Change, type Put, put } from '../../show/change.ts';
+import { type Change, changeLabel, type Put, put } from '../../show/change.ts';
 import type { Id } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
 import type { Purpose } from '../../show/words.ts';
@@ -18,7 +18,7 @@ export function changeFromDayPlan(show: Show, plan: DayPlan, newId: () => Id): C
     const planned = plan.layers[name];
     if (planned.proof !== 'no plan') rows.add(name, planned);
   }
-  return { label: `Take the day plan of ${day}`.slice(0, 200), put: rows.put, remove: rows.remove };
+  return { label: changeLabel(`Take the day plan of ${day}`), put: rows.put, remove: rows.remove };
 }
 
 type Place = { rowId: Id; slotIds: (Id | null)[]; numbers: number[] };

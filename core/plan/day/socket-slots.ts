@@ -1,6 +1,7 @@
 import type { ActSheet } from '../../show/act-sheet.ts';
 import { phantomBankOf } from '../../show/phantom-bank.ts';
 import type { Box, Id, Socket } from '../../show/rig.ts';
+import { socketOnBox } from '../../show/socket-name.ts';
 import type { Layer, Slot, SlotGroup } from './problem.ts';
 
 /** Sockets to which the engineer locked a line in any of the acts. */
@@ -24,7 +25,7 @@ export function socketSlots(boxes: Box[], sockets: Socket[], locked: ReadonlySet
     group,
     id: socket.id,
     number: socket.number,
-    name: `${box.name}${socket.number}`,
+    name: socketOnBox(box, socket),
     bank: place * banksInABox + phantomBankOf(box, socket),
     pairedWith: -1,
   });

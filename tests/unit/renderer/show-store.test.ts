@@ -12,6 +12,7 @@ class SmallService {
   show: Show = smallFestival();
   revision = 0;
   refuse: { code: string; what: string; todo: string } | null = null;
+  labels: string[] = [];
   /** Does the work, but cuts the wire before the answer. */
   losesNextAnswer = false;
   isReached = true;
@@ -58,6 +59,7 @@ class SmallService {
       this.#heard?.frame({ id, ok: false, problem: this.refuse });
     } else {
       const { change } = input as { change: Change };
+      this.labels.push(change.label);
       this.show = applyChange(this.show, change);
       this.revision++;
       if (!this.losesNextAnswer) done({ standing: this.#standing() });
@@ -102,6 +104,15 @@ describe('a change', () => {
     await settled();
     expect(store.state().saving).toBe('saved');
     expect(nameOf(service.show)).toBe('New name');
+  });
+
+  test('of a row with a very long name says as much of it as a change may say', async () => {
+    const { store, service } = openStore();
+    await settled();
+    store.change({ ...rename('New name'), label: `Rename to ${'very '.repeat(60)}long` });
+    await settled();
+    expect(nameOf(service.show)).toBe('New name');
+    expect(service.labels.at(-1)).toHaveLength(200);
   });
 
   test('that is refused is taken back with the sentence that says why', async () => {
