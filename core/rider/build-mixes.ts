@@ -121,7 +121,8 @@ function readDevice(written: string, work: Pick<Work, 'tongue'>): ReadDevice {
     for (const sense of hit.senses.slice(0, 1)) {
       if (sense.subject === 'device') device.kind ??= sense.meaning as DeviceKind;
       if (sense.subject === 'format') device.format ??= sense.meaning as Format;
-      if (sense.subject === 'owner') device.own ??= sense.meaning === 'band';
+      // A word that is only nearly one for whose the device is may as well be another.
+      if (sense.subject === 'owner' && hit.certainty === 1) device.own ??= sense.meaning === 'band';
       if (sense.subject === 'elsewhere') {
         device.elsewhere = true;
         device.own ??= true;

@@ -416,17 +416,16 @@ function findNumberColumn(block: Block, lines: readonly Line[]): void {
   if (best && best[1] * 2 > lines.length * 0.6) block.roles.set(best[0], 'channel');
 }
 
-/** The cells of a line by what their columns hold. Columns of plain text are matched by their nearest heading. */
+/** The cells of a line by what their columns hold. */
 export function cellsByRole(
   line: Line,
   block: Block,
 ): { byRole: Map<ColumnRole | 'detail', string>; matrix: MatrixCell[] } {
   const byRole = new Map<ColumnRole | 'detail', string>();
   const matrix: MatrixCell[] = [];
-  const columns = [...block.roles.keys(), ...block.matrix.map((it) => it.column)].sort((a, b) => a - b);
   for (const cell of line.cells) {
     if (cell.column < block.from || cell.column > block.to) continue;
-    const column = line.loose ? nearestColumn(columns, cell.column) : cell.column;
+    const column = columnUnder(block, line, cell);
     const role = block.roles.get(column);
     const heading = block.matrix.find((it) => it.column === column)?.heading;
     if (heading !== undefined) matrix.push({ column, heading, text: cell.text });
@@ -452,6 +451,13 @@ function isBeyondWishes(block: Block, column: number): boolean {
 /** A column without a heading right of the source holds what the source's cell leaves out: "in", "L", "2". */
 function isBesideSource(block: Block, column: number): boolean {
   return block.kind === 'inputs' && block.roles.get(column - 1) === 'source' && !block.roles.has(column);
+}
+
+/** The column of a table that a cell stands in. Columns of plain text are matched by their nearest heading. */
+export function columnUnder(block: Block, line: Line, cell: Cell): number {
+  if (!line.loose) return cell.column;
+  const columns = [...block.roles.keys(), ...block.matrix.map((it) => it.column)].sort((a, b) => a - b);
+  return nearestColumn(columns, cell.column);
 }
 
 function nearestColumn(columns: readonly number[], place: number): number {

@@ -10,6 +10,7 @@ import {
   mixWords,
   playerWords,
   positionWords,
+  sharingWords,
   thingWords,
   verbWords,
   wishWords,
@@ -94,9 +95,10 @@ export function isDevice(text: string, walk: Walk): boolean {
     .replace(forBoth, ' ')
     .replace(onOneMix, ' ')
     .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
-  const tokens = tokenize(plain).filter((token) => token.kind !== 'mark');
+  const told = withoutSharing(plain, walk);
+  const tokens = tokenize(told).filter((token) => token.kind !== 'mark' && !isFiller(token.text));
   // A word that is only nearly one for whose the device is ("Sable", "salle") may as well be a name.
-  const hits = findHits(mixWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names).filter(
+  const hits = findHits(mixWords, tokenize(told), walk.tongue.spoken, walk.tongue.names).filter(
     (hit) => hit.certainty === 1 || hit.senses[0]?.subject !== 'owner',
   );
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
@@ -109,6 +111,27 @@ export function isDevice(text: string, walk: Walk): boolean {
   );
   return telling && (isNamed ? covered * 2 >= tokens.length : covered >= tokens.length);
 }
+
+/** "They share a wedge": the words that say that several hear one mix left out. */
+function withoutSharing(text: string, walk: Walk): string {
+  const tokens = tokenize(text);
+  const hits = findHits(sharingWords, tokens, walk.tongue.spoken, walk.tongue.names).filter(
+    (hit) => hit.certainty === 1,
+  );
+  let told = '';
+  let from = 0;
+  for (const hit of hits) {
+    told += text.slice(from, tokens[hit.from]?.start ?? 0);
+    from = tokens[hit.to - 1]?.end ?? from;
+  }
+  return told + text.slice(from);
+}
+
+/** Words between the words of a device that say nothing of it. */
+const isFiller = (word: string) =>
+  /^(?:an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
+    word,
+  );
 
 /** Nothing but words for devices, as "drum fill": no wish for drums. */
 function isWhollyDevice(text: string, walk: Walk): boolean {
@@ -127,6 +150,12 @@ export function isWish(facts: PieceFacts, text: string): boolean {
 /** "We also need ...": the band speaks, no listener is named. */
 export const speaksOfUs = (text: string) =>
   /^(?:we|i|you|they|our|please|also|wir|unser[en]?|notre|nuestr[oa]s?|nostr[oa]|il nostro|onze|noss[oa]|ihr|bitte|nous|vous|nosotros|noi|wij|n[oó]s)\s/i.test(
+    text,
+  );
+
+/** "If there is a wedge to spare, ...": a wish under a condition is no mix yet. */
+export const isConditional = (text: string) =>
+  /^(?:if|in case|should there be|falls|wenn|sofern|solange|si|s['’]il|au cas où|en caso|siempre que|se|qualora|als er|indien|mocht(?:en)?|caso)\s+(?!possible|möglich|possibile|possível|posible|mogelijk)/i.test(
     text,
   );
 

@@ -4,7 +4,9 @@ import { type FoundMix, foundMix, isFull, mostMixes, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
+import { withPlainHead } from './mix-heads.ts';
 import {
+  isConditional,
   isDevice,
   isWish,
   leadingLabel,
@@ -217,18 +219,19 @@ export function takeMixText(walk: Walk, line: Line): boolean {
 function takeListedMix(walk: Walk, line: Line): boolean {
   const bare = line.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
   const numbered = numberedText(bare);
-  const text = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
+  const told = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
+  const text = withPlainHead(told, walk);
   if (text.split(' ').length > 40 && !/:/.test(text)) return false;
-  const counts = numbered !== null && text === bare;
+  const counts = numbered !== null && told === bare;
   if (counts) return false;
-  if (speaksOfUs(text) || wishesThing(text, walk)) return false;
+  if (speaksOfUs(text) || isConditional(text) || wishesThing(text, walk)) return false;
   const headed = deviceHead(text, walk);
   if (headed) {
     pushMix(walk, line, { ...headed, ...labelOf(null, [], headed), label: headed.label });
     return true;
   }
   const pieces = readMixPieces(text, walk);
-  const told = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
+  const tells = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
   if (isContinuation(pieces) && !numbered) {
     const above = walk.found.mixes.at(-1);
     if (!above) return false;
@@ -239,11 +242,11 @@ function takeListedMix(walk: Walk, line: Line): boolean {
     return true;
   }
   if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;
-  if (!told && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
+  if (!tells && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
   if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
   pushMix(walk, line, {
     ...pieces,
-    ...labelOf(null, numbered && text !== bare ? numbered.numbers : [], pieces),
+    ...labelOf(null, numbered && told !== bare ? numbered.numbers : [], pieces),
   });
   return true;
 }

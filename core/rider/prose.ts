@@ -1,14 +1,15 @@
 import { isFull, mostMixes, mostPerformers, note } from './draft.ts';
-import { findHits, lookUp } from './lexicon.ts';
+import { findHits } from './lexicon.ts';
 import { looksLikeName, performersInBrackets } from './line-up.ts';
 import type { Line } from './lines.ts';
+import { listenerOf, namesListener, plainHead, withPlainHead } from './mix-heads.ts';
 import {
+  isConditional,
   isDevice,
   isWish,
   type MixPieces,
   pieceFacts,
   readMixPieces,
-  speaksOfUs,
   splitAtVerb,
   takeTail,
   wishesThing,
@@ -16,7 +17,7 @@ import {
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
-import { mixWords, playerWords, verbWords } from './vocabulary.ts';
+import { mixWords, verbWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
 /** Sentences of a mail: who plays, who wishes what, what all listen through. What says none of it is set aside,
@@ -69,7 +70,8 @@ function goesOn(walk: Walk, line: Line, sentence: string): boolean {
 }
 
 function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
-  const text = withoutTitle(sentence.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk);
+  const text = withPlainHead(withoutTitle(sentence.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk), walk);
+  if (isConditional(text)) return false;
   if (takeGeneralDevice(walk, line, text)) return true;
   if (takeWishSentence(walk, line, text)) return true;
   const players = performersInBrackets(text, walk);
@@ -123,7 +125,7 @@ function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
   const verb = splitAtVerb(text, walk);
   const colon = verb ? null : /^([^:]{2,40}):\s+(.+)$/.exec(text);
   const listens = verb || colon ? null : splitAtListening(text, walk);
-  const head = verb?.head ?? colon?.[1] ?? listens?.head;
+  const head = (verb ? plainHead(verb.head, walk) : null) ?? colon?.[1] ?? listens?.head;
   const tail = verb?.tail ?? colon?.[2] ?? listens?.tail;
   if (!head || !tail) return false;
   const using = verb ? splitAtListening(head, walk) : null;
@@ -191,16 +193,6 @@ function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
   note(walk.found, line.at, 'understood', '');
 }
 
-const listenerOf = (text: string) =>
-  tidy(
-    text
-      .replace(/\([^)]*\)/g, ' ')
-      .replace(
-        /^(?:and|und|et|y|e|en|our|the|unser[e]?|notre|nuestr[oa]|il|la|le|el|de|der|die|das|o|a|also|only|den|het|il nostro|la nostra)\s+/i,
-        '',
-      ),
-  );
-
 function splitAtListening(text: string, walk: Walk): { head: string; tail: string } | null {
   const tokens = tokenize(text);
   const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
@@ -210,26 +202,6 @@ function splitAtListening(text: string, walk: Walk): { head: string; tail: strin
   if (start === undefined) return null;
   return { head: tidy(text.slice(0, start)), tail: tidy(text.slice(start)) };
 }
-
-/** A performer's name, a player's role or a word for one of the band. */
-function namesListener(text: string, walk: Walk): boolean {
-  const plain = listenerOf(text);
-  if (plain === '' || plain.split(' ').length > 4) return false;
-  if (speaksOfUs(`${plain} `)) return false;
-  if (tokenize(plain).some((token) => walk.tongue.names.has(token.text))) return true;
-  const name = readSourceName(plain, walk.tongue);
-  if (name.stem !== null && name.unknown.length === 0) return true;
-  return (
-    isPlayerWord(plain, walk) ||
-    (looksLikeName(plain, walk) &&
-      plain.split(' ').length === 1 &&
-      !/^(?:we|i|you|please|wir|bitte|nous|je|ich|noi|nos|yo|io|ik|wij|eu|monitors?|monitoring|mixes?|note|notes|info|important|power|strom|stage|pa|foh|light|licht|this|there|it|they|he|she|everyone)$/i.test(
-        plain,
-      ))
-  );
-}
-
-const isPlayerWord = (text: string, walk: Walk) => lookUp(playerWords, text, walk.tongue.spoken) !== null;
 
 /** "Noor sings and plays guitar." */
 function takePlayer(walk: Walk, line: Line, text: string): boolean {

@@ -6,6 +6,7 @@ import { amounts, hedges } from './words/amounts.ts';
 import { counts } from './words/counts.ts';
 import { deviceWords, elsewhereWords, formatWords, mixLabels } from './words/devices.ts';
 import { headerWords } from './words/headers.ts';
+import { joints, sharing } from './words/mix-heads.ts';
 import { alternatives, ownership } from './words/ownership.ts';
 import { parts } from './words/parts.ts';
 import { phantomWords, pickUps } from './words/pick-ups.ts';
@@ -37,6 +38,8 @@ export const mixWords = lexicon({
   owner: ownership,
   position: positions,
 });
+export const headWords = lexicon({ sharing, joint: joints });
+export const sharingWords = lexicon({ sharing });
 export const labelWords = lexicon({ label: mixLabels });
 export const wishWords = lexicon({
   mark: wishMarks,

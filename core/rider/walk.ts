@@ -10,6 +10,7 @@ import { legendIn } from './legend.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
+import { settleMixColumns } from './mix-columns.ts';
 import { leadingLabel } from './mix-pieces.ts';
 import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { numberedText } from './numbers.ts';
@@ -162,6 +163,7 @@ function takeHead(walk: Walk, line: Line): number {
   const below = lines.slice(at + taken, at + taken + 80);
   const previous = walk.blocks;
   walk.blocks = blocksOfHead(head, below, walk.section, tongue);
+  for (const block of walk.blocks) settleMixColumns(block, below, walk);
   const repeated =
     previous.length === walk.blocks.length &&
     previous.every((block, index) => block.kind === walk.blocks[index]?.kind);
