@@ -1,4 +1,5 @@
 import { once } from './once.ts';
+import { type Spoken, type TaughtWord, taughtAt } from './taught-words.ts';
 import { fold, type Token, tokenize } from './text.ts';
 import { type Language, languages, type WordTable } from './words/table.ts';
 
@@ -19,6 +20,8 @@ export type Hit<Subject extends string, Meaning extends string> = {
 
 /** Words of several tables, ready to be looked up. */
 export type Lexicon<Subject extends string, Meaning extends string> = {
+  /** Names of the tables. */
+  subjects: ReadonlySet<string>;
   senses: ReadonlyMap<string, Sense<Subject, Meaning>[]>;
   /** Every single word that occurs in a phrase, for misspellings and compounds. */
   tokens: ReadonlySet<string>;
@@ -45,6 +48,7 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
   const misspellings = once(() => misspellingIndex(known().tokens));
   const skeletons = once(() => skeletonIndex(sourcesOf(known())));
   return {
+    subjects: new Set(Object.keys(tables)),
     get senses() {
       return known().senses;
     },
@@ -115,11 +119,7 @@ function spellings(list: string): string[] {
 /** Short words of another language are too easily something else: they count only in that language's riders. */
 const shortWord = 3;
 
-function usable(
-  sense: { languages: ReadonlySet<Language> },
-  key: string,
-  spoken: ReadonlySet<Language>,
-): boolean {
+function usable(sense: { languages: ReadonlySet<Language> }, key: string, spoken: Spoken): boolean {
   if (key.length > shortWord || sense.languages.has('trade') || sense.languages.has('en')) return true;
   return [...sense.languages].some((language) => spoken.has(language));
 }
@@ -128,9 +128,11 @@ function usable(
 export function lookUp<S extends string, M extends string>(
   words: Lexicon<S, M>,
   text: string,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): Sense<S, M>[] | null {
   const tokens = tokenize(text);
+  const own = taughtHit(words, tokens, 0, spoken);
+  if (own?.to === tokens.length) return own.senses;
   const key =
     tokens
       .filter((token) => token.kind !== 'mark' || token.text === '#')
@@ -144,7 +146,7 @@ export function lookUp<S extends string, M extends string>(
 export function findHits<S extends string, M extends string>(
   words: Lexicon<S, M>,
   tokens: readonly Token[],
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
   names: ReadonlySet<string> = new Set(),
 ): Hit<S, M>[] {
   const hits: Hit<S, M>[] = [];
@@ -153,19 +155,39 @@ export function findHits<S extends string, M extends string>(
   );
   let at = 0;
   while (at < tokens.length) {
-    const hit = longestHit(words, tokens, corrected, at, spoken);
+    const hit = taughtHit(words, tokens, at, spoken) ?? longestHit(words, tokens, corrected, at, spoken);
     if (hit) hits.push(hit);
     at = hit ? hit.to : at + 1;
   }
   return hits;
 }
 
+/** What the engineer taught goes before what the tables say. */
+function taughtHit<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  tokens: readonly Token[],
+  at: number,
+  spoken: Spoken,
+): Hit<S, M> | null {
+  // Lines by their names are heard where groups are: both are many lines at once.
+  const found = taughtAt(spoken, tokens, at, (of) => words.subjects.has(of === 'lines' ? 'group' : of));
+  return found && { senses: sensesOf(found.word), from: at, to: found.to, certainty: 1 };
+}
+
+function sensesOf<S extends string, M extends string>({ of, kind }: TaughtWord): Sense<S, M>[] {
+  const sense = (subject: string, meaning: string) =>
+    ({ subject, meaning, languages: everyLanguage }) as unknown as Sense<S, M>;
+  return of === 'lines' ? [sense('lines', kind), sense('group', 'lines')] : [sense(of, kind)];
+}
+
+const everyLanguage: ReadonlySet<Language> = new Set(languages);
+
 function longestHit<S extends string, M extends string>(
   words: Lexicon<S, M>,
   tokens: readonly Token[],
   corrected: readonly Corrected[],
   at: number,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): Hit<S, M> | null {
   let best: Hit<S, M> | null = null;
   let key = '';
@@ -195,7 +217,7 @@ function singularHit<S extends string, M extends string>(
   words: Lexicon<S, M>,
   corrected: readonly Corrected[],
   at: number,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): Hit<S, M> | null {
   const word = corrected[at];
   if (!word || !words.tokens.has(word.text)) return null;
@@ -214,7 +236,7 @@ function compoundHit<S extends string, M extends string>(
   tokens: readonly Token[],
   corrected: readonly Corrected[],
   at: number,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): Hit<S, M> | null {
   const word = corrected[at];
   if (tokens[at]?.kind !== 'word' || !word || word.text.length < 7 || word.text.length > 40) return null;
@@ -235,7 +257,7 @@ function unknownCompound<S extends string, M extends string>(
   words: Lexicon<S, M>,
   text: string,
   at: number,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): Hit<S, M> | null {
   if (!spoken.has('de') && !spoken.has('nl')) return null;
   for (let cut = 3; text.length - cut >= 5; cut++) {
@@ -265,7 +287,7 @@ function correct<S extends string, M extends string>(
   words: Lexicon<S, M>,
   token: Token,
   names: ReadonlySet<string>,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
   cutShort: boolean,
 ): Corrected {
   const { text } = token;
@@ -291,11 +313,7 @@ const isCutShort = (token: Token, next: Token | undefined) =>
   token.kind === 'word' && token.text.length >= 4 && next?.text === '.' && next.start === token.end;
 
 /** The source that a word with a point behind it was cut from, or null. Two of them leave a doubt. */
-function wholeWord(
-  words: Lexicon<string, string>,
-  text: string,
-  spoken: ReadonlySet<Language>,
-): Corrected | null {
+function wholeWord(words: Lexicon<string, string>, text: string, spoken: Spoken): Corrected | null {
   const fits = [...words.senses.keys()].filter(
     (key) =>
       key.startsWith(text) &&
@@ -379,7 +397,7 @@ function withLettersLeftOut(word: string, count: number): Set<string> {
 function nearestWord(
   words: Lexicon<string, string>,
   text: string,
-  spoken: ReadonlySet<Language>,
+  spoken: Spoken,
 ): { word: string; doubt: boolean } | null {
   const isSpoken = (language: Language) => language === 'trade' || language === 'en' || spoken.has(language);
   const rankOf = (word: string) => {

@@ -2,6 +2,7 @@ import { placeOf } from './draft.ts';
 import type { Grid } from './grid.ts';
 import { isBlankRow, textOfRow } from './lines.ts';
 import type { LineOutcome, ReadLine } from './reading.ts';
+import { type TaughtWord, taughtIn } from './taught-words.ts';
 import { shorten, type Work } from './work.ts';
 
 /** Below this a reading is a guess and its line wants a look. */
@@ -30,20 +31,16 @@ export function accountForLines(grid: Grid, work: Work): ReadLine[] {
         why: 'Nothing was made of it.',
       };
       const unsure = here.some((input) => input.read.kindConfidence < sureEnough || input.found.doubt !== '');
-      const outcome: LineOutcome =
-        questions.length > 0
-          ? 'question'
-          : noted.outcome === 'understood' && unsure
-            ? 'guessed'
-            : noted.outcome === 'question'
-              ? 'guessed'
-              : noted.outcome;
+      const outcome = questions.length > 0 ? 'question' : outcomeUnasked(noted.outcome, unsure);
       const doubt = here.map((input) => input.found.doubt).find((text) => text !== '');
-      const why = questions[0]?.ask ?? doubt ?? (noted.why !== '' ? noted.why : describe(here, mixesHere));
+      const told = questions[0]?.ask ?? doubt ?? (noted.why !== '' ? noted.why : describe(here, mixesHere));
+      const text = textOfRow(row);
+      const own = noted.outcome === 'set aside' ? [] : taughtIn(work.tongue.spoken, text);
+      const why = [told, ...own.map(ownWordText)].join(' ');
       return [
         {
           at,
-          text: textOfRow(row),
+          text,
           outcome,
           why,
           inputKeys: here.map((input) => input.read.key),
@@ -54,6 +51,13 @@ export function accountForLines(grid: Grid, work: Work): ReadLine[] {
     }),
   );
 }
+
+/** Of a line that nothing is asked about. A question that was not asked in the end leaves a guess. */
+function outcomeUnasked(noted: LineOutcome, unsure: boolean): LineOutcome {
+  return noted === 'question' || (noted === 'understood' && unsure) ? 'guessed' : noted;
+}
+
+const ownWordText = ({ words, kind }: TaughtWord) => `Your own word: “${words}” means ${kind}.`;
 
 function describe(inputs: Work['inputs'], mixes: Work['mixes']): string {
   const kinds = [...new Set(inputs.map((input) => input.read.kind))];

@@ -1,8 +1,9 @@
-import type { OwnWord } from '../show/own-word.ts';
+import type { Meaning, OwnWord } from '../show/own-word.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
-import type { SourceKind } from '../show/source-kinds.ts';
-import type { Question, Reading } from './reading.ts';
+import type { LineRef } from './grid.ts';
+import type { Question, Reading, ReadWish } from './reading.ts';
+import { joinLines } from './taught-words.ts';
 import { squash } from './text.ts';
 
 /** Whether a taught word holds in the riders of an act. */
@@ -20,16 +21,40 @@ export function ownWordsOfAct(show: Show, actId: Id): OwnWord[] {
 }
 
 /**
- * The kind that the words of a question mean by its answer: `answered` is the reading with that answer. Null where
- * the question is not about words, or the answer makes no source of them.
+ * What the words of a question mean by its answer: `answered` is the reading with that answer. Null where the
+ * question is not about words, or the answer makes nothing of them.
  */
-export function taughtKind(question: Question, answered: Reading): SourceKind | null {
+export function taughtMeaning(question: Question, answered: Reading): Meaning | null {
   const { at, words } = question;
   if (!at || words === undefined) return null;
-  const input = answered.inputs.find(
-    (it) =>
-      squash(it.name).includes(squash(words)) &&
-      it.lines.some(({ sheet, row }) => sheet === at.sheet && row === at.row),
-  );
-  return input?.kind ?? null;
+  const isHere = ({ lines }: { lines: readonly LineRef[] }) =>
+    lines.some(({ sheet, row }) => sheet === at.sheet && row === at.row);
+  const says = (text: string) => squash(text).includes(squash(words));
+  const input = answered.inputs.find((it) => says(it.name) && isHere(it));
+  if (input) return { of: 'source', kind: input.kind };
+  const wishes = answered.mixes.filter(isHere).flatMap((mix) => mix.wishes);
+  const target = wishes.find((wish) => says(wish.words))?.target;
+  return target ? meaningOfTarget(target, answered) : null;
 }
+
+/** A group by its name, lines by theirs; another mix is none that a word could mean. */
+function meaningOfTarget(target: ReadWish['target'], { inputs }: Reading): Meaning | null {
+  switch (target.of) {
+    case 'everything':
+      return { of: 'group', kind: 'everything' };
+    case 'group':
+      return { of: 'group', kind: target.group };
+    case 'mix':
+      return null;
+    case 'inputs': {
+      const meant = inputs.filter(({ key }) => target.inputKeys.includes(key));
+      const voices = inputs.filter(({ kind }) => kind === 'backing vocal');
+      if (voices.length > 1 && meant.length === voices.length && voices.every((it) => meant.includes(it)))
+        return { of: 'group', kind: 'backing vocals' };
+      const kind = joinLines(meant.map(({ name }) => name));
+      return kind === '' || kind.length > longestText ? null : { of: 'lines', kind };
+    }
+  }
+}
+
+const longestText = 200;

@@ -4,6 +4,7 @@ import { looksLikeName } from './line-up.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
 import { groupOfStem, kindOfStem, readSourceName } from './source-name.ts';
+import { taughtIn } from './taught-words.ts';
 import { fold, squash, tidy, tokenize } from './text.ts';
 import { playerWords } from './vocabulary.ts';
 import { givenNames } from './words/players.ts';
@@ -15,11 +16,12 @@ const between = /\s*(?:,|;|&|\+|\/|\band\b|\bund\b|\bet\b|\by\b|\be\b|\ben\b)\s*
 /** The performer a text names, known or new; null where it names nobody. */
 export function performerNamed(work: Work, text: string): ReadPerformer | null {
   const plain = tidy(text.replace(/\([^)]*\)/g, ' ').replace(/['’]s$/i, ''));
-  const key = squash(plain);
+  const [taught] = taughtIn(work.tongue.spoken, plain, (of) => of === 'performer');
+  const key = squash(taught?.kind ?? plain);
   if (key === '') return null;
   const exact = work.performers.find((performer) => squash(performer.name) === key);
   if (exact) return exact;
-  const words = tokenize(plain)
+  const words = tokenize(taught?.kind ?? plain)
     .filter((token) => token.kind === 'word')
     .map((token) => token.text);
   const partly = work.performers.filter((performer) => {
@@ -64,7 +66,8 @@ function addPerformer(
     if (!known.lines.some((it) => it.sheet === line.sheet && it.row === line.row)) known.lines.push(line);
     return known;
   }
-  const performer: ReadPerformer = { name: tidy(name), role, place, lines: [line] };
+  const [taught] = taughtIn(work.tongue.spoken, name, (of) => of === 'performer');
+  const performer: ReadPerformer = { name: tidy(taught?.kind ?? name), role, place, lines: [line] };
   work.performers.push(performer);
   return performer;
 }
@@ -252,6 +255,8 @@ export function ownInputs(work: Work, performerName: string): WorkInput[] {
 /** Folded words of all names that the rider gives, so that no name is read as a misspelt source. */
 export function namesIn(work: Pick<Work, 'found' | 'tongue'>): Set<string> {
   const names = new Set<string>();
+  for (const { of, key } of work.tongue.spoken.taught ?? [])
+    if (of === 'performer') names.add(key.reduce((a, b) => (b.length > a.length ? b : a)));
   const add = (text: string, isName: boolean) => {
     for (const token of tokenize(text)) {
       if (token.kind !== 'word' || token.text.length < 2) continue;

@@ -11,7 +11,8 @@ import { namesIn, settlePerformers } from './performers.ts';
 import { askPuzzles } from './puzzles.ts';
 import { Asker } from './questions.ts';
 import type { Answers, Reading } from './reading.ts';
-import type { OwnWord, Tongue } from './source-name.ts';
+import type { Tongue } from './source-name.ts';
+import { spokenWith, type TaughtWord } from './taught-words.ts';
 import { spokenLanguages } from './vocabulary.ts';
 import { walkRider } from './walk.ts';
 import { readWishes } from './wishes.ts';
@@ -22,14 +23,13 @@ import type { Work } from './work.ts';
  * question, and an answer (question key to option or own text) is followed and its question gone. The same grid,
  * answers and own words always give the same reading. Never throws on any grid.
  */
-export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly OwnWord[] = []): Reading {
-  const spoken = spokenLanguages(grid);
+export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly TaughtWord[] = []): Reading {
+  const spoken = spokenWith(spokenLanguages(grid), ownWords);
   const tongue: Tongue = {
     spoken,
     legend: legendOf(grid, spoken),
     names: new Set(),
     people: new Set(),
-    ownWords,
     read: new Map(),
   };
   // Names are learnt on a first walk, so that on the second none of them is read as a misspelt source.
@@ -56,5 +56,3 @@ export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly 
     questions: work.asker.ranked(),
   };
 }
-
-export type { OwnWord };

@@ -2,26 +2,22 @@ import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-k
 import type { PickUp } from '../show/words.ts';
 import type { Legend } from './legend.ts';
 import { findHits, type Hit, misspelt } from './lexicon.ts';
-import { fold, type Token, tokenize } from './text.ts';
+import { type Spoken, taughtIn } from './taught-words.ts';
+import { type Token, tokenize } from './text.ts';
 import { nameWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
 import type { SideWord } from './words/sides.ts';
 import { type Stem, stemWeights } from './words/sources.ts';
-import type { Language } from './words/table.ts';
-
-/** What the engineer taught: these words mean this kind of source. */
-export type OwnWord = { words: string; kind: SourceKind };
 
 /** What every step of a reading needs to know of the rider as a whole. */
 export type Tongue = {
-  spoken: ReadonlySet<Language>;
+  spoken: Spoken;
   /** Signs of amounts that the rider explains itself. */
   legend: Legend;
   /** Folded words of performers' names: never read as misspelt trade words. */
   names: Set<string>;
   /** Performers' names that are words of the trade too, such as Tom. */
   people: Set<string>;
-  ownWords: readonly OwnWord[];
   /** Names already read: most are looked at several times. Emptied when the names change. */
   read: Map<string, SourceName>;
 };
@@ -137,7 +133,7 @@ function readAnew(text: string, tongue: Tongue): SourceName {
     certainty: 1,
     base: '',
   };
-  const own = ownWordIn(text, tongue);
+  const own = taughtIn(tongue.spoken, text, (of) => of === 'source')[0]?.kind as SourceKind | undefined;
   const meanings = sortHits(hits, tokens, tongue);
   const strong = meanings.stems.filter((stem) => !stem.weak);
   const stems = strong.length > 0 ? strong : meanings.stems;
@@ -248,18 +244,6 @@ const halves: { stem: Stem; part: Part; other: Part; whole: Stem }[] = [
   { stem: 'snare top', part: 'top', other: 'bottom', whole: 'snare' },
   { stem: 'snare bottom', part: 'bottom', other: 'top', whole: 'snare' },
 ];
-
-function ownWordIn(text: string, tongue: Tongue): SourceKind | null {
-  if (tongue.ownWords.length === 0) return null;
-  const folded = ` ${fold(text).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;
-  const found = tongue.ownWords.find(({ words }) => {
-    const taught = fold(words)
-      .replace(/[^\p{L}\p{N}]+/gu, ' ')
-      .trim();
-    return taught !== '' && folded.includes(` ${taught} `);
-  });
-  return found?.kind ?? null;
-}
 
 const weight = (stem: Stem) => stemWeights[stem] ?? 3;
 

@@ -6,6 +6,7 @@ import { ownInputs, performerNamed } from './performers.ts';
 import { weights } from './questions.ts';
 import type { ReadWish } from './reading.ts';
 import { groupOfStem, kindOfStem } from './source-name.ts';
+import { linesIn, taughtIn } from './taught-words.ts';
 import { squash, type Token, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
 import type { Part } from './words/parts.ts';
@@ -52,6 +53,8 @@ export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['ta
     const inputs = work.inputs.filter((input) => numbers.has(input.read.channel));
     if (inputs.length > 0) return keysOf(inputs);
   }
+  const taught = taughtLines(work, item);
+  if (taught.length > 0) return keysOf(taught);
   const exact = byExactName(work, item);
   if (exact) return exact;
   const performer = performerIn(work, item);
@@ -73,6 +76,16 @@ export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['ta
   const named = stemTarget(work, target, item, pool);
   if (named) return named;
   return pool && (self || performer) ? stemTarget(work, target, item, null) : byLooseName(work, item);
+}
+
+/** The lines that a taught word names. */
+function taughtLines(work: Work, item: Item): WorkInput[] {
+  const senses = item.hits.flatMap((hit) => hit.senses);
+  const named = senses
+    .filter(({ subject }) => subject === 'lines')
+    .flatMap((sense) => linesIn(sense.meaning));
+  const keys = new Set(named.map(squash));
+  return work.inputs.filter((input) => keys.has(squash(input.read.name)));
 }
 
 /** Groups whose word means all of them, also where one line bears it: "bass" is the DI and the amplifier. */
@@ -146,6 +159,8 @@ function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
 }
 
 function performerIn(work: Work, item: Item): string | null {
+  const [taught] = taughtIn(work.tongue.spoken, item.text, (of) => of === 'performer');
+  if (taught) return performerNamed(work, taught.kind)?.name ?? null;
   const toms = work.inputs.some((input) => factsOfKind(input.read.kind).group === 'drums');
   const others = item.hits.filter((hit) => isTarget(hit)).length > 1;
   const isPerson = (token: Token) =>

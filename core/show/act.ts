@@ -91,6 +91,8 @@ export const Source = z.strictObject({
   pairSourceId: Id.nullable().default(null),
   pickUp: PickUp.nullable().default(null),
   pickUpModel: shortText.default(''),
+  /** What may stand in for the model, as the band names it; several with semicolons between. */
+  pickUpInstead: shortText.default(''),
   phantom: PhantomNeed.default('not said'),
   /** Microphone: output for 1 Pa (94 dB SPL), in mV. */
   sensitivityMvPerPa: z.number().min(smallestFigure).max(1000).nullable().default(null),

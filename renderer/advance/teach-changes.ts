@@ -1,5 +1,5 @@
 import { mergeReading } from '../../core/rider/merge-reading.ts';
-import { holdsFor, ownWordsOfAct, taughtKind } from '../../core/rider/own-words.ts';
+import { holdsFor, ownWordsOfAct, taughtMeaning } from '../../core/rider/own-words.ts';
 import type { Question } from '../../core/rider/reading.ts';
 import { actSheet } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
@@ -22,16 +22,16 @@ export function teachChange(
 ): Change | null {
   const act = show.acts.get(rider.actId);
   const answers = { ...answersOfRider(show, rider.id), [question.key]: value };
-  const kind = taughtKind(question, readingOf(rider.grid, answers, ownWordsOfAct(show, rider.actId)));
-  if (!act || kind === null || question.words === undefined) return null;
+  const meaning = taughtMeaning(question, readingOf(rider.grid, answers, ownWordsOfAct(show, rider.actId)));
+  if (!act || meaning === null || question.words === undefined) return null;
   const word: OwnWord = {
     id: newId(),
     words: question.words.slice(0, 200),
-    kind,
+    ...meaning,
     band: scope === 'band' ? act.name : '',
     actId: scope === 'band' ? act.id : null,
   };
-  const label = words.advance.taughtLabel(word.words, kind);
+  const label = words.advance.taughtLabel(word.words, word.kind);
   return withReadings(show, word, { label, put: [put('ownWords', word)], remove: [] });
 }
 

@@ -45,7 +45,7 @@ const known = new WeakMap<Grid, Map<string, Reading>>();
  */
 export function readingOf(grid: Grid, answers: Answers, taught: readonly OwnWord[]): Reading {
   if (!read) throw new Error('A rider was read before the reader was there.');
-  const ownWords = taught.map(({ words, kind }) => ({ words, kind }));
+  const ownWords = taught.map(({ words, of, kind }) => ({ words, of, kind }));
   const key = JSON.stringify([Object.entries(answers).sort(), ownWords]);
   const ofGrid = known.get(grid) ?? new Map<string, Reading>();
   known.set(grid, ofGrid);

@@ -7,6 +7,7 @@ import { ownWords } from './006-own-words.ts';
 import { asRanAndArchive } from './007-as-ran-and-archive.ts';
 import { placeOfTheCue } from './008-place-of-the-cue.ts';
 import { rowSums } from './009-row-sums.ts';
+import { meaningsAndStandIns } from './010-meanings-and-stand-ins.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -22,4 +23,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'as ran and archive', statements: asRanAndArchive },
   { name: 'place of the cue', statements: placeOfTheCue },
   { name: 'row sums', statements: rowSums },
+  { name: 'meanings of own words and stand-ins', statements: meaningsAndStandIns },
 ];

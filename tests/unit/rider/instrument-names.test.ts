@@ -10,7 +10,6 @@ const groupOf = (text: string): SourceGroup => {
     names: new Set<string>(),
     people: new Set<string>(),
     legend: new Map(),
-    ownWords: [],
     read: new Map(),
   };
   return factsOfKind(kindOf(readSourceName(text, tongue), null).kind).group;

@@ -89,7 +89,7 @@ describe('what a rider leaves open', () => {
 
 test('a word the engineer taught holds before all others', () => {
   const grid = gridOf('Ch | Source', '1 | Tin can', '2 | Kick');
-  const reading = readRider(grid, {}, [{ words: 'tin can', kind: 'talkback' }]);
+  const reading = readRider(grid, {}, [{ words: 'tin can', of: 'source', kind: 'talkback' }]);
   expect(kinds(reading)).toEqual(['talkback', 'kick']);
   expect(reading.questions).toEqual([]);
 });

@@ -52,7 +52,6 @@ const read = (text: string, language: Language) => {
     names: new Set(),
     people: new Set(),
     legend: new Map(),
-    ownWords: [],
     read: new Map(),
   });
   return kindOf(name, null);
