@@ -9,7 +9,7 @@ import { type ActFacts, mixesWithPlans } from './facts.ts';
 import { indexCellDecisions } from './feed-decisions.ts';
 import { deriveSecondFeeds, feedsOf } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
-import { findingOf } from './findings/tell.ts';
+import { type Found, findingOf } from './findings/tell.ts';
 import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
 import { deriveOwnLatencies } from './latency.ts';
@@ -26,31 +26,7 @@ import { resolveWishes } from './wishes.ts';
  */
 export function deriveAct(sheet: ActSheet): Derived {
   const facts = factsOfAct(sheet);
-  const { plan, secondFeeds, levels, cues, inputs, gains, talk, splits, ownLatencies } = facts;
-  const faults = findFaults(facts);
-  let feeds: Feed[][] | null = null;
-  let findings: Finding[] | null = null;
-  return {
-    plan,
-    // What flows is settled; the rows that tell it are many, and made when somebody first looks at them.
-    get feeds() {
-      feeds ??= feedsOf(facts);
-      return feeds;
-    },
-    secondFeeds,
-    levels,
-    cues,
-    inputs,
-    gains,
-    talk,
-    splits,
-    ownLatencies,
-    // What is wrong is found; its sentences are told with the first look.
-    get findings() {
-      findings ??= faults.map(findingOf);
-      return findings;
-    },
-  };
+  return new DerivedAct(facts, findFaults(facts));
 }
 
 /** All that is derived short of the findings, with the indexes that findings and paths are read with. */
@@ -85,4 +61,60 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     socketById: index.socketById,
   };
   return { ...facts, ownLatencies: deriveOwnLatencies(facts) };
+}
+
+/**
+ * What was derived, as plain data, but for two lists that are told when somebody first reads them: what flows and what
+ * is wrong is settled, and their rows and sentences are many. All acts share two getters. Getters of a literal would be
+ * made anew for every act, and the engine then keeps a shape for each, and with it everything that was derived, until
+ * it next collects all garbage: that cost as much as half the derivation.
+ */
+class DerivedAct implements Derived {
+  readonly #facts: ActFacts;
+  readonly #faults: readonly Found[];
+  #feeds: Feed[][] | null = null;
+  #findings: Finding[] | null = null;
+  readonly plan;
+  readonly secondFeeds;
+  readonly levels;
+  readonly cues;
+  readonly inputs;
+  readonly gains;
+  readonly talk;
+  readonly splits;
+  readonly ownLatencies;
+  declare readonly feeds: Feed[][];
+  declare readonly findings: Finding[];
+
+  static readonly #feedsWhenRead = {
+    enumerable: true,
+    get(this: DerivedAct): Feed[][] {
+      this.#feeds ??= feedsOf(this.#facts);
+      return this.#feeds;
+    },
+  };
+
+  static readonly #findingsWhenRead = {
+    enumerable: true,
+    get(this: DerivedAct): Finding[] {
+      this.#findings ??= this.#faults.map(findingOf);
+      return this.#findings;
+    },
+  };
+
+  constructor(facts: ActFacts, faults: readonly Found[]) {
+    this.#facts = facts;
+    this.#faults = faults;
+    this.plan = facts.plan;
+    this.secondFeeds = facts.secondFeeds;
+    this.levels = facts.levels;
+    this.cues = facts.cues;
+    this.inputs = facts.inputs;
+    this.gains = facts.gains;
+    this.talk = facts.talk;
+    this.splits = facts.splits;
+    this.ownLatencies = facts.ownLatencies;
+    Object.defineProperty(this, 'feeds', DerivedAct.#feedsWhenRead);
+    Object.defineProperty(this, 'findings', DerivedAct.#findingsWhenRead);
+  }
 }
