@@ -1,3 +1,4 @@
+import { actNameInOpening } from './act-name.ts';
 import { buildInputs } from './build-inputs.ts';
 import { buildMixes } from './build-mixes.ts';
 import { checkNumbers } from './check-numbers.ts';
@@ -48,7 +49,7 @@ export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly 
   work.mixes = mixes.map((mix) => mix.read);
   askPuzzles(work);
   return {
-    actName: found.actName,
+    actName: found.actName ?? actNameInOpening(grid, found, tongue),
     inputs: work.inputs.map((input) => input.read),
     performers: work.performers,
     mixes: work.mixes,
