@@ -4,6 +4,7 @@ import { hasKit, nameOf } from './name-in-row.ts';
 import { weights } from './questions.ts';
 import { kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
+import { toldDoubt } from './told-lines.ts';
 import type { Part } from './words/parts.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
@@ -18,6 +19,7 @@ const notASource = 'not a source';
 
 /** Turns what was found into inputs: one for every line a row asks for. */
 export function buildInputs(work: Work): void {
+  confirmTold(work);
   const written = writtenNumbers(work.found.inputs);
   let list = -1;
   let place = 0;
@@ -42,6 +44,36 @@ export function buildInputs(work: Work): void {
       pushLine(work, found, name, line, index, lines.length, channel);
     });
     place = Math.max(place + (found.numbers.length > 0 ? 0 : lines.length), ...numbers);
+  }
+}
+
+/** What sentences tell is a reading of words, not of a list: each sentence is asked about. */
+function confirmTold(work: Work): void {
+  const { found } = work;
+  const places = new Map<string, FoundInput[]>();
+  for (const input of found.inputs) {
+    if (input.doubt !== toldDoubt) continue;
+    const key = placeOf(input.at);
+    places.set(key, [...(places.get(key) ?? []), input]);
+  }
+  for (const inputs of places.values()) {
+    const [first] = inputs;
+    if (!first) continue;
+    const answer = work.asker.ask({
+      matter: 'told',
+      at: first.at,
+      ask: `Read out of a sentence: ${inputs.map(({ name }) => `"${shorten(name)}"`).join(', ')}. Is each a line?`,
+      options: [
+        { value: 'yes', label: inputs.length === 1 ? 'Yes, a line' : 'Yes, each is a line' },
+        { value: 'no', label: 'No: keep it as a remark' },
+      ],
+      guessConfidence: 0.7,
+      weight: weights.twoLines,
+    });
+    if (answer !== 'no') continue;
+    found.inputs = found.inputs.filter((input) => !inputs.includes(input));
+    found.notes.delete(placeOf(first.at));
+    note(found, first.at, 'set aside', 'Kept as a remark.');
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Details } from './details.ts';
 import type { LineRef } from './grid.ts';
+import type { Line } from './lines.ts';
 import type { LineOutcome } from './reading.ts';
 import type { Stem } from './words/sources.ts';
 
@@ -91,6 +92,8 @@ export type Found = {
   notes: Map<string, LineNote>;
   /** Lines that nothing was made of and that speak of sources or mixes: each becomes a question. */
   puzzles: { at: LineRef; text: string; why: string }[];
+  /** Sentences that may tell of sources, for a rider without a list of inputs. */
+  told: { line: Line; text: string }[];
 };
 
 export const placeOf = (at: LineRef): string => `${at.sheet}:${at.row}`;

@@ -8,6 +8,7 @@ import { type NameAndDetails, numbersInDetails, splitNameAndDetails } from './na
 import { numberedText } from './numbers.ts';
 import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
 import { tidy } from './text.ts';
+import { takeSeveral } from './told-lines.ts';
 import { mixWords, nameWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import type { Stem } from './words/sources.ts';
@@ -36,6 +37,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (takeInlineList(walk, line)) return true;
   const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text);
   const text = bullet?.[1] ?? line.text;
+  if (bullet && section === 'inputs' && takeSeveral(walk, line, text)) return true;
   const split = splitNameAndDetails(text, walk);
   const name = readSourceName(split.name, tongue);
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');

@@ -156,7 +156,7 @@ export function findHits<S extends string, M extends string>(
   let at = 0;
   while (at < tokens.length) {
     const hit = taughtHit(words, tokens, at, spoken) ?? longestHit(words, tokens, corrected, at, spoken);
-    if (hit) hits.push(hit);
+    if (hit && !isJoiningDi(hit, tokens, spoken)) hits.push(hit);
     at = hit ? hit.to : at + 1;
   }
   return hits;
@@ -181,6 +181,14 @@ function sensesOf<S extends string, M extends string>({ of, kind }: TaughtWord):
 }
 
 const everyLanguage: ReadonlySet<Language> = new Set(languages);
+
+/** "Voce di Livia": between words the Italian "di" is no DI, which is written in capitals. */
+const isJoiningDi = (hit: Hit<string, string>, tokens: readonly Token[], spoken: Spoken) =>
+  spoken.has('it') &&
+  hit.to - hit.from === 1 &&
+  tokens[hit.from]?.raw === 'di' &&
+  hit.from > 0 &&
+  tokens[hit.to]?.kind === 'word';
 
 function longestHit<S extends string, M extends string>(
   words: Lexicon<S, M>,

@@ -17,6 +17,8 @@ import {
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
+import { sourcesToldIn } from './told-inputs.ts';
+import { keepTold } from './told-lines.ts';
 import { mixWords, verbWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
@@ -28,8 +30,11 @@ export function takeProse(walk: Walk, line: Line): void {
   let taken = false;
   for (const sentence of sentences) {
     if (isCourtesy(sentence)) continue;
+    const { mixes, devices } = walk.found;
+    const known = mixes.length + devices.length;
     if (takeSentence(walk, line, sentence) || (taken && goesOn(walk, line, sentence))) taken = true;
     else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
+    if (mixes.length + devices.length === known && walk.section !== 'mixes') keepTold(walk, line, sentence);
   }
   if (open !== '' && isFirstTitle(walk, line)) {
     note(walk.found, line.at, 'set aside', 'A title.');
@@ -73,7 +78,7 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
   const text = withPlainHead(withoutTitle(sentence.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk), walk);
   if (isConditional(text)) return false;
   if (takeGeneralDevice(walk, line, text)) return true;
-  if (takeWishSentence(walk, line, text)) return true;
+  if (!asksForPickUps(text, walk) && takeWishSentence(walk, line, text)) return true;
   const players = performersInBrackets(text, walk);
   if (players.length > 0) {
     if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
@@ -82,6 +87,12 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
     return true;
   }
   return takePlayer(walk, line, text);
+}
+
+/** "Pia plays the harp: a clip and a DI": it asks for microphones and for nothing that is heard. */
+function asksForPickUps(text: string, walk: Walk): boolean {
+  const pickedUp = sourcesToldIn(text, [], walk).filter((it) => it.isPickedUp).length;
+  return pickedUp > 0 && walk.section !== 'mixes' && pieceFacts(text, walk).amounts <= pickedUp;
 }
 
 /** "Listening: Ada would like ...": the title of the part stands before its first sentence. */
@@ -204,7 +215,8 @@ function splitAtListening(text: string, walk: Walk): { head: string; tail: strin
 }
 
 /** "Noor sings and plays guitar." */
-function takePlayer(walk: Walk, line: Line, text: string): boolean {
+function takePlayer(walk: Walk, line: Line, sentence: string): boolean {
+  const text = tidy(sentence.replace(/\s*\([^)]*\)/g, ''));
   const tokens = tokenize(text);
   const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
     (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'plays'),

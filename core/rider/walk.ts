@@ -18,6 +18,7 @@ import { takeProse } from './prose.ts';
 import { takeSendsTable } from './sends-table.ts';
 import type { Tongue } from './source-name.ts';
 import { fold, tokenize } from './text.ts';
+import { settleTold } from './told-lines.ts';
 import { titleOf } from './titles.ts';
 import { mixWords, titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
@@ -34,6 +35,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
     devices: [],
     notes: new Map(),
     puzzles: [],
+    told: [],
   };
   grid.sheets.forEach((sheet, index) => {
     const { lines: broken, nextRow } = linesOfSheet(grid, index, mostLines);
@@ -59,6 +61,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       for (const line of lines.slice(from, walk.at)) noteJoined(found, line);
     }
     setAsideRest(found, index, nextRow, sheet.rows);
+    settleTold(walk);
   });
   return found;
 }

@@ -567,7 +567,7 @@ export const sources: WordTable<Stem> = {
   },
   oboe: {
     trade:
-      'oboe, english horn, cor anglais, ob, shanai, duduk, oboe d amore, oboe damore, bombarde, shawm, zurna, suona, nadaswaram, balaban, ciaramella, oboes, dulzaina, gralla, tenora, tible',
+      'oboe, english horn, cor anglais, ob, shanai, duduk, oboe d amore, oboe damore, bombarde, shawm, zurna, nadaswaram, balaban, ciaramella, oboes, dulzaina, gralla, tenora, tible',
     fr: 'hautbois, bombarde, bombardes, cor anglais, chalemie, chalumeau bombarde',
     nl: 'hobo, althobo, hobo s, engelse hoorn, schalmei',
     pt: 'oboé, oboés, corne inglês, charamela, gaita de beiços charamela, oboé d amore',

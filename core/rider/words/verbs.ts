@@ -15,10 +15,10 @@ export const verbs: WordTable<'wishes' | 'plays' | 'listens'> = {
   plays: {
     trade:
       'plays, sings, on, is on, plays the, sings lead, does, is playing, playing, singing, plays on, and sings, sings and plays, is our, doubles on',
-    de: 'spielt, singt, ist, am, an der, an den, macht, singt und spielt, übernimmt, zupft, trommelt, spielen, singen',
+    de: 'spielt, singt, ist, sitzt am, sitzt an, steht am, am, an der, an den, macht, singt und spielt, übernimmt, zupft, trommelt, spielen, singen',
     fr: 'joue, chante, à la, au, joue de la, joue du, est à la, est au, chante et joue, joue aussi, s occupe de, jouent, chantent',
     es: 'toca, canta, en la, al, toca y canta, canta y toca, tocan, cantan, se encarga de',
-    it: 'suona, canta, al, alla, suona e canta, canta e suona, suonano, cantano, si occupa di',
+    it: 'suona, canta, sta al, sta alla, al, alla, suona e canta, canta e suona, suonano, cantano, si occupa di',
     nl: 'speelt, zingt, op, zingt en speelt, spelen, zingen, bespeelt',
     pt: 'toca, canta, na, no, toca e canta, canta e toca, tocam, cantam, fica no',
   },

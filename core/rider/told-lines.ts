@@ -1,0 +1,93 @@
+import { readDetails } from './details.ts';
+import { type Found, placeOf } from './draft.ts';
+import { pushInput } from './found-input.ts';
+import { findHits } from './lexicon.ts';
+import type { Line } from './lines.ts';
+import { readSourceName } from './source-name.ts';
+import { tokenize } from './text.ts';
+import { sourcesToldIn, type Told } from './told-inputs.ts';
+import { ownershipWords, verbWords } from './vocabulary.ts';
+import type { Walk } from './walk-state.ts';
+
+/** "Cello (DI), piano in stereo and second voice": a line of a list that holds several sources. */
+export function takeSeveral(walk: Walk, line: Line, text: string): boolean {
+  const told = sourcesToldIn(text, [], walk);
+  if (told.length < 2) return false;
+  pushTold(walk, line, told);
+  return true;
+}
+
+/** A sentence that tells of sources, kept until it is known whether the rider has a list of its own. */
+export function keepTold(walk: Walk, line: Line, text: string): void {
+  walk.found.told.push({ line, text });
+}
+
+/** Fewer lines than these are no list of inputs: what sentences tell are the lines then. */
+const leastList = 3;
+
+/** Makes lines of what sentences tell, in a rider without a list of inputs. */
+export function settleTold(walk: Walk): void {
+  const { found } = walk;
+  if (found.told.length === 0 || found.inputs.length >= leastList) return;
+  if (found.inputs.some((input) => input.numbers.length > 0)) return;
+  const listed = found.inputs.map((input) => ({ ...input }));
+  found.inputs.length = 0;
+  const told: { line: Line; sources: Told[] }[] = [];
+  for (const { line, text } of found.told) {
+    const before = told.flatMap((it) => it.sources);
+    const waiting = before.filter((it) => !it.isPickedUp).length;
+    const sources = sourcesToldIn(text, before, walk);
+    const picksUp = waiting > before.filter((it) => !it.isPickedUp).length;
+    if (isLikely(text, sources, walk)) told.push({ line, sources });
+    if (picksUp || (sources.length > 0 && isLikely(text, sources, walk))) settle(found, line);
+  }
+  for (const { line, sources } of told) pushTold(walk, line, sources);
+  found.inputs.push(...listed);
+  found.inputs.sort((a, b) => a.at.sheet - b.at.sheet || a.at.row - b.at.row || a.part - b.part);
+}
+
+/** A sentence with a microphone, with several sources, or that says who plays what; none about what is brought. */
+function isLikely(text: string, sources: readonly Told[], { tongue }: Walk): boolean {
+  if (sources.length === 0) return false;
+  if (sources.some((it) => it.isPickedUp)) return true;
+  const tokens = tokenize(text);
+  if (findHits(ownershipWords, tokens, tongue.spoken, tongue.names).length > 0) return false;
+  return (
+    sources.length > 1 ||
+    findHits(verbWords, tokens, tongue.spoken, tongue.names).some(
+      (hit) => hit.certainty === 1 && hit.senses.some((sense) => sense.meaning === 'plays'),
+    )
+  );
+}
+
+/** The line is no puzzle any more. */
+function settle(found: Found, line: Line): void {
+  const isHere = (at: Line['at']) => placeOf(at) === placeOf(line.at);
+  found.puzzles = found.puzzles.filter((puzzle) => !isHere(puzzle.at));
+  found.notes.delete(placeOf(line.at));
+}
+
+function pushTold(walk: Walk, line: Line, told: readonly Told[]): void {
+  told.forEach((source, part) => {
+    const isStereo = source.details.some((detail) => readSourceName(detail, walk.tongue).sides.has('stereo'));
+    const { sides } = readSourceName(source.name, walk.tongue);
+    const count = isStereo || sides.has('stereo') || sides.has('both') ? 1 : source.count;
+    pushInput(
+      walk,
+      { ...line, part: line.part * mostTold + part },
+      {
+        name: count > 1 && !/^\d/.test(source.name) ? `${count}x ${source.name}` : source.name,
+        detail: isStereo && sides.size === 0 ? 'stereo' : '',
+        headingStem: source.stem,
+        performerText: source.performer,
+        details: readDetails(source.details, walk.tongue),
+        doubt: toldDoubt,
+      },
+    );
+  });
+}
+
+/** No sentence tells more. */
+const mostTold = 100;
+
+export const toldDoubt = 'Told in a sentence, not in a list.';
