@@ -26,6 +26,7 @@ export function buildMixes(work: Work): WorkMix[] {
   for (const found of work.found.mixes) {
     const mix = mixFor(work, mixes, found);
     for (const line of [found.at, ...(found.extra ?? [])]) addLine(mix.read, line);
+    if (isSameDevice(found.deviceText, work)) copyDevice(mix.read, mixes[mixes.indexOf(mix) - 1]?.read);
     addDevice(mix.read, found.deviceText, work);
     mix.read.place ||= found.place;
     mix.read.notes = [mix.read.notes, ...found.notes].filter((text) => text !== '').join('; ');
@@ -138,6 +139,19 @@ function readDevice(written: string, work: Pick<Work, 'tongue'>): ReadDevice {
   )
     device.count = 2;
   return device;
+}
+
+/** "Same system", or a ditto in the column of the devices: what the listener before has. */
+const isSameDevice = (text: string, work: Work) =>
+  /^(?:["″〃]|'')$|^(?:ditto|dito|do|idem|same|gleich|pareil|igual|uguale|stesso|zelfde|hetzelfde|mesmo)$/.test(
+    fold(text),
+  ) ||
+  findHits(mixWords, tokenize(text), work.tongue.spoken).some((hit) => hit.senses[0]?.subject === 'same');
+
+function copyDevice(mix: ReadMix, before: ReadMix | undefined): void {
+  if (!before) return;
+  const { deviceKind, format, ownDevice, deviceCount, mixedAt } = before;
+  Object.assign(mix, { deviceKind, format, ownDevice, deviceCount, mixedAt });
 }
 
 function addDevice(mix: ReadMix, text: string, work: Work): void {

@@ -93,8 +93,7 @@ export function isDevice(text: string, walk: Walk): boolean {
   const plain = fold(withDigits(text, walk.tongue))
     .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
     .replace(forBoth, ' ')
-    .replace(onOneMix, ' ')
-    .replace(/^(?:an?|eine?n?|une?|una|uno|um|uma|een) /, '');
+    .replace(onOneMix, ' ');
   const told = withoutSharing(plain, walk);
   const tokens = tokenize(told).filter((token) => token.kind !== 'mark' && !isFiller(token.text));
   // A word that is only nearly one for whose the device is ("Sable", "salle") may as well be a name.
@@ -129,7 +128,7 @@ function withoutSharing(text: string, walk: Walk): string {
 
 /** Words between the words of a device that say nothing of it. */
 const isFiller = (word: string) =>
-  /^(?:an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
+  /^(?:please|pls|thanks|bitte|danke|svp|merci|favor|gracias|prego|grazie|aub|graag|obrigad[oa]|an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
     word,
   );
 

@@ -123,6 +123,20 @@ const mentionsOwn = (text: string) =>
 
 const countText = (text: string) => (/^\d+$/.test(text) ? `${text}x` : text);
 
+/** "Ada | in-ear stereo | click loud, bass" below a list of inputs: the mixes begin without a heading. */
+export function isMixRow(walk: Walk, line: Line): boolean {
+  const [first, ...others] = line.cells;
+  if (!first || others.length < 2 || channelNumbers(first.text).length > 0 || first.text.length > 40)
+    return false;
+  const texts = others.map((cell) => cell.text);
+  const wishes = texts.filter((text) => isWish(pieceFacts(text, walk), text));
+  return wishes.length > 0 && texts.some((text) => !wishes.includes(text) && namesDevice(text, walk));
+}
+
+const namesDevice = (text: string, walk: Walk) =>
+  isDevice(text, walk) &&
+  findHits(mixWords, tokenize(text), walk.tongue.spoken).some((hit) => hit.senses[0]?.subject === 'device');
+
 /** A row of several cells outside any table that tells a mix: "Mix 1 | Noor | IEM". */
 export function takeLooseMixRow(walk: Walk, line: Line): boolean {
   const [first, ...others] = line.cells;
@@ -257,11 +271,7 @@ function deviceHead(text: string, walk: Walk): (MixPieces & { label: string }) |
   const bare = withDigits(head, walk.tongue)
     .replace(/^(?:the |an? )?band(?:'s)?\s/i, '')
     .replace(/\b(?:and|und|et|y|e|en|the|an?)\b|\d/gi, ' ');
-  if (head === '' || tail === '' || !isDevice(head, walk) || !isAllIn(mixWords, bare, walk.tongue))
-    return null;
-  if (
-    !findHits(mixWords, tokenize(head), walk.tongue.spoken).some((hit) => hit.senses[0]?.subject === 'device')
-  )
+  if (head === '' || tail === '' || !namesDevice(head, walk) || !isAllIn(mixWords, bare, walk.tongue))
     return null;
   const pieces = readMixPieces(`: ${tail}`, walk, true);
   if (pieces.wishTexts.length === 0) return null;

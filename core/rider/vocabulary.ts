@@ -4,7 +4,7 @@ import { once } from './once.ts';
 import { fold, tokenize } from './text.ts';
 import { amounts, hedges } from './words/amounts.ts';
 import { counts } from './words/counts.ts';
-import { deviceWords, elsewhereWords, formatWords, mixLabels } from './words/devices.ts';
+import { deviceWords, elsewhereWords, formatWords, mixLabels, sameDeviceWords } from './words/devices.ts';
 import { headerWords } from './words/headers.ts';
 import { joints, sharing } from './words/mix-heads.ts';
 import { alternatives, ownership } from './words/ownership.ts';
@@ -33,6 +33,7 @@ export const headerLexicon = lexicon({ column: headerWords });
 export const titleLexicon = lexicon({ title: titles });
 export const mixWords = lexicon({
   elsewhere: elsewhereWords,
+  same: sameDeviceWords,
   device: deviceWords,
   format: formatWords,
   owner: ownership,

@@ -12,14 +12,15 @@ import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
 import { settleMixColumns } from './mix-columns.ts';
 import { leadingLabel } from './mix-pieces.ts';
-import { takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
+import { isMixRow, takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { numberedText } from './numbers.ts';
+import { numbersInFront } from './numbers-behind.ts';
 import { takeProse } from './prose.ts';
 import { takeSendsTable } from './sends-table.ts';
 import type { Tongue } from './source-name.ts';
 import { fold, tokenize } from './text.ts';
-import { settleTold } from './told-lines.ts';
 import { titleOf } from './titles.ts';
+import { settleTold } from './told-lines.ts';
 import { mixWords, titleLexicon } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import { type Aside, asideReasons, type Section } from './words/titles.ts';
@@ -39,7 +40,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
   };
   grid.sheets.forEach((sheet, index) => {
     const { lines: broken, nextRow } = linesOfSheet(grid, index, mostLines);
-    const lines = joinWrapped(broken, tongue);
+    const lines = numbersInFront(joinWrapped(broken, tongue));
     const walk: Walk = {
       tongue,
       found,
@@ -285,6 +286,14 @@ function takeRow(walk: Walk, line: Line): boolean {
     walk.blocks.every((block) => block.kind === 'inputs')
   ) {
     if (takeLooseMixRow(walk, line)) return true;
+  }
+  if (
+    walk.section !== 'mixes' &&
+    walk.blocks.every((block) => block.kind === 'inputs') &&
+    isMixRow(walk, line)
+  ) {
+    walk.section = 'mixes';
+    walk.blocks = [];
   }
   let taken = false;
   for (const block of walk.blocks) {

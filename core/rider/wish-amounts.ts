@@ -1,9 +1,11 @@
 import type { Amount } from '../show/words.ts';
 import { type ReadAmount, signAmount } from './amounts.ts';
 import { findHits } from './lexicon.ts';
+import { groupOfStem } from './source-name.ts';
 import { tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
-import { type Item, isAmount, isTarget, type WishHit } from './wish-target.ts';
+import { type Item, isAmount, isTarget, type WishHit } from './wish-item.ts';
+import type { Stem } from './words/sources.ts';
 import type { Work } from './work.ts';
 
 export function amountAlone(work: Work, text: string): Amount | null {
@@ -16,17 +18,27 @@ export function amountAlone(work: Work, text: string): Amount | null {
   return amount && !other ? (amount.meaning as Amount) : null;
 }
 
-/** "Baixo alto": where the list has no such source, a word that is an amount too is the amount. */
+/**
+ * A word that is a source too is the amount where the list has no such source ("baixo alto"), and right behind
+ * another source it cannot belong to ("piano alto").
+ */
 export function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
-  return hits.map((hit) => {
-    const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning;
+  return hits.map((hit, at) => {
+    const stem = stemOf(hit);
     const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
+    if (!isBoth) return hit;
+    const before = hits[at - 1];
+    const beside = before && before.to === hit.from ? stemOf(before) : undefined;
+    const isBehind = beside !== undefined && groupOfStem(beside) !== groupOfStem(stem);
     const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
     const others = hits.some((other) => other !== hit && isTarget(other));
-    if (!isBoth || isListed || !others) return hit;
+    if (!isBehind && (isListed || !others)) return hit;
     return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
   });
 }
+
+const stemOf = (hit: WishHit) =>
+  hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
 
 /** "kick and snare loud": the amount behind the last item is meant for all. */
 export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAmount | null)[]) => {

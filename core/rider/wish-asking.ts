@@ -7,7 +7,8 @@ import { weights } from './questions.ts';
 import type { ReadWish } from './reading.ts';
 import { fold, squash, tidy, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
-import { targetsOf, type WishHit } from './wish-target.ts';
+import type { WishHit } from './wish-item.ts';
+import { targetsOf } from './wish-target.ts';
 import { shorten, type Work } from './work.ts';
 
 export function push(

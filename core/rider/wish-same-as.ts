@@ -2,7 +2,7 @@ import type { WorkMix } from './build-mixes.ts';
 import { performerNamed } from './performers.ts';
 import { fold, squash, type Token, tidy } from './text.ts';
 import { push } from './wish-asking.ts';
-import type { WishHit } from './wish-target.ts';
+import type { WishHit } from './wish-item.ts';
 import type { Work } from './work.ts';
 
 /** Words that turn from the other mix to what differs from it. */

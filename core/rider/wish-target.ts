@@ -1,32 +1,17 @@
-import { factsOfKind, type SourceGroup, type SourceKind } from '../show/source-kinds.ts';
+import { factsOfKind } from '../show/source-kinds.ts';
 import type { WorkMix } from './build-mixes.ts';
-import { findHits, type Hit } from './lexicon.ts';
+import { findHits } from './lexicon.ts';
 import { channelNumbers } from './numbers.ts';
 import { ownInputs, performerNamed } from './performers.ts';
 import { weights } from './questions.ts';
 import type { ReadWish } from './reading.ts';
-import { groupOfStem, kindOfStem } from './source-name.ts';
 import { linesIn, taughtIn } from './taught-words.ts';
 import { squash, type Token, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
-import type { Part } from './words/parts.ts';
-import type { SideWord } from './words/sides.ts';
-import type { Stem } from './words/sources.ts';
-import type { GroupWord } from './words/wish-targets.ts';
+import { stemTarget } from './wish-families.ts';
+import { type Item, isRest, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
+import { byExactName, byLooseName } from './wish-names.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
-
-export type WishHit = Hit<string, string>;
-
-/** One thing that is wished, with the words found in it. */
-export type Item = { tokens: Token[]; hits: WishHit[]; text: string };
-
-const subjectsOf = (hit: WishHit) => hit.senses.map((sense) => sense.subject);
-export const isTarget = (hit: WishHit) =>
-  subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source' || subject === 'self');
-export const isAmount = (hit: WishHit) =>
-  subjectsOf(hit).includes('amount') &&
-  !subjectsOf(hit).includes('source') &&
-  !subjectsOf(hit).includes('group');
 
 /** What a text names, as a target of a wish; null where no line of the list is meant. */
 export function targetsOf(work: Work, mix: WorkMix, text: string): ReadWish['target'] | null {
@@ -38,12 +23,50 @@ export function targetsOf(work: Work, mix: WorkMix, text: string): ReadWish['tar
   });
 }
 
-const keysOf = (inputs: readonly WorkInput[]): ReadWish['target'] => ({
-  of: 'inputs',
-  inputKeys: inputs.map((input) => input.read.key),
-});
-
+/** What an item names; of "other voices" and "the rest of the horns" those that are not told elsewhere. */
 export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
+  const rest = item.hits.find(isRest);
+  const words = item.tokens.filter(
+    (token, at) => token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to),
+  );
+  const others = item.hits.some((hit) => hit !== rest && isTarget(hit));
+  if (!rest || (!others && words.length === 0)) return namedTarget(work, mix, item);
+  const plain = { ...item, hits: item.hits.filter((hit) => hit !== rest), tokens: item.tokens };
+  const named = others ? namedTarget(work, mix, plain) : byLooseName(work, withoutHit(item, rest));
+  return named ? withoutTold(work, mix, named) : namedTarget(work, mix, item);
+}
+
+/** The item without the words of one of its hits. */
+function withoutHit(item: Item, out: WishHit): Item {
+  const length = out.to - out.from;
+  const moved = (at: number) => (at >= out.to ? at - length : at);
+  return {
+    ...item,
+    tokens: item.tokens.filter((_, at) => at < out.from || at >= out.to),
+    hits: item.hits
+      .filter((hit) => hit !== out)
+      .map((hit) => ({ ...hit, from: moved(hit.from), to: moved(hit.to) })),
+  };
+}
+
+/** Of a target the lines that are neither the listener's own nor wished already. */
+function withoutTold(work: Work, mix: WorkMix, target: ReadWish['target']): ReadWish['target'] {
+  if (target.of === 'everything' || target.of === 'mix') return target;
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name)).map((input) => input.read.key);
+  const wished = mix.read.wishes.flatMap((wish) =>
+    wish.target.of === 'inputs' ? wish.target.inputKeys : [],
+  );
+  const told = new Set([...own, ...wished]);
+  const inputs = work.inputs.filter((input) =>
+    target.of === 'inputs'
+      ? target.inputKeys.includes(input.read.key)
+      : factsOfKind(input.read.kind).group === target.group,
+  );
+  const left = inputs.filter((input) => !told.has(input.read.key));
+  return left.length > 0 ? keysOf(left) : target;
+}
+
+function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
   const channels =
     /^(?:.*\b)?(?:ch(?:annels?)?|kan[aä]le?|lines?|inputs?|canal(?:es)?|voies?)\.?\s*#?\s*(\d[\d\s,+&/-]*)/i.exec(
       item.text,
@@ -59,7 +82,7 @@ export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['ta
   if (exact) return exact;
   const performer = performerIn(work, item);
   const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
-  const target = item.hits.find(
+  const targets = item.hits.filter(
     (hit) =>
       subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source') &&
       !(self && subjectsOf(hit)[0] === 'self') &&
@@ -69,13 +92,14 @@ export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['ta
         work.tongue.people.has(item.tokens[hit.from]?.text ?? '')
       ),
   );
+  const target = targets.find((hit) => !isRest(hit)) ?? targets[0];
   const pool = poolOf(work, mix, performer, self?.meaning ?? null, target !== undefined);
   if (self && !target) return ownTarget(work, mix, pool, self.meaning);
   if (performer && !target) return pool && pool.length > 0 ? keysOf(pool) : null;
   if (!target) return byLooseName(work, item);
-  const named = stemTarget(work, target, item, pool);
+  const named = stemTarget(work, mix, target, item, pool);
   if (named) return named;
-  return pool && (self || performer) ? stemTarget(work, target, item, null) : byLooseName(work, item);
+  return pool && (self || performer) ? stemTarget(work, mix, target, item, null) : byLooseName(work, item);
 }
 
 /** The lines that a taught word names. */
@@ -86,76 +110,6 @@ function taughtLines(work: Work, item: Item): WorkInput[] {
     .flatMap((sense) => linesIn(sense.meaning));
   const keys = new Set(named.map(squash));
   return work.inputs.filter((input) => keys.has(squash(input.read.name)));
-}
-
-/** Groups whose word means all of them, also where one line bears it: "bass" is the DI and the amplifier. */
-const wholeFamilies: ReadonlySet<SourceGroup> = new Set<SourceGroup>(['bass', 'drums', 'vocals']);
-
-/** A wish that gives a line its very name. */
-function byExactName(work: Work, item: Item): ReadWish['target'] | null {
-  const words = item.tokens.filter(
-    (token, at) =>
-      token.kind !== 'mark' &&
-      !item.hits.some(
-        (hit) => at >= hit.from && at < hit.to && (isAmount(hit) || subjectsOf(hit)[0] === 'hedge'),
-      ),
-  );
-  const key = words.map((token) => token.text).join('');
-  if (key.length < 2 || !/\p{L}/u.test(key)) return null;
-  const named = work.inputs.filter((input) => squash(input.read.name) === key);
-  // "Voz limpia (Berta)" is called "voz limpia".
-  const inputs =
-    named.length > 0
-      ? named
-      : work.inputs.filter((input) => squash(input.read.name.replace(/\s*\([^)]*\)/g, '')) === key);
-  const lone = inputs[0];
-  if (!lone) return null;
-  // "Snare" is the name of one line but means the drum: its other microphones come along.
-  const general = item.hits.some(
-    (hit) =>
-      hit.senses.some((sense) => sense.subject === 'group') &&
-      hit.to - hit.from >= words.length &&
-      !(isBassGuitar(item) && work.inputs.some(isOtherBass)),
-  );
-  return general && wholeFamilies.has(factsOfKind(lone.read.kind).group)
-    ? null
-    : keysOf(withPartners(work, inputs));
-}
-
-/** "Bass guitar" is not the double bass and not the one on the keys. */
-const isBassGuitar = (item: Item) =>
-  item.tokens.some((token) =>
-    /^(?:bass|bas)?(?:gui|git|gtr|chit)|^(?:e|el|electric|elettrico|electrico)$/.test(token.text),
-  );
-const isOtherBass = (input: WorkInput) =>
-  input.read.kind === 'synth bass' || input.read.kind === 'double bass';
-
-function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
-  const keys = new Set(inputs.map((input) => input.read.key));
-  return work.inputs.filter(
-    (input) =>
-      keys.has(input.read.key) ||
-      (input.read.pairKey !== null &&
-        keys.has(input.read.pairKey) &&
-        input.found === work.inputs.find((it) => it.read.key === input.read.pairKey)?.found),
-  );
-}
-
-const singular = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
-
-/** Words that stand in the name of a line, as a model or a nickname does. */
-function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
-  const words = item.tokens.filter(
-    (token, at) =>
-      token.kind === 'word' &&
-      token.text.length > 2 &&
-      !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
-  );
-  if (words.length === 0) return null;
-  const inputs = work.inputs.filter((input) =>
-    words.every((word) => input.name.tokens.some((token) => singular(token.text) === singular(word.text))),
-  );
-  return inputs.length > 0 ? keysOf(inputs) : null;
 }
 
 function performerIn(work: Work, item: Item): string | null {
@@ -227,158 +181,4 @@ function ownTarget(
   if (answer === 'everything') return { of: 'everything' };
   const chosen = work.inputs.find((input) => input.read.key === answer);
   return chosen ? keysOf([chosen]) : { of: 'inputs', inputKeys: [] };
-}
-
-/** Stems of a wish to the kinds they mean: "kick" is every microphone of it. */
-const families: Partial<Record<Stem, readonly SourceKind[]>> = {
-  kick: ['kick', 'kick in', 'kick out'],
-  snare: ['snare', 'snare top', 'snare bottom'],
-  tom: ['tom', 'rack tom', 'floor tom'],
-  'rack tom': ['rack tom'],
-  'lead vocal': ['lead vocal'],
-  'backing vocal': ['backing vocal', 'choir'],
-  bass: ['bass', 'bass di', 'bass amp', 'double bass', 'synth bass'],
-  overhead: ['overhead', 'cymbals', 'ride'],
-  cymbals: ['cymbals', 'overhead', 'ride'],
-  playback: ['playback', 'sampler'],
-  sampler: ['sampler', 'electronic drums'],
-  click: ['click'],
-  keys: ['keys', 'piano', 'organ', 'synth', 'clavinet', 'harpsichord'],
-  piano: ['piano'],
-  guitar: ['electric guitar', 'acoustic guitar', 'pedal steel'],
-  brass: ['trumpet', 'flugelhorn', 'trombone', 'french horn', 'tuba', 'brass', 'saxophone'],
-  strings: ['violin', 'viola', 'cello', 'strings', 'double bass'],
-  cue: ['cue'],
-  talkback: ['talkback'],
-};
-
-function stemTarget(
-  work: Work,
-  hit: WishHit,
-  item: Item,
-  pool: WorkInput[] | null,
-): ReadWish['target'] | null {
-  const group = hit.senses.find((sense) => sense.subject === 'group')?.meaning as GroupWord | undefined;
-  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
-  if (group === 'everything' || group === 'rest') return { of: 'everything' };
-  const inputs = pool ?? work.inputs;
-  const candidates = candidatesOf(inputs, group, stem);
-  const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
-  const refined = refine(work, basses.length > 0 ? basses : candidates, hit, item);
-  if (refined.inputs.length === 0) return null;
-  if (
-    group &&
-    isSourceGroup(group) &&
-    pool === null &&
-    !refined.narrowed &&
-    groupFits(group, stem) &&
-    refined.inputs.every((input) => factsOfKind(input.read.kind).group === group) &&
-    refined.inputs.length ===
-      work.inputs.filter((input) => factsOfKind(input.read.kind).group === group).length
-  )
-    return { of: 'group', group };
-  return keysOf(refined.inputs);
-}
-
-const isSourceGroup = (group: GroupWord): group is SourceGroup =>
-  !['everything', 'rest', 'rhythm', 'lead vocals', 'backing vocals'].includes(group);
-const groupFits = (group: SourceGroup, stem: Stem | undefined) =>
-  stem === undefined || groupOfStem(stem) === group;
-
-function candidatesOf(
-  inputs: readonly WorkInput[],
-  group: GroupWord | undefined,
-  stem: Stem | undefined,
-): WorkInput[] {
-  const ofKinds = (kinds: readonly SourceKind[]) => inputs.filter((input) => kinds.includes(input.read.kind));
-  if (group === 'lead vocals') return ofKinds(['lead vocal']);
-  if (group === 'backing vocals') return ofKinds(['backing vocal', 'choir']);
-  if (group === 'rhythm')
-    return inputs.filter((input) =>
-      ['drums', 'bass', 'percussion'].includes(factsOfKind(input.read.kind).group),
-    );
-  if (group === 'brass') return ofKinds(families.brass ?? []);
-  if (group === 'playback') {
-    const tracks = ofKinds(['playback']);
-    return tracks.length > 0 ? tracks : ofKinds(['sampler', 'dj']);
-  }
-  if (group === 'click') return ofKinds(['click']);
-  if (group) {
-    const members = inputs.filter((input) => factsOfKind(input.read.kind).group === group);
-    if (members.length > 0) return members;
-  }
-  if (stem === undefined) return [];
-  const exact = ofKinds(families[stem] ?? [kindOfStem(stem)]);
-  if (exact.length > 0) return exact;
-  const near: Partial<Record<Stem, readonly SourceKind[]>> = {
-    ride: ['overhead', 'cymbals'],
-    'hi-hat': [],
-    organ: ['keys'],
-    piano: ['keys'],
-    synth: ['keys'],
-    'kick in': ['kick', 'kick out'],
-    'kick out': ['kick', 'kick in'],
-    'snare top': ['snare'],
-    'snare bottom': ['snare'],
-    'bass di': ['bass', 'bass amp'],
-    'bass amp': ['bass', 'bass di'],
-    trumpet: ['brass'],
-    trombone: ['brass'],
-    saxophone: ['brass'],
-    violin: ['strings'],
-    cello: ['strings'],
-    congas: ['percussion'],
-    drums: ['electronic drums'],
-    'electronic drums': ['sampler'],
-  };
-  return ofKinds(near[stem] ?? []);
-}
-
-function groupOfHit(hit: WishHit): SourceGroup {
-  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
-  return stem === undefined ? 'other' : groupOfStem(stem);
-}
-
-/** Narrows candidates by the words beside: a number, a side, a part ("acoustic", "lead"). */
-function refine(
-  work: Work,
-  candidates: WorkInput[],
-  hit: WishHit,
-  item: Item,
-): { inputs: WorkInput[]; narrowed: boolean } {
-  let inputs = candidates;
-  const senses = item.hits
-    .filter((other) => other !== hit && !isAmount(other))
-    .flatMap((other) => other.senses);
-  const side = senses.find((sense) => sense.subject === 'side')?.meaning as SideWord | undefined;
-  const part = senses.find((sense) => sense.subject === 'part')?.meaning as Part | undefined;
-  const number = item.tokens[hit.to]?.kind === 'number' ? Number(item.tokens[hit.to]?.text) : null;
-  const narrow = (fits: (input: WorkInput) => boolean) => {
-    const fitting = inputs.filter(fits);
-    if (fitting.length > 0) inputs = fitting;
-  };
-  // "Violão" beside a cavaquinho: of one kind, those that are called so.
-  const isFamily =
-    hit.senses.some((sense) => sense.subject === 'group') || wholeFamilies.has(groupOfHit(hit));
-  if (!isFamily) {
-    const words = item.tokens.slice(hit.from, hit.to).filter((token) => token.kind === 'word');
-    narrow((input) =>
-      words.every((word) => input.name.tokens.some((token) => singular(token.text) === singular(word.text))),
-    );
-  }
-  if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
-  if (side === 'left' || side === 'right')
-    narrow((input) => input.read.side === side || input.name.sides.has(side));
-  if (part === 'acoustic') narrow((input) => input.read.kind === 'acoustic guitar');
-  else if (part === 'electric') narrow((input) => input.read.kind === 'electric guitar');
-  else if (part === 'lead')
-    narrow((input) => input.name.parts.has('lead') || input.read.kind === 'lead vocal');
-  else if (part === 'backing') narrow((input) => input.read.kind === 'backing vocal');
-  else if (part) narrow((input) => input.name.parts.has(part));
-  const beside = senses.find((sense) => sense.subject === 'source' || sense.subject === 'group');
-  if (beside && work.inputs.length > 0)
-    narrow((input) =>
-      input.name.besides.some((stem) => stem === beside.meaning || groupOfStem(stem) === beside.meaning),
-    );
-  return { inputs, narrowed: inputs.length < candidates.length };
 }

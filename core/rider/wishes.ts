@@ -3,13 +3,15 @@ import type { ReadAmount } from './amounts.ts';
 import type { WorkMix } from './build-mixes.ts';
 import { findHits } from './lexicon.ts';
 import { weights } from './questions.ts';
-import { type Token, tidy, tokenize } from './text.ts';
+import { fold, type Token, tidy, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
 import { amountAlone, amountOf, lastIsTrailing, settleAmounts } from './wish-amounts.ts';
 import { askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
+import { type Item, isAmount, isTarget, type WishHit } from './wish-item.ts';
+import { withNamesWhole } from './wish-names.ts';
 import { readSameAs } from './wish-same-as.ts';
-import { type Item, isAmount, isTarget, targetOfItem, type WishHit } from './wish-target.ts';
+import { targetOfItem } from './wish-target.ts';
 import { shorten, type Work } from './work.ts';
 
 /** Reads everything a mix wishes into its rows. */
@@ -32,7 +34,7 @@ function readWishText(
 ): void {
   let label: Amount | null = null;
   let only = false;
-  for (const segment of segmentsOf(text)) {
+  for (const segment of segmentsOf(work, text)) {
     const colon = /^([^:]{1,30}):\s*(.*)$/.exec(segment);
     const labelled = colon?.[1] ? amountAlone(work, colon[1]) : null;
     if (labelled) label = labelled;
@@ -43,14 +45,34 @@ function readWishText(
   }
 }
 
-/** "Ges. Merle": the full stop of a shortened word ends no wish (common practice). */
+/** A word with a full stop behind it and another word. */
+const stopped = /(?<!\p{L})(\p{L}+)\.\s+(?=\p{L})/gu;
+/** Known as they are, and no words by themselves. */
 const shortened =
-  /\b(ges|git|guit|gtr|voc|akk|ak|el|kl|gr|perc|trp|tpt|trb|pos|chit|batt|tast|acust|elettr|bat|cl|ch|izq|der|dcha)\.\s+(?=\p{L})/giu;
+  /^(?:ges|git|guit|gtr|voc|akk|ak|el|kl|gr|perc|trp|tpt|trb|pos|chit|batt|tast|acust|elettr|bat|cl|ch|izq|der|dcha|princ|ppal|lead|st|ac|elec|acou|contrabb?|cb|sass|tamb|fisarm|tromb?|clar|clarin|keyb|acord|acc|trpt|tpa|tbn|perk|schlagz|bck|back|coro?|orq|orch)$/;
 
-function segmentsOf(text: string): string[] {
-  return text
-    .replace(/(\d),(\d)/g, '$1.$2')
-    .replace(shortened, '$1 ')
+/** No word by itself but the beginning of a source's: "contrabb". */
+const isCutFromSource = (key: string) =>
+  key.length >= 4 &&
+  !wishWords.tokens.has(key) &&
+  [...wishWords.senses].some(
+    ([word, senses]) => word.startsWith(key) && senses.some(({ subject }) => subject === 'source'),
+  );
+
+/**
+ * "Ges. Merle", "contrabb. pick-up": the full stop of a shortened word ends no wish (common practice). A shortened
+ * word is none that is known, but the beginning of one that is.
+ */
+function withoutShortStops(text: string, { tongue }: Work): string {
+  return text.replace(stopped, (whole, word: string) => {
+    const key = fold(word);
+    if (tongue.names.has(key) || tongue.people.has(key)) return whole;
+    return shortened.test(key) || isCutFromSource(key) ? `${word} ` : whole;
+  });
+}
+
+function segmentsOf(work: Work, text: string): string[] {
+  return withoutShortStops(text.replace(/(\d),(\d)/g, '$1.$2'), work)
     .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
     .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
     .filter((segment) => segment !== '');
@@ -69,7 +91,7 @@ function readChain(
 ): Amount | null {
   const { spoken, names } = work.tongue;
   const tokens = tokenize(text);
-  const hits = settleAmounts(work, findHits(wishWords, tokens, spoken, names));
+  const hits = withNamesWhole(work, tokens, settleAmounts(work, findHits(wishWords, tokens, spoken, names)));
   const mark = hits.find((hit) => hit.senses[0]?.subject === 'mark');
   if (mark?.senses[0]?.meaning === 'same as' && hits.indexOf(mark) <= 1) {
     const rest = readSameAs(work, mixes, mix, text, tokens, mark);
@@ -89,7 +111,7 @@ function readChain(
     const end = tokens[except.to - 1]?.end ?? 0;
     const all = except.senses[0]?.meaning === 'all except' ? 'everything' : tidy(text.slice(0, start));
     if (all !== '') readChain(work, mixes, mix, all, given);
-    for (const part of segmentsOf(text.slice(end))) readChain(work, mixes, mix, part, 'none');
+    for (const part of segmentsOf(work, text.slice(end))) readChain(work, mixes, mix, part, 'none');
     return null;
   }
   const items = itemsOf(text, tokens, hits, spoken.has('nl'));

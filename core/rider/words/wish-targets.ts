@@ -2,18 +2,27 @@ import type { SourceGroup } from '../../show/source-kinds.ts';
 import type { WordTable } from './table.ts';
 
 /** Words of a wish that name many sources at once. */
-export type GroupWord = SourceGroup | 'everything' | 'rest' | 'rhythm' | 'lead vocals' | 'backing vocals';
+export type GroupWord =
+  | SourceGroup
+  | 'everything'
+  | 'rest'
+  | 'rhythm'
+  | 'lead vocals'
+  | 'backing vocals'
+  | 'one voice'
+  | 'winds'
+  | 'saxophones';
 
 export const groupWords: WordTable<GroupWord> = {
   rest: {
     trade:
-      'everything else, rest, the rest, others, everyone else, all others, the others, all else, all other, the rest of the band, rest of the band, rest of band, all the rest, remaining, everybody else, other instruments, rest of mix, what s left, other stuff, everyone else on stage, everything remaining, the remaining, the remainder, remainder',
-    de: 'rest, der rest, alles andere, alle anderen, den rest, die anderen, alles übrige, übrige, restliche, die übrigen, restliche band, rest der band, vom rest, sonst alles, sonstiges, alles sonst, alles sonstige, restlichen, die restlichen, übriges, das übrige, vom übrigen, den übrigen',
-    fr: 'le reste, tout le reste, les autres, reste, du reste, autres, le reste du groupe, tous les autres, reste du groupe, pour le reste, le reste de la formation',
-    es: 'el resto, todo lo demás, los demás, resto, lo demás, demás, el resto de la banda, resto de la banda, todo el resto, los otros, los restantes, resto del grupo, lo otro',
-    it: 'il resto, tutto il resto, gli altri, resto, altri, altro, resto della band, il resto della band, tutti gli altri, le altre cose, rimanente, il rimanente',
-    nl: 'de rest, al het andere, de anderen, rest, overige, al de rest, rest van de band, de rest van de band, al het overige, de overigen, het overige, overigen, alle anderen',
-    pt: 'o resto, todo o resto, os outros, resto, restante, o restante, o resto da banda, resto da banda, todos os outros, os restantes, os demais, demais, tudo o mais',
+      'everything else, rest, the rest, others, everyone else, all others, the others, all else, all other, the rest of the band, rest of the band, rest of band, all the rest, remaining, everybody else, other instruments, rest of mix, what s left, other stuff, everyone else on stage, everything remaining, the remaining, the remainder, remainder, other, rest of the',
+    de: 'rest, der rest, alles andere, alle anderen, den rest, die anderen, alles übrige, übrige, restliche, die übrigen, restliche band, rest der band, vom rest, sonst alles, sonstiges, alles sonst, alles sonstige, restlichen, die restlichen, übriges, das übrige, vom übrigen, den übrigen, andere, anderen, anderer, übrigen',
+    fr: 'le reste, tout le reste, les autres, reste, du reste, autres, le reste du groupe, tous les autres, reste du groupe, pour le reste, le reste de la formation, autre, des autres',
+    es: 'el resto, todo lo demás, los demás, resto, lo demás, demás, el resto de la banda, resto de la banda, todo el resto, los otros, los restantes, resto del grupo, lo otro, otros, otras, otro, otra',
+    it: 'il resto, tutto il resto, gli altri, resto, altri, altro, resto della band, il resto della band, tutti gli altri, le altre cose, rimanente, il rimanente, altre, altra, gli altri strumenti, degli altri',
+    nl: 'de rest, al het andere, de anderen, rest, overige, al de rest, rest van de band, de rest van de band, al het overige, de overigen, het overige, overigen, alle anderen, andere, overig',
+    pt: 'o resto, todo o resto, os outros, resto, restante, o restante, o resto da banda, resto da banda, todos os outros, os restantes, os demais, demais, tudo o mais, outros, outras, outro, outra',
   },
   everything: {
     trade:
@@ -123,25 +132,52 @@ export const groupWords: WordTable<GroupWord> = {
     nl: 'click, klik, de click, clicktrack, metronoom, de klik, klik track',
     pt: 'click, metrónomo, clique, o click, clicks, metronomo, pista de click',
   },
+  // The voice, not the voices: whose it is depends on who asks.
+  'one voice': {
+    trade: 'vocal, voice, the vocal, the voice',
+    de: 'stimme, die stimme',
+    fr: 'la voix, une voix',
+    es: 'voz, la voz',
+    it: 'voce, la voce',
+    nl: 'stem, de stem',
+    pt: 'voz, a voz',
+  },
+  winds: {
+    trade: 'winds, wind section, all winds, the winds, wind instruments, blowers',
+    de: 'bläser, alle bläser, die bläser, gesamte bläser, bläsern',
+    fr: 'vents, les vents, soufflants, tous les vents, les soufflants, section vents',
+    es: 'vientos, los vientos, sección de vientos, todos los vientos, viento',
+    it: 'fiati, i fiati, tutti i fiati, sezione fiati, dei fiati',
+    nl: 'blazers, alle blazers, de blazers, blazerssectie',
+    pt: 'sopros, todos os sopros, os sopros, naipe de sopros',
+  },
+  saxophones: {
+    trade: 'saxes, all saxes, the saxes, sax section, saxophones, all saxophones, saxs, sax line',
+    de: 'alle saxophone, saxe, saxofone, saxophonsatz, saxsatz, die saxe, saxophone',
+    fr: 'saxos, tous les saxos, les sax, les saxos, les saxophones, saxophones, section sax',
+    es: 'los saxos, saxos, saxofones, los saxofones, sección de saxos',
+    it: 'i sax, tutti i sax, sassofoni, i sassofoni, sezione sax',
+    nl: 'alle saxen, saxen, saxofoons, de saxen, saxsectie',
+    pt: 'os saxes, saxes, saxofones, os saxofones, naipe de saxes',
+  },
   brass: {
     trade:
       'brass, horns, horn section, brass section, horn, all horns, all brass, the horns, horns mix, brass mix, hornsection, horn mix, hrns',
-    de: 'bläser, blech, bläsersatz, alle bläser, die bläser, blechbläser, gesamte bläser, bläsersektion, blechsatz',
-    fr: 'cuivres, les cuivres, tous les cuivres, section cuivres, vents, les vents, soufflants, section de cuivres',
-    es: 'vientos, metales, los vientos, sección de vientos, todos los vientos, los metales, bronces, todos los metales, viento, metal',
-    it: 'fiati, ottoni, i fiati, tutti i fiati, sezione fiati, gli ottoni, tutti gli ottoni, sezione ottoni',
-    nl: 'blazers, alle blazers, de blazers, koper, kopersectie, blazerssectie, koperblazers',
-    pt: 'sopros, metais, todos os sopros, os sopros, os metais, naipe de metais, naipe, todos os metais',
+    de: 'blech, bläsersatz, blechbläser, bläsersektion, blechsatz',
+    fr: 'cuivres, les cuivres, tous les cuivres, section cuivres, section de cuivres',
+    es: 'metales, los metales, bronces, todos los metales, metal',
+    it: 'ottoni, gli ottoni, tutti gli ottoni, sezione ottoni',
+    nl: 'koper, kopersectie, koperblazers',
+    pt: 'metais, os metais, naipe de metais, naipe, todos os metais',
   },
   woodwind: {
-    trade:
-      'woodwind, woodwinds, saxes, winds, reeds, all saxes, all reeds, the saxes, all woodwind, sax section',
-    de: 'holzbläser, holz, alle saxophone, saxe, saxofone, saxophonsatz, alle holzbläser, saxsatz',
-    fr: 'bois, tous les bois, les bois, saxos, tous les saxos',
-    es: 'maderas, las maderas, los saxos, saxos, todas las maderas',
-    it: 'legni, i legni, i sax, tutti i legni, sassofoni',
-    nl: 'houtblazers, de houtblazers, alle saxen, saxen, saxofoons',
-    pt: 'madeiras, as madeiras, os saxes, saxes, palhetas',
+    trade: 'woodwind, woodwinds, reeds, all reeds, all woodwind',
+    de: 'holzbläser, holz, alle holzbläser',
+    fr: 'bois, tous les bois, les bois',
+    es: 'maderas, las maderas, todas las maderas',
+    it: 'legni, i legni, tutti i legni',
+    nl: 'houtblazers, de houtblazers',
+    pt: 'madeiras, as madeiras, palhetas',
   },
   strings: {
     trade: 'strings, string section, all strings, the strings, string quartet, string mix',
@@ -155,13 +191,13 @@ export const groupWords: WordTable<GroupWord> = {
   folk: { trade: 'folk instruments' },
   vocals: {
     trade:
-      'vocals, vox, voc, all vocals, vocal, voices, all vox, voice, all voices, vocs, vx, all vocs, singers, all vocal, all singers, every vocal, vocals all, every voice, the vocals, all singing, all voc, all the vocals, all mics, everyone s vocals, everybody s vocals, vocals mix, all vox mix, vocal mix, all vcls, all headsets, headsets, all singers mics',
-    de: 'gesang, gesänge, alle gesänge, stimmen, alle stimmen, vocals, ges, alle vocals, stimme, sämtliche gesänge, allen gesang, gesamter gesang, alle voc, alle stimmen zusammen, sämtliche stimmen, die stimmen, alle sänger, gesamtgesang, gesamte gesänge, gesangsstimmen, alle headsets, headsets, alle sängerinnen, den gesang, alle gesangsmikros',
+      'vocals, vox, voc, all vocals, voices, all vox, all voices, vocs, vx, all vocs, singers, all vocal, all singers, every vocal, vocals all, every voice, the vocals, all singing, all voc, all the vocals, all mics, everyone s vocals, everybody s vocals, vocals mix, all vox mix, vocal mix, all vcls, all headsets, headsets, all singers mics',
+    de: 'gesang, gesänge, alle gesänge, stimmen, alle stimmen, vocals, ges, alle vocals, sämtliche gesänge, allen gesang, gesamter gesang, alle voc, alle stimmen zusammen, sämtliche stimmen, die stimmen, alle sänger, gesamtgesang, gesamte gesänge, gesangsstimmen, alle headsets, headsets, alle sängerinnen, den gesang, alle gesangsmikros',
     fr: 'voix, chants, toutes les voix, chant, les voix, tous les chants, toutes voix, tous chants, les chants, toutes les voix égales, ensemble des voix, voix toutes, les micros chant',
-    es: 'voces, todas las voces, voz, las voces, las voces todas, todas voces, todas las voces por igual, los cantantes, vocales, todos los micros de voz, cantantes',
-    it: 'voci, tutte le voci, voce, le voci, tutte voci, tutti i cantanti, tutte le voci insieme, cantanti, canto, tutti i microfoni voce, le voci tutte',
+    es: 'voces, todas las voces, las voces, las voces todas, todas voces, todas las voces por igual, los cantantes, vocales, todos los micros de voz, cantantes',
+    it: 'voci, tutte le voci, le voci, tutte voci, tutti i cantanti, tutte le voci insieme, cantanti, canto, tutti i microfoni voce, le voci tutte',
     nl: 'zang, alle zang, stemmen, alle stemmen, alle zangers, alle stemmen samen, alle vocals, de zang, zangers, alle zangmics, vocals, de stemmen',
-    pt: 'vozes, todas as vozes, voz, as vozes, vocais, todas vozes, todos os vocais, todas as vozes por igual, cantores, os vocais, vocal, todos os cantores',
+    pt: 'vozes, todas as vozes, as vozes, vocais, todas vozes, todos os vocais, todas as vozes por igual, cantores, os vocais, vocal, todos os cantores',
   },
   speech: {
     trade:
