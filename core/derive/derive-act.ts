@@ -14,6 +14,7 @@ import { deriveGains } from './gain.ts';
 import { deriveInputs } from './inputs.ts';
 import { deriveOwnLatencies } from './latency.ts';
 import { deriveLevels } from './levels.ts';
+import { peopleOf } from './people.ts';
 import { deriveSends } from './sends.ts';
 import { deriveSplits } from './splits.ts';
 import { deriveTalk } from './talkback.ts';
@@ -56,9 +57,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     gains: deriveGains(sheet, copies),
     talk: deriveTalk(sheet, sends),
     splits: deriveSplits(sheet, wishes),
-    deviceById: index.deviceById,
-    outputById: index.outputById,
-    socketById: index.socketById,
+    people: peopleOf(sheet, index),
   };
   return { ...facts, ownLatencies: deriveOwnLatencies(facts) };
 }

@@ -3,15 +3,14 @@ import type { Plan, PlannedMix } from '../plan/plan.ts';
 import { rowsOfCopies } from '../plan/plan-copies.ts';
 import type { Copy, Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import { addToList } from '../show/add-to-list.ts';
-import { remembered } from '../show/remember.ts';
-import type { Device, Id, Output, Socket } from '../show/rig.ts';
+import type { Device, Id, Output } from '../show/rig.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
 import type { SourceKind } from '../show/source-kinds.ts';
 import type { Purpose } from '../show/words.ts';
 import type { CopiesOfSource } from './copies-of-source.ts';
 import type { Derived } from './derived.ts';
 import type { CellDecisions } from './feed-decisions.ts';
+import type { People } from './people.ts';
 import type { Sends } from './sends.ts';
 import type { ResolvedWishes } from './wishes.ts';
 
@@ -26,9 +25,7 @@ export type ActFacts = Omit<Derived, 'feeds' | 'findings'> & {
   /** What the feeds are told from with `feedOf`. */
   sends: Sends;
   copies: readonly CopiesOfSource[];
-  deviceById: ReadonlyMap<Id, Device>;
-  outputById: ReadonlyMap<Id, Output>;
-  socketById: ReadonlyMap<Id, Socket>;
+  people: People;
 };
 
 export function sourceOf(facts: Pick<ActFacts, 'sheet' | 'index'>, id: Id): Source | undefined {
@@ -50,25 +47,14 @@ export function copyRowOf(
   return rowsOfCopies(facts.sheet)[facts.index.sourceAt.get(sourceId) ?? -1]?.[purpose];
 }
 
-/** Places of the sources of each kind: many rules are about one kind, which most acts do not have. */
-const placesByKind = remembered((sources: readonly Source[]): Map<SourceKind, number[]> => {
-  const places = new Map<SourceKind, number[]>();
-  sources.forEach(({ kind }, at) => {
-    addToList(places, kind, at);
-  });
-  return places;
-});
-
-const noPlaces: readonly number[] = [];
-
 /** Places of the sources of these kinds, in sheet order. */
-export function placesOfKinds(
-  sources: readonly Source[],
-  ...kinds: readonly SourceKind[]
-): readonly number[] {
-  const byKind = placesByKind(sources);
-  const lists = kinds.flatMap((kind) => (byKind.has(kind) ? [byKind.get(kind) ?? noPlaces] : []));
-  return lists.length > 1 ? lists.flat().sort((a, b) => a - b) : (lists[0] ?? noPlaces);
+export function placesOfKinds({ sheet }: Pick<ActFacts, 'sheet'>, ...kinds: readonly SourceKind[]): number[] {
+  const places: number[] = [];
+  for (let at = 0; at < sheet.sources.length; at++) {
+    const source = sheet.sources[at];
+    if (source && kinds.includes(source.kind)) places.push(at);
+  }
+  return places;
 }
 
 /** A mix with its plan. */

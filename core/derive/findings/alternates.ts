@@ -8,6 +8,7 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'not-on-own-line',
     severity: 'know this',
+    when: ['alternates'],
     needs: 'which sources are on an alternate',
     cause: 'An alternate is heard in place of {sources}: {kinds}.',
     remedy: 'Put them back before the act plays, unless it is meant so.',
@@ -21,6 +22,7 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'recording-during-the-show',
     severity: 'must fix',
+    when: ['alternates'],
     needs: 'the state of the act, and which sources are on a recorded track',
     cause:
       'The act is {state}, but a recording still plays in place of {sources}: nothing that is sung or played there is heard.',
@@ -37,13 +39,14 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'spare-line-plugged-nowhere',
     severity: 'look again',
+    when: ['alternates'],
     needs: 'the socket of every spare line',
     cause: '{source} has a spare line that is plugged nowhere, so it would be silent.',
     remedy: 'Give the spare line a socket.',
     find: (facts) =>
       facts.sheet.alternates.flatMap((alternate) => {
         const source = sourceOf(facts, alternate.sourceId);
-        const plugged = alternate.socketId !== null && facts.socketById.has(alternate.socketId);
+        const plugged = alternate.socketId !== null && facts.index.socketById.has(alternate.socketId);
         if (!source || alternate.kind !== 'spare line' || plugged) return [];
         return [{ say: { source }, about: [aboutSource(source)] }];
       }),
@@ -51,6 +54,7 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'spare-line-shares-a-socket',
     severity: 'must fix',
+    when: ['alternates'],
     needs: 'the sockets of all sources and of every spare line',
     cause: 'The spare line of {source} is on the socket of {other}.',
     remedy: 'Give the spare line a socket of its own.',
@@ -78,6 +82,7 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'pair-on-different-feeds',
     severity: 'look again',
+    when: ['alternates'],
     needs: 'stereo pairs, and which sources are on an alternate',
     cause: '{one} is on {first}, and {other}, the other side of its pair, on {second}.',
     remedy: 'Put both sides on the same feed.',
@@ -98,6 +103,7 @@ export const alternateFindings: readonly FindingRule[] = [
   {
     code: 'two-alternates-at-once',
     severity: 'look again',
+    when: ['alternates'],
     needs: 'which alternates are switched on',
     cause: '{source} has two alternates switched on; only {heard} is heard.',
     remedy: 'Switch one of them off.',

@@ -13,13 +13,13 @@ import { outcomesFrom } from '../outcomes.ts';
 import { hasOutcomeSomewhere } from '../sends.ts';
 import { type Case, casesOf, casesOfEach, type FindingRule } from './rule.ts';
 import { aboutSource, casesOfSources, copyName, decibels, number } from './say.ts';
-import { channelsAreShared } from './shared.ts';
 
 /** Faults of channels and copies. */
 export const copyFindings: readonly FindingRule[] = [
   {
     code: 'two-copies-in-one-mix',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'a second copy put into a mix; trims, latencies and polarities of both copies',
     cause: '{mix} gets {source} twice, from {first} and {second}: {effect}.',
     remedy: 'Take one of the two copies out of {mix}.',
@@ -28,6 +28,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'monitor-copy-in-main-mix',
     severity: 'must fix',
+    when: ['decided copies'],
     needs: 'which channels the desk sends to the main mix',
     cause:
       '{copy} of {source} goes to the main mix, so the audience hears it twice and a move for the stage is a move for the hall.',
@@ -40,6 +41,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'foh-copy-beside-monitor-copy',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the copies of a source and the one chosen for a mix',
     cause:
       '{mix} takes {source} from the FOH channel although there is a copy for the stage, so every FOH setting is heard there.',
@@ -49,6 +51,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'parallel-copy-in-mix',
     severity: 'know this',
+    when: ['decisions'],
     needs: 'the copy chosen for a mix',
     cause: '{mix} takes {source} from the parallel channel, which the FOH engineer shapes for effect.',
     remedy: 'Check that {mix} is meant to hear the parallel sound.',
@@ -57,6 +60,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'chosen-copy-missing',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the copy chosen for a mix, and the copies there are',
     cause: 'For {source} in {mix} {copy} was chosen, but there is no such channel, so {instead} feeds it.',
     remedy: 'Make that copy, or choose another one.',
@@ -74,6 +78,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'source-without-channel',
     severity: 'must fix',
+    when: ['copies without channel'],
     needs: 'the channels of the desk and those the act needs',
     cause: '{source} has no channel for {copy}: the act needs {needed} channels, the desk has {there}.',
     remedy: 'Drop a source or a copy, or mark what is not to be heard here.',
@@ -92,11 +97,12 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'channel-used-twice',
     severity: 'must fix',
+    when: ['decided copies'],
     needs: 'the channels decided for copies',
     cause: 'Channel {channel} is given to {sources}: only one of them can be on it.',
     remedy: 'Give one of them another channel.',
     find: (facts) =>
-      [...sharedChannels(facts)]
+      [...sourcesByChannel(facts)]
         .filter(([, users]) => users.length > 1)
         .map(([channel, users]) => ({
           say: { channel, sources: users },
@@ -106,6 +112,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'channel-beyond-desk',
     severity: 'must fix',
+    when: ['decided copies'],
     needs: 'the channels of the desk',
     cause: '{source} is on channel {channel}, but the desk ends at {there}.',
     remedy: 'Give it a channel that the desk has.',
@@ -135,6 +142,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'phase-pair-doubled-alone',
     severity: 'look again',
+    when: ['decided copies'],
     needs: 'the copies of microphones that belong together',
     cause:
       'A copy for monitors is there of {doubled}, but not of {alone}, though they belong together: mixes hear them through different processing.',
@@ -159,6 +167,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'phase-pair-copies-differ',
     severity: 'look again',
+    when: ['decided copies'],
     needs: 'polarity and latency of the copies of microphones that belong together',
     cause:
       '{sources} stand to each other otherwise in {copy} than at FOH ({difference}), so they add up differently on stage.',
@@ -169,6 +178,7 @@ export const copyFindings: readonly FindingRule[] = [
   {
     code: 'copy-feeds-no-mix',
     severity: 'know this',
+    when: ['decided copies'],
     needs: 'the copies made for a kind of device, and the mixes',
     cause: '{copy} of {source} takes channel {channel}, but no mix is fed from it.',
     remedy: 'Give the channel back, or choose this copy for a mix.',
@@ -227,10 +237,9 @@ function caseOfCopy(facts: ActFacts, copy: Copy): Case[] {
   return [{ say: { source, copy: copyName(copy.purpose) }, about: [aboutSource(source)] }];
 }
 
-/** The sources on every channel, or nothing where no channel has two. */
-function sharedChannels(facts: ActFacts): Map<number, Source[]> {
+/** The sources on every channel. */
+function sourcesByChannel(facts: ActFacts): Map<number, Source[]> {
   const users = new Map<number, Source[]>();
-  if (!channelsAreShared(facts)) return users;
   for (const { sourceId, channel } of facts.plan.copies) {
     const source = sourceOf(facts, sourceId);
     if (channel === null || !source) continue;

@@ -23,6 +23,7 @@ export const cueFindings: readonly FindingRule[] = [
   {
     code: 'cue-of-the-other-kind',
     severity: 'look again',
+    when: ['cues of the other kind'],
     needs: 'the cue outputs of the rig, and what every mix is heard through',
     cause:
       '{cue} is of another kind than the devices of {mixes}, which the engineer hears on it: tone and balance will mislead.',
@@ -44,6 +45,7 @@ export const cueFindings: readonly FindingRule[] = [
   {
     code: 'cue-mono-for-stereo',
     severity: 'know this',
+    when: ['mono cues of stereo mixes'],
     needs: 'the format of mixes and cue outputs',
     cause: '{cue} is mono: the engineer does not hear the stereo of {mixes}.',
     remedy: 'Add a stereo cue output, or check the sides on a pack.',
@@ -58,6 +60,7 @@ export const cueFindings: readonly FindingRule[] = [
   {
     code: 'cue-level-unknown',
     severity: 'know this',
+    when: ['cues of unknown level'],
     needs: 'sensitivity, power and distance of devices and of the cue device',
     cause: '{mixes} cannot be matched in level on {cue}: the rig lacks a figure of a device.',
     remedy: 'Enter sensitivity, power and listening distance in the rig, or match the level once by ear.',
@@ -106,6 +109,7 @@ export const cueFindings: readonly FindingRule[] = [
   {
     code: 'cue-bus-carries-a-mix',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the buses of all mixes, and of the cue',
     cause: '{mix} is on the bus that {cue} takes: whatever the engineer listens to goes into {mix}.',
     remedy: 'Move {mix} to another bus.',
@@ -125,6 +129,7 @@ export const cueFindings: readonly FindingRule[] = [
   {
     code: 'cue-device-given-away',
     severity: 'must fix',
+    when: ['decisions', 'cue devices that performers may get'],
     needs: 'the devices of all mixes and of the cue',
     cause: '{device} is what the engineer listens on, but it is given to {mix}.',
     remedy: 'Give {mix} another device.',

@@ -10,6 +10,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'too-few-devices',
     severity: 'must fix',
+    when: ['mixes short of devices'],
     needs: 'what is in stock, and what every mix asks for',
     cause: '{mix} asks for {wanted} and gets {given}: needed {needed}, in the house {there}.',
     remedy: 'Hire more, ask the band to bring their own, or let two performers share.',
@@ -30,18 +31,20 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'device-used-twice',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the devices of all mixes',
     cause: '{device} is given to {mixes}, but can play one mix only.',
     remedy: 'Give one of them another device.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.deviceIds).map(([id, mixes]) => ({
-        say: { device: facts.deviceById.get(id), mixes },
+        say: { device: facts.index.deviceById.get(id), mixes },
         about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
       })),
   },
   {
     code: 'device-of-another-kind',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the devices of all mixes',
     cause: '{mix} is for {wanted}, but {device} is {given}.',
     remedy: 'Give it a device of its kind, or change what the mix is heard through.',
@@ -58,6 +61,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'device-is-reserved',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the devices of all mixes, and what the rig reserves',
     cause: '{mix} is given {device}, which is kept for {use}.',
     remedy: 'Give it another device, or free this one.',
@@ -71,6 +75,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'limiter-not-noted',
     severity: 'look again',
+    when: ['packs that may lack a limiter'],
     needs: 'where the limiter of each pack sits',
     cause: 'Nobody has noted a limiter for {devices}: a sudden peak in-ear can hurt hearing for good.',
     remedy:
@@ -80,6 +85,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'no-limiter-in-the-receiver',
     severity: 'must fix',
+    when: ['packs that may lack a limiter'],
     needs: 'where the limiter of each pack sits',
     cause:
       'No limiter is in the receiver of {devices}: one on the desk does not stop radio noise, and a sudden peak in-ear can hurt hearing for good.',
@@ -91,6 +97,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'frequency-used-twice',
     severity: 'must fix',
+    when: ['frequencies'],
     needs: 'the frequencies of packs, the cue and wireless sources',
     cause: '{names} are on {mhz} MHz at the same time: neither will work.',
     remedy: 'Have the frequencies planned by the person who holds the licence; local spectrum rules decide.',
@@ -99,6 +106,7 @@ export const deviceFindings: readonly FindingRule[] = [
   {
     code: 'wireless-without-frequency',
     severity: 'look again',
+    when: ['wireless lines'],
     needs: 'the frequencies of wireless sources',
     cause: 'No frequency is noted for the wireless link of {sources}.',
     remedy: 'Ask for the frequencies and have them planned; local spectrum rules decide.',
@@ -154,7 +162,7 @@ function sharedFrequencies(facts: ActFacts): Case[] {
     for (const { id, frequencyMhz, name } of devices)
       if (frequencyMhz !== null) add(frequencyMhz, `mix ${mix.id}`, name, { of: 'device', id });
   for (const cue of facts.sheet.cueOutputs) {
-    const device = cue.deviceId === null ? undefined : facts.deviceById.get(cue.deviceId);
+    const device = cue.deviceId === null ? undefined : facts.index.deviceById.get(cue.deviceId);
     if (device) add(device.frequencyMhz, `cue ${cue.id}`, device.name, { of: 'device', id: device.id });
   }
   for (const source of facts.sheet.sources)

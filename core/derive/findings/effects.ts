@@ -11,6 +11,7 @@ export const effectFindings: readonly FindingRule[] = [
   {
     code: 'signal-in-a-circle',
     severity: 'must fix',
+    when: ['decisions', 'something that comes back'],
     needs: 'what feeds effects, what comes back to the desk, and all feeds',
     cause: '{names} {feed} in a circle: the signal comes back to itself and howls.',
     remedy: 'Break the circle: take one link of it out.',
@@ -26,6 +27,7 @@ export const effectFindings: readonly FindingRule[] = [
   {
     code: 'effect-fed-by-nothing',
     severity: 'know this',
+    when: ['effect returns'],
     needs: 'what feeds effects',
     cause: '{source} is an effect that comes back, but nothing is named that feeds it.',
     remedy: 'Name the copies that feed it.',
@@ -37,6 +39,7 @@ export const effectFindings: readonly FindingRule[] = [
   {
     code: 'foh-effect-in-a-mix',
     severity: 'look again',
+    when: ['effect returns'],
     needs: 'what feeds effects, and all feeds',
     cause: '{source} is in {mixes}, but is an effect fed from FOH channels: it moves with every FOH fader.',
     remedy: 'Feed an effect for the stage from the copies for monitors.',
@@ -54,6 +57,7 @@ export const effectFindings: readonly FindingRule[] = [
   {
     code: 'monitor-effect-at-front-of-house',
     severity: 'look again',
+    when: ['effect returns'],
     needs: 'what feeds effects, and where they are heard',
     cause:
       '{source} is fed from copies for the stage, but has a channel for front of house: what the performer asks for reaches the audience.',
@@ -72,6 +76,7 @@ export const effectFindings: readonly FindingRule[] = [
   {
     code: 'effect-send-without-copy',
     severity: 'look again',
+    when: ['effect returns'],
     needs: 'what feeds effects, and the copies there are',
     cause: '{effect} is to be fed from {copy} of {source}, which has no such channel.',
     remedy: 'Feed it from a copy that is there.',

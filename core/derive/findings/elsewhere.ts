@@ -9,6 +9,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'mix-made-elsewhere',
     severity: 'know this',
+    when: ['mixes made elsewhere'],
     needs: 'where every mix is made',
     cause: 'Another desk makes {mixes}: no send of this desk reaches there.',
     remedy: 'Tell their listeners whom to ask, and keep a spare mix of this desk ready.',
@@ -20,6 +21,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'split-not-settled',
     severity: 'must fix',
+    when: ['mixes made elsewhere'],
     needs: 'where every mix is made, and who brings a splitter',
     cause:
       'Another desk makes {mixes} and needs splits (lines: {count}), but nobody is named who brings the splitter.',
@@ -33,6 +35,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'split-phantom-not-settled',
     severity: 'look again',
+    when: ['mixes made elsewhere'],
     needs: 'who gives 48 V on a split',
     cause:
       '48 V is needed by what is split to another desk ({sources}), but nobody is named who gives it: both sides or none would.',
@@ -48,6 +51,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'split-phantom-from-both',
     severity: 'must fix',
+    when: ['mixes made elsewhere'],
     needs: 'who gives 48 V on a split, and the switches of the sockets',
     cause: 'The band gives 48 V on the split, but this desk has it on for {sources} too.',
     remedy: 'Switch it off here, with the outputs muted.',
@@ -72,11 +76,12 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'talkback-reaches-nobody',
     severity: 'look again',
+    when: ['talk microphones'],
     needs: 'the talk microphones of the act, and all feeds',
     cause: '{source} is a talk microphone, but it is in no mix: nobody hears what is said.',
     remedy: 'Put it into the mixes of those who are to hear it.',
     find: (facts) =>
-      casesOf(placesOfKinds(facts.sheet.sources, 'talkback'), (at) => {
+      casesOf(placesOfKinds(facts, 'talkback'), (at) => {
         const source = facts.sheet.sources[at];
         if (!source || source.audience === 'not here') return null;
         if (hasOutcomeSomewhere(facts.sends, at, outcomesThat.flow | outcomesThat.areElsewhere)) return null;
@@ -86,12 +91,13 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'talkback-at-front-of-house',
     severity: 'must fix',
+    when: ['talk microphones'],
     needs: 'where every talk microphone is to be heard',
     cause:
       '{source} is a talk microphone with a channel for front of house: the audience would hear what is said on stage.',
     remedy: 'Mark it as heard in the monitors only.',
     find: (facts) =>
-      casesOf(placesOfKinds(facts.sheet.sources, 'talkback'), (at) => {
+      casesOf(placesOfKinds(facts, 'talkback'), (at) => {
         const source = facts.sheet.sources[at];
         if (!source || facts.copies[at]?.foh == null) return null;
         return { say: { source }, about: [aboutSource(source)] };
@@ -100,6 +106,7 @@ export const elsewhereFindings: readonly FindingRule[] = [
   {
     code: 'engineer-cannot-talk',
     severity: 'know this',
+    when: ['mixes without talk'],
     needs: 'where the talk microphone of the engineer goes',
     cause: 'The engineer cannot talk to {mixes} while checking them.',
     remedy: 'Agree on signs, or send a second person to the performer.',

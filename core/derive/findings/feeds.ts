@@ -24,6 +24,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'source-nobody-hears',
     severity: 'look again',
+    when: ['sources without FOH channel'],
     needs: 'where every source is to be heard, and all feeds',
     cause: '{source} is in no mix and not at front of house: nobody hears it.',
     remedy: 'Put it into a mix, or mark it as not to be heard here.',
@@ -39,6 +40,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'post-fader-from-foh',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the tap of every feed and the copy it comes from',
     cause:
       '{mix} takes {source} after the fader of the FOH channel, so every move of that fader moves the mix.',
@@ -60,6 +62,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'taps-mixed',
     severity: 'know this',
+    when: ['decisions'],
     needs: 'the tap of every feed',
     cause:
       '{mix} takes some copies for the stage before the fader and some after: a fader moves {post}, and not the rest.',
@@ -80,6 +83,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'foh-only-source-in-mix',
     severity: 'look again',
+    when: ['sources for FOH only'],
     needs: 'where every source is to be heard, and the wishes',
     cause:
       '{source} is for front of house only, but is asked for by name in {mixes}, and the FOH channel feeds it there.',
@@ -172,6 +176,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'decision-without-wish',
     severity: 'know this',
+    when: ['decisions'],
     needs: 'decisions on single feeds, and the wishes',
     cause: 'Something was decided for {source} in {mix}, but {mix} does not ask for it, so nothing flows.',
     remedy: 'Add the wish, or take the decision back.',
@@ -203,8 +208,10 @@ export const feedFindings: readonly FindingRule[] = [
         if (level.sumDb === null || level.loweredByDb > -tellableDb) return null;
         const mix = facts.sheet.mixes[mixAt];
         if (!mix) return null;
-        const lowered = `${unsigned(-level.loweredByDb)} lower`;
-        return { say: { mix, sum: decibels(level.sumDb), lowered }, about: [aboutMix(mix)] };
+        const { sumDb, loweredByDb } = level;
+        const sum = () => decibels(sumDb);
+        const lowered = () => `${unsigned(-loweredByDb)} lower`;
+        return { say: { mix, sum, lowered }, about: [aboutMix(mix)] };
       }),
   },
   {
@@ -223,6 +230,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'pair-split-in-mix',
     severity: 'look again',
+    when: ['pairs'],
     needs: 'stereo pairs, and all feeds',
     cause: '{mix} takes {one} but not {other}, the other side of its pair.',
     remedy: 'Put both sides in, or say that one side is meant.',
@@ -231,6 +239,7 @@ export const feedFindings: readonly FindingRule[] = [
   {
     code: 'pair-levels-differ',
     severity: 'know this',
+    when: ['pairs'],
     needs: 'stereo pairs, and all start levels',
     cause: '{mix} takes {one} and {other} at different levels, so the pair leans to one side.',
     remedy: 'Give both sides one level, unless the performer wants it so.',

@@ -8,6 +8,7 @@ export const gainFindings: readonly FindingRule[] = [
   {
     code: 'no-gain-owner',
     severity: 'look again',
+    when: ['gains of nobody'],
     needs: 'who sets the gain of sources with several copies',
     cause:
       'Nobody is named who sets the gain of {sources}, which several copies share: an unannounced move changes a mix.',
@@ -22,6 +23,7 @@ export const gainFindings: readonly FindingRule[] = [
   {
     code: 'gain-out-of-range',
     severity: 'look again',
+    when: ['expected levels'],
     needs: 'sensitivity and expected level of a source, and the gain range of the desk',
     cause:
       '{source} needs about {needed} of gain to reach the target, and the desk gives {lowest} to {highest}.',
@@ -51,6 +53,7 @@ export const gainFindings: readonly FindingRule[] = [
   {
     code: 'gain-far-from-needed',
     severity: 'know this',
+    when: ['gains that are set'],
     needs: 'the gain as it stands, and what the source is expected to need',
     cause:
       'The gain of {source} stands at {gain}, and about {needed} was expected: something may be other than the plan says.',
@@ -69,6 +72,7 @@ export const gainFindings: readonly FindingRule[] = [
   {
     code: 'gain-moved',
     severity: 'know this',
+    when: ['gains that are set'],
     needs: 'the gain as it stands, and the gain the trims were set at',
     cause:
       'The gain of {source} moved by {moved} since the trims were set: {copies} would be that much {louder}.',
@@ -94,6 +98,7 @@ export const gainFindings: readonly FindingRule[] = [
   {
     code: 'trim-out-of-range',
     severity: 'look again',
+    when: ['gains that are set', 'decided copies'],
     needs: 'the trims of copies, the move of the gain, and the trim range of the desk',
     cause:
       '{copy} of {source} needs {needed} of trim, and the desk ends at {set}: it stays {short} too {loud}.',

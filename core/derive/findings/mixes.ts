@@ -2,7 +2,7 @@ import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { isLoudspeakerMix } from '../facts.ts';
 import { casesOf, type FindingRule } from './rule.ts';
 import { aboutMix, caseOfEachMix, number } from './say.ts';
-import { hasRepeats, mixesSharing } from './shared.ts';
+import { mixesSharing } from './shared.ts';
 
 /** Two who share a wedge stand together; further apart one of them does not hear it. Common practice. */
 const sharedWedgeM = 4;
@@ -12,6 +12,7 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'mix-without-bus',
     severity: 'must fix',
+    when: ['mixes without bus'],
     needs: 'the buses of the desk and those the act needs',
     cause: '{mix} has no bus: needed {needed}, free to use {there}.',
     remedy: 'Make a stereo mix mono, let two performers share a mix, or leave {mix} out.',
@@ -31,19 +32,20 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'bus-used-twice',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the buses of all mixes',
     cause: 'Bus {bus} carries {mixes}: each would hear the other.',
     remedy: 'Give one of them another bus.',
-    find: (facts) => {
-      return mixesSharing(facts.mixes, ({ planned }) => planned.busIds).map(([id, mixes]) => ({
+    find: (facts) =>
+      mixesSharing(facts.mixes, ({ planned }) => planned.busIds).map(([id, mixes]) => ({
         say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes },
         about: [{ of: 'bus', id } as const, ...mixes.map(aboutMix)],
-      }));
-    },
+      })),
   },
   {
     code: 'bus-is-reserved',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the buses of all mixes, and what the rig reserves',
     cause: '{mix} is on bus {bus}, which is kept for {use}.',
     remedy: 'Move the mix, or free the bus.',
@@ -67,6 +69,7 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'stereo-on-one-bus',
     severity: 'look again',
+    when: ['stereo devices on one bus'],
     needs: 'the format of devices and mixes',
     cause: '{mix} is mono on one bus, but {device} is stereo: its listener gets the same in both ears.',
     remedy: 'Make {mix} stereo if two buses are left.',
@@ -85,6 +88,7 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'stereo-to-one-side',
     severity: 'look again',
+    when: ['mono devices of stereo mixes'],
     needs: 'the format of devices and mixes',
     cause: '{mix} is stereo, but {device} gives one side only.',
     remedy: 'Make {mix} mono and win a bus, or give it a stereo device or a second one.',
@@ -105,6 +109,7 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'stereo-buses-no-pair',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the buses of stereo mixes',
     cause: '{mix} is stereo on {buses}, which the desk cannot link: a pair is an odd number and the next.',
     remedy: 'Put it on an odd bus and the one after it.',
@@ -121,6 +126,7 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'device-kind-unknown',
     severity: 'look again',
+    when: ['mixes for an unknown device'],
     needs: 'what every mix is heard through',
     cause: 'Nobody has said what {mix} is heard through, so its copies, device and cue are a guess.',
     remedy: 'Ask the band: wedge, fill or in-ears, and whose.',
@@ -129,15 +135,18 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'mix-without-listener',
     severity: 'know this',
+    when: ['mixes that nobody hears'],
     needs: 'who listens to what',
     cause: 'Nobody is named as listening to {mix}.',
     remedy: 'Name who hears it, so that the listening line and the checks of their own sources work.',
     find: (facts) => {
       if (facts.sheet.performers.length === 0) return [];
-      const heard = new Set(facts.sheet.listeners.map((listener) => listener.mixId));
       return caseOfEachMix(
         facts.sheet.mixes.filter(
-          (mix) => !heard.has(mix.id) && mix.deviceKind !== 'side fill' && mix.deviceKind !== 'front fill',
+          (mix, at) =>
+            facts.people.listenersOf[at] === 0 &&
+            mix.deviceKind !== 'side fill' &&
+            mix.deviceKind !== 'front fill',
         ),
       );
     },
@@ -145,15 +154,14 @@ export const mixFindings: readonly FindingRule[] = [
   {
     code: 'listeners-far-apart',
     severity: 'know this',
+    when: ['mixes that are shared'],
     needs: 'who shares a wedge, and where they stand',
     cause: '{people} share {mix}, but stand {apart} m apart: one device does not reach both.',
     remedy: 'Give the mix a second device, or each a mix.',
-    find: (facts) => {
-      if (!hasRepeats(facts.sheet.listeners, (listener) => listener.mixId)) return [];
-      return casesOf(facts.mixes, ({ mix, planned }) => {
-        if (mix.deviceKind !== 'wedge') return null;
+    find: (facts) =>
+      casesOf(facts.mixes, ({ mix, planned, mixAt }) => {
+        if (mix.deviceKind !== 'wedge' || (facts.people.listenersOf[mixAt] ?? 0) < 2) return null;
         const listeners = facts.sheet.listeners.filter((listener) => listener.mixId === mix.id);
-        if (listeners.length < 2) return null;
         const people = listeners.flatMap(
           (listener) => facts.sheet.performers.find((it) => it.id === listener.performerId) ?? [],
         );
@@ -167,7 +175,6 @@ export const mixFindings: readonly FindingRule[] = [
           say: { mix, people, apart: number(apartM) },
           about: [aboutMix(mix), ...people.map((it) => ({ of: 'performer' as const, id: it.id }))],
         };
-      });
-    },
+      }),
   },
 ];

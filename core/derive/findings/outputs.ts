@@ -9,6 +9,7 @@ export const outputFindings: readonly FindingRule[] = [
   {
     code: 'mix-without-output',
     severity: 'must fix',
+    when: ['mixes without output'],
     needs: 'the outputs of the rig and those the act needs',
     cause: '{mix} leaves nowhere: outputs needed {needed}, free for mixes {there}.',
     remedy: '{proposal}',
@@ -33,18 +34,20 @@ export const outputFindings: readonly FindingRule[] = [
   {
     code: 'output-used-twice',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the outputs of all mixes',
     cause: '{output} carries {mixes}: one of them reaches the wrong ears.',
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.outputIds).map(([id, mixes]) => ({
-        say: { output: facts.outputById.get(id), mixes },
+        say: { output: facts.index.outputById.get(id), mixes },
         about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
       })),
   },
   {
     code: 'output-is-reserved',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the outputs of all mixes, and what the rig reserves',
     cause: '{mix} leaves at {output}, which is kept for {use}.',
     remedy: 'Let the mix leave elsewhere, or free the output.',
@@ -58,6 +61,7 @@ export const outputFindings: readonly FindingRule[] = [
   {
     code: 'mix-on-a-record-feed',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the outputs of all mixes, and what each output is for',
     cause: '{mix} leaves at {output}, a record feed, so no performer hears it there.',
     remedy: 'Give it an output on the desk, a box or the network.',
@@ -71,6 +75,7 @@ export const outputFindings: readonly FindingRule[] = [
   {
     code: 'device-on-another-output',
     severity: 'know this',
+    when: ['devices that are wired'],
     needs: 'which output every device is wired to',
     cause: '{device} is wired to {wired}, but {mix} leaves at {output}: somebody has to re-plug it.',
     remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
@@ -84,8 +89,8 @@ export const outputFindings: readonly FindingRule[] = [
             say: {
               mix,
               device,
-              wired: facts.outputById.get(device.outputId),
-              output: facts.outputById.get(first),
+              wired: facts.index.outputById.get(device.outputId),
+              output: facts.index.outputById.get(first),
             },
             about: [aboutMix(mix), { of: 'device', id: device.id }, { of: 'output', id: first }],
           };
@@ -95,6 +100,7 @@ export const outputFindings: readonly FindingRule[] = [
   {
     code: 'output-carries-the-cue',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the outputs of all mixes and of the cue',
     cause: '{output} carries {mix} and the cue: whatever the engineer listens to reaches {mix}.',
     remedy: 'Give the mix or the cue another output.',

@@ -1,5 +1,4 @@
 import type { Mix, Performer, Source } from '../../show/act.ts';
-import { remembered } from '../../show/remember.ts';
 import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../../show/source-kinds.ts';
 import { type ActFacts, isLoudspeakerMix, placesOfKinds } from '../facts.ts';
 import { outcomesThat } from '../outcomes.ts';
@@ -13,16 +12,16 @@ export const performerFindings: readonly FindingRule[] = [
   {
     code: 'performer-without-mix',
     severity: 'must fix',
+    when: ['performers without mix'],
     needs: 'the performers, and who listens to what',
     cause: '{performer} listens to no mix.',
     remedy: 'Give {performer} a mix, or let them share one.',
     find: (facts) =>
-      listening(facts)
-        .filter(({ mixAts }) => mixAts.length === 0)
-        .map(({ performer }) => ({
-          say: { performer },
-          about: [aboutPerformer(performer)],
-        })),
+      casesOf(facts.sheet.performers, (performer, at) =>
+        mixesAt(facts, facts.people.mixesOf[at]).length === 0
+          ? { say: { performer }, about: [aboutPerformer(performer)] }
+          : null,
+      ),
   },
   {
     code: 'own-voice-not-heard',
@@ -54,14 +53,17 @@ export const performerFindings: readonly FindingRule[] = [
   {
     code: 'click-missing',
     severity: 'must fix',
+    when: ['performers with a click'],
     needs: 'who plays to a click, who listens to what, and all feeds',
     cause: '{performer} plays to a click, but gets none in {mixes}.',
     remedy: 'Put the click into the mix of {performer}.',
     find: (facts) =>
-      casesOf(listening(facts), ({ performer, mixes, mixAts }) => {
+      casesOf(facts.sheet.performers, (performer, performerAt) => {
+        const mixAts = facts.people.mixesOf[performerAt] ?? [];
+        const mixes = mixesAt(facts, mixAts);
         if (!performer.needsClick || mixes.length === 0 || mixes.some((mix) => mix.mixedAt === 'elsewhere'))
           return null;
-        const heard = placesOfKinds(facts.sheet.sources, 'click').some((at) =>
+        const heard = placesOfKinds(facts, 'click').some((at) =>
           mixAts.some((mixAt) => flows(facts.sends, at, mixAt)),
         );
         if (heard) return null;
@@ -74,6 +76,7 @@ export const performerFindings: readonly FindingRule[] = [
   {
     code: 'click-on-a-loudspeaker',
     severity: 'must fix',
+    when: ['clicks'],
     needs: 'what every mix is heard through, and all feeds',
     cause: '{mix} sends {source} out of a loudspeaker on stage, into every open microphone.',
     remedy: 'Give it to in-ears only, or take it out of {mix}.',
@@ -82,6 +85,7 @@ export const performerFindings: readonly FindingRule[] = [
   {
     code: 'ambience-on-a-loudspeaker',
     severity: 'must fix',
+    when: ['ambience'],
     needs: 'what every mix is heard through, and all feeds',
     cause:
       '{mix} sends {source}, an open microphone for the room, out of a loudspeaker on stage: that is feedback.',
@@ -91,20 +95,21 @@ export const performerFindings: readonly FindingRule[] = [
   {
     code: 'timecode-in-a-mix',
     severity: 'must fix',
+    when: ['clicks'],
     needs: 'all feeds',
     cause: '{mix} gets {source}: timecode is a loud square signal for machines, never for ears.',
     remedy: 'Take {source} out of {mix}.',
-    find: (facts) =>
-      feedCases(facts, placesOfKinds(facts.sheet.sources, 'timecode'), (mix) => !isLoudspeakerMix(mix)),
+    find: (facts) => feedCases(facts, placesOfKinds(facts, 'timecode'), (mix) => !isLoudspeakerMix(mix)),
   },
   {
     code: 'click-at-front-of-house',
     severity: 'look again',
+    when: ['clicks'],
     needs: 'where every source is to be heard',
     cause: '{source} has a channel for front of house: one wrong fader and the audience hears it.',
     remedy: 'Mark it as heard in the monitors only, unless FOH needs it.',
     find: (facts) =>
-      casesOf(placesOfKinds(facts.sheet.sources, ...clickKinds), (at) => {
+      casesOf(placesOfKinds(facts, ...clickKinds), (at) => {
         const source = facts.sheet.sources[at];
         if (!source || facts.copies[at]?.foh == null) return null;
         return { say: { source }, about: [aboutSource(source)] };
@@ -128,12 +133,16 @@ export const performerFindings: readonly FindingRule[] = [
     cause: '{performer} listens to {mixes}: a request has to be made in each of them.',
     remedy: 'Check that both are meant.',
     find: (facts) =>
-      listening(facts)
-        .filter(({ mixes }) => mixes.filter((mix) => mix.deviceKind !== 'side fill').length > 1)
-        .map(({ performer, mixes }) => ({
+      casesOf(facts.sheet.performers, (performer, at) => {
+        const mixAts = facts.people.mixesOf[at] ?? [];
+        if (mixAts.length < 2) return null;
+        const mixes = mixesAt(facts, mixAts);
+        if (mixes.filter((mix) => mix.deviceKind !== 'side fill').length < 2) return null;
+        return {
           say: { performer, mixes },
           about: [aboutPerformer(performer), ...mixes.map(aboutMix)],
-        })),
+        };
+      }),
   },
 ];
 
@@ -145,53 +154,24 @@ const aboutPerformer = (performer: Performer) => ({ of: 'performer' as const, id
 /** Kinds of what machines and headphones are for. */
 const clickKinds = sourceKinds.filter((kind) => factsOfKind(kind).group === 'click');
 
-type Listening = {
-  performer: Performer;
-  mixes: Mix[];
-  mixAts: number[];
-  /** Places of the performer's own sources that are to be heard here. */
-  ownAts: number[];
-};
-
-/** Every performer with the mixes they listen to and their own sources. */
-const listening = remembered((facts: ActFacts): Listening[] => {
-  const { performers, listeners, sources, mixes } = facts.sheet;
-  const entries = performers.map(
-    (performer): Listening => ({ performer, mixes: [], mixAts: [], ownAts: [] }),
-  );
-  const byId = new Map(entries.map((entry) => [entry.performer.id, entry]));
-  for (const { performerId, mixId } of listeners) {
-    const mixAt = facts.index.mixAt.get(mixId);
-    const mix = mixes[mixAt ?? -1];
-    const entry = byId.get(performerId);
-    if (!entry || !mix || mixAt === undefined || entry.mixAts.includes(mixAt)) continue;
-    entry.mixes.push(mix);
-    entry.mixAts.push(mixAt);
-  }
-  sources.forEach(({ performerId, audience }, at) => {
-    if (performerId !== null && audience !== 'not here') byId.get(performerId)?.ownAts.push(at);
-  });
-  return [...byId.values()];
-});
-
 /** Performers of whose own sources none is in any of their mixes. A wish of "none" is their word and no fault. */
 function ownNotHeard(
   facts: ActFacts,
   isOwn: (source: Source) => boolean,
   concerns: (mix: Mix) => boolean,
 ): readonly Case[] {
-  return casesOf(listening(facts), ({ performer, mixes, mixAts, ownAts }) => {
-    if (ownAts.length === 0 || mixes.length === 0) return null;
-    // What a band's own desk holds is the band's to know.
-    if (!mixes.every((mix) => mix.mixedAt === 'house desk' && concerns(mix))) return null;
-    const sources: Source[] = [];
-    for (const at of ownAts) {
-      const source = facts.sheet.sources[at];
-      if (!source || !isOwn(source)) continue;
-      if (isAskedOrRefused(facts, at, mixAts)) return null;
-      sources.push(source);
+  return casesOf(facts.sheet.performers, (performer, performerAt) => {
+    const mixAts = facts.people.mixesOf[performerAt] ?? [];
+    const ownAts = facts.people.sourcesOf[performerAt] ?? [];
+    if (ownAts.length === 0 || mixAts.length === 0) return null;
+    for (const at of mixAts) {
+      const mix = facts.sheet.mixes[at];
+      // What a band's own desk holds is the band's to know.
+      if (!mix || mix.mixedAt === 'elsewhere' || !concerns(mix)) return null;
     }
+    const sources = unheard(facts, ownAts, mixAts, isOwn);
     if (sources.length === 0) return null;
+    const mixes = mixesAt(facts, mixAts);
     return {
       say: { performer, sources, mixes },
       about: [aboutPerformer(performer), ...sources.map(aboutSource), ...mixes.map(aboutMix)],
@@ -199,11 +179,33 @@ function ownNotHeard(
   });
 }
 
+/** Such sources of these places, if none of them is asked for or refused in any of the mixes; else none. */
+function unheard(
+  facts: ActFacts,
+  places: readonly number[],
+  mixAts: readonly number[],
+  isSuch: (source: Source) => boolean,
+): Source[] {
+  const sources: Source[] = [];
+  for (const at of places) {
+    const source = facts.sheet.sources[at];
+    if (!source || !isSuch(source)) continue;
+    if (isAskedOrRefused(facts, at, mixAts)) return [];
+    sources.push(source);
+  }
+  return sources;
+}
+
+function mixesAt(facts: ActFacts, places: readonly number[] = []): Mix[] {
+  return places.flatMap((at) => facts.sheet.mixes[at] ?? []);
+}
+
 function isAskedOrRefused({ wishes }: ActFacts, sourceAt: number, mixAts: readonly number[]): boolean {
-  return mixAts.some((mixAt) => {
+  for (const mixAt of mixAts) {
     const asked = wishes.state[mixAt * wishes.sourceCount + sourceAt];
-    return asked === cellState.wanted || asked === cellState.none;
-  });
+    if (asked === cellState.wanted || asked === cellState.none) return true;
+  }
+  return false;
 }
 
 /** A case for every feed that flows from a source at one of these places into such a mix. */
@@ -226,13 +228,13 @@ function feedCases(
 function onLoudspeakers(facts: ActFacts, ...kinds: readonly SourceKind[]): readonly Case[] {
   return feedCases(
     facts,
-    placesOfKinds(facts.sheet.sources, ...kinds),
+    placesOfKinds(facts, ...kinds),
     (mix) => mix.deviceKind !== null && isLoudspeakerMix(mix),
   );
 }
 
 function earMixesWithout(facts: ActFacts, kind: SourceKind): Mix[] {
-  const places = placesOfKinds(facts.sheet.sources, kind);
+  const places = placesOfKinds(facts, kind);
   return facts.sheet.mixes.filter((mix, mixAt) => {
     if (mix.deviceKind !== 'in-ear' || mix.mixedAt === 'elsewhere') return false;
     return !places.some((at) => flows(facts.sends, at, mixAt));

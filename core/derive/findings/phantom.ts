@@ -5,13 +5,13 @@ import { remembered } from '../../show/remember.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, caseOfEachSource, casesOfSources } from './say.ts';
-import { socketsAreShared } from './shared.ts';
 
 /** Faults of phantom power. */
 export const phantomFindings: readonly FindingRule[] = [
   {
     code: 'phantom-harms',
     severity: 'must fix',
+    when: ['lines that 48 V harms'],
     needs: 'which sources 48 V harms, and the switches of their sockets',
     cause: '{source} must not get 48 V, but the switch of its socket is on.',
     remedy: 'Switch it off with the outputs muted, or plug {source} where 48 V is off.',
@@ -20,6 +20,7 @@ export const phantomFindings: readonly FindingRule[] = [
   {
     code: 'phantom-missing',
     severity: 'look again',
+    when: ['lines that lack 48 V'],
     needs: 'which sources need 48 V, and the switches of their sockets',
     cause: '{source} needs 48 V, but the switch of its socket is off: it will be silent.',
     remedy: 'Switch it on with the outputs muted, or plug {source} where 48 V is on.',
@@ -28,6 +29,7 @@ export const phantomFindings: readonly FindingRule[] = [
   {
     code: 'phantom-bank-disagrees',
     severity: 'must fix',
+    when: ['lines that 48 V harms'],
     needs: 'which sockets share one 48 V switch',
     cause: '48 V is needed by {needing} and harmful to {harmed}, but all hang on one switch.',
     remedy: 'Plug one of them into another bank.',
@@ -47,6 +49,7 @@ export const phantomFindings: readonly FindingRule[] = [
   {
     code: 'phantom-decided-both-ways',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'what was decided on 48 V, and which sockets share one switch',
     cause:
       '48 V was decided on for {on} and off for {off}, but both hang on one switch; the plan leaves it off.',
@@ -89,9 +92,6 @@ function patched(facts: ActFacts, isSo: (source: Source, on: boolean) => boolean
 
 /** Sources that hang on one switch, in groups of at least two. */
 const sourcesBySwitch = remembered((facts: ActFacts): Source[][] => {
-  // Where every socket has a switch of its own, and nothing shares a socket, nothing shares a switch.
-  const ownSwitches = facts.sheet.boxes.every((box) => box.phantomBankSize === 1);
-  if (ownSwitches && !socketsAreShared(facts)) return [];
   const switchOf = switchesOf(facts.sheet);
   const groups = new Map<number, Source[]>();
   for (const { sourceId, socketId } of facts.plan.patches) {

@@ -1,4 +1,5 @@
 import { references } from '../../show/references.ts';
+import type { Id } from '../../show/rig.ts';
 import { type ActFacts, sourceOf } from '../facts.ts';
 import { type Case, casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, quoted } from './say.ts';
@@ -8,6 +9,7 @@ export const referenceFindings: readonly FindingRule[] = [
   {
     code: 'names-what-is-not-there',
     severity: 'must fix',
+    when: ['lost references'],
     needs: 'all rows of the act and its rig',
     cause: '{row} names {what} "{missing}", which is not in the show; the plan goes on without it.',
     remedy: 'Enter what is missing, or remove the row that names it.',
@@ -16,6 +18,7 @@ export const referenceFindings: readonly FindingRule[] = [
   {
     code: 'pair-not-mutual',
     severity: 'look again',
+    when: ['pairs'],
     needs: 'stereo pairs',
     cause: '{source} names {other} as the other side of its pair, which names {back}.',
     remedy: 'Make them name each other, or end the pair.',
@@ -79,19 +82,37 @@ function lostReferences(facts: ActFacts): Case[] {
   return cases;
 }
 
-type Ids = { has: (id: string) => boolean };
+/**
+ * Whether some row names what is not there. Lists that most acts leave empty are not searched for it: where they hold
+ * something, the rule has to look.
+ */
+export function someReferenceIsLost({ sheet, index, people, wishes }: ActFacts): boolean {
+  if (people.someAreLost || wishes.lost.length > 0 || index.boxAtOfSocket.includes(-1)) return true;
+  if (sheet.copies.length + sheet.alternates.length + sheet.decisions.length > 0) return true;
+  const isLost = (id: Id | null, list: IndexedList) => id !== null && !index[list].has(id);
+  for (const { boxId } of sheet.outputs) if (isLost(boxId, 'boxAt')) return true;
+  for (const { outputId, secondOutputId } of sheet.devices)
+    if (isLost(outputId, 'outputById') || isLost(secondOutputId, 'outputById')) return true;
+  for (const { outputId, secondOutputId, busId, deviceId } of sheet.cueOutputs)
+    if (
+      isLost(outputId, 'outputById') ||
+      isLost(secondOutputId, 'outputById') ||
+      isLost(busId, 'busById') ||
+      isLost(deviceId, 'deviceById')
+    )
+      return true;
+  for (const { pairSourceId, returnsMixId, returnsCueOutputId } of sheet.sources)
+    if (isLost(pairSourceId, 'sourceAt') || isLost(returnsMixId, 'mixAt') || returnsCueOutputId !== null)
+      return true;
+  return false;
+}
 
-/** Whether a table has an id: by the sheet's index where it holds the table. */
-function idsByTable({ sheet, index }: ActFacts): (table: SheetTable) => Ids {
-  const known = new Map<SheetTable, Ids>([
-    ['sources', index.sourceAt],
-    ['mixes', index.mixAt],
-    ['boxes', index.boxById],
-    ['sockets', index.socketById],
-    ['buses', index.busById],
-    ['outputs', index.outputById],
-    ['devices', index.deviceById],
-  ]);
+type IndexedList = 'sourceAt' | 'mixAt' | 'boxAt' | 'outputById' | 'busById' | 'deviceById';
+
+type Ids = ReadonlySet<Id>;
+
+function idsByTable({ sheet }: ActFacts): (table: SheetTable) => Ids {
+  const known = new Map<SheetTable, Ids>();
   return (table) => {
     const ids = known.get(table) ?? new Set(sheet[table].map((row) => row.id));
     known.set(table, ids);

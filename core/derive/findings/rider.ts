@@ -1,7 +1,6 @@
 import { daysBetween } from '../calendar.ts';
 import type { FindingRule } from './rule.ts';
 import { aboutSource, number } from './say.ts';
-import { hasRepeats } from './shared.ts';
 
 /** A rider written longer before the day than this is likely to be of an old line-up. Common practice. */
 const oldRiderDays = 365;
@@ -43,18 +42,17 @@ export const riderFindings: readonly FindingRule[] = [
   {
     code: 'rider-line-twice',
     severity: 'know this',
+    when: ['rider numbers'],
     needs: 'the numbers of the rider',
     cause: 'The rider gives line {line} to {sources}.',
     remedy: 'Ask the band which it is; the plan keeps both as lines of their own.',
-    find: ({ sheet }) => {
-      if (!hasRepeats(sheet.sources, (source) => source.riderLine)) return [];
-      return [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
+    find: ({ sheet }) =>
+      [...Map.groupBy(sheet.sources, (source) => source.riderLine)]
         .filter(([line, sources]) => line !== null && sources.length > 1)
         .map(([line, sources]) => ({
           say: { line: line ?? 0, sources },
           about: sources.map(aboutSource),
-        }));
-    },
+        })),
   },
   {
     code: 'same-name-twice',
@@ -63,7 +61,8 @@ export const riderFindings: readonly FindingRule[] = [
     cause: '{count} sources are called {name}: on stage nobody knows which one is meant.',
     remedy: 'Give each a name of its own.',
     find: ({ sheet }) => {
-      if (!hasRepeats(sheet.sources, nameSaid)) return [];
+      // In nearly every act all names differ, and then no lists are made.
+      if (new Set(sheet.sources.map(nameSaid)).size === sheet.sources.length) return [];
       return [...Map.groupBy(sheet.sources, nameSaid)]
         .filter(([, sources]) => sources.length > 1)
         .map(([, sources]) => ({

@@ -1,11 +1,15 @@
 import type { Severity } from '../../show/words.ts';
 import type { Subject } from '../derived.ts';
 import type { ActFacts } from '../facts.ts';
+import type { Occasion } from './occasions.ts';
 
 type Named = { name: string };
 
-/** What stands for a name in braces: words, a figure, or a row or rows, whose names are told. */
-export type Said = string | number | Named | readonly Named[] | undefined;
+/**
+ * What stands for a name in braces: words, a figure, or a row or rows, whose names are told. Words that many cases need
+ * come as a function, and are made when somebody reads them.
+ */
+export type Said = string | number | Named | readonly Named[] | (() => string) | undefined;
 
 /** One case of a rule: what fills its sentences, and what it is about. */
 export type Case = { say?: Record<string, Said>; about: Subject[] };
@@ -17,6 +21,8 @@ export type Case = { say?: Record<string, Said>; about: Subject[] };
 export type FindingRule = {
   code: string;
   severity: Severity;
+  /** The rule is asked in acts that have one of these, and where none is named, in every act. */
+  when?: readonly Occasion[];
   /** What has to be known for the rule to speak; where it is not known, the rule is silent. */
   needs: string;
   cause: string;

@@ -9,13 +9,13 @@ import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
 import { casesOf, type FindingRule } from './rule.ts';
 import { aboutSource, listed, number } from './say.ts';
-import { socketsAreShared } from './shared.ts';
 
 /** Faults of where sources are plugged. */
 export const socketFindings: readonly FindingRule[] = [
   {
     code: 'source-without-socket',
     severity: 'must fix',
+    when: ['lines without socket'],
     needs: 'the sockets of the rig, their 48 V switches, and those the act needs',
     cause: '{source} has no socket: {reason}.',
     remedy: 'Drop a source, mark what is not to be heard here, or bring a box.',
@@ -35,11 +35,11 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'socket-used-twice',
     severity: 'must fix',
+    when: ['decisions'],
     needs: 'the sockets of all sources',
     cause: 'Socket {socket} is given to {sources}: only one of them can be plugged there.',
     remedy: 'Plug one of them elsewhere.',
     find: (facts) => {
-      if (!socketsAreShared(facts)) return [];
       return [...sourcesBySocket(facts)]
         .filter(([, sources]) => sources.length > 1)
         .map(([id, sources]) => ({
@@ -51,13 +51,13 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'socket-is-reserved',
     severity: 'look again',
+    when: ['decisions'],
     needs: 'the sockets of all sources, and what the rig reserves',
     cause: '{source} is plugged at {socket}, which is kept for {use}.',
     remedy: 'Plug it elsewhere, or free the socket.',
     find: (facts) => {
-      if (facts.sheet.sockets.every((socket) => socket.reservedFor === null)) return [];
       return [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
-        const use = facts.socketById.get(id)?.reservedFor ?? null;
+        const use = facts.index.socketById.get(id)?.reservedFor ?? null;
         if (use === null) return [];
         return sources.map((source) => ({
           say: { source, socket: socketName(facts, id), use },
@@ -69,12 +69,13 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'cable-does-not-reach',
     severity: 'look again',
+    when: ['boxes with a reach'],
     needs: 'where sources and boxes stand, and how far their cables reach',
     cause: '{source} stands {apart} m from box {box}, and its cables reach {reach} m.',
     remedy: 'Plug it into a nearer box, move the box, or lay a longer cable.',
     find: (facts) =>
       casesOf(facts.plan.patches, ({ sourceId, socketId }) => {
-        const socket = socketId === null ? undefined : facts.socketById.get(socketId);
+        const socket = socketId === null ? undefined : facts.index.socketById.get(socketId);
         const box = socket && facts.index.boxById.get(socket.boxId);
         const to = box && placeOf(box);
         if (!socket || !to || box.reachM === null) return null;
@@ -97,13 +98,14 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'pair-sockets-apart',
     severity: 'know this',
+    when: ['pairs'],
     needs: 'stereo pairs, and the sockets of all sources',
     cause: '{one} and {other} are a pair, but not side by side on one box.',
     remedy: 'Plug them side by side, so that nobody swaps the sides.',
     find: (facts) =>
       pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) => {
-        const a = facts.socketById.get(facts.plan.patches[oneAt]?.socketId ?? '');
-        const b = facts.socketById.get(facts.plan.patches[otherAt]?.socketId ?? '');
+        const a = facts.index.socketById.get(facts.plan.patches[oneAt]?.socketId ?? '');
+        const b = facts.index.socketById.get(facts.plan.patches[otherAt]?.socketId ?? '');
         if (!a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
         return [{ say: { one, other }, about: [one, other].map(aboutSource) }];
       }),
@@ -111,6 +113,7 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'no-spare-vocal',
     severity: 'look again',
+    when: ['lead vocals'],
     needs: 'the sources of the act',
     cause: '{lead} has no spare: if the microphone fails, there is nothing ready to take.',
     remedy: 'Add a spare vocal microphone with the same copies and mixes, muted.',
@@ -124,6 +127,7 @@ export const socketFindings: readonly FindingRule[] = [
   {
     code: 'spare-vocal-unlike-lead',
     severity: 'look again',
+    when: ['lead vocals'],
     needs: 'the copies and feeds of the lead vocal and its spare',
     cause: '{spare} cannot stand in for {lead}: it lacks {lack}.',
     remedy: 'Give the spare the same copies and mixes as the lead vocal, muted.',
@@ -143,7 +147,7 @@ export const socketFindings: readonly FindingRule[] = [
 
 /** A socket as it is written on the box: A1. */
 export function socketName(facts: ActFacts, id: Id): string {
-  const socket = facts.socketById.get(id);
+  const socket = facts.index.socketById.get(id);
   const box = socket && facts.index.boxById.get(socket.boxId);
   return socket && box ? socketOnBox(box, socket) : 'that is not in the rig';
 }

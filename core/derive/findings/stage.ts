@@ -19,6 +19,7 @@ export const stageFindings: readonly FindingRule[] = [
   {
     code: 'wedge-off-the-null',
     severity: 'know this',
+    when: ['aimed microphones'],
     needs: 'pattern, aim and place of microphones, and the places of wedges',
     cause:
       '{mix} stands {angle} degrees off the front of {source} and is rejected by only {rejection}: {pattern} rejects most at {null} degrees.',
@@ -75,6 +76,7 @@ export const stageFindings: readonly FindingRule[] = [
   {
     code: 'side-and-plot-disagree',
     severity: 'look again',
+    when: ['places on the plot'],
     needs: 'places in words, and places on the plot',
     cause:
       '{name} is said to be stage {said}, but stands stage {drawn} on the plot: one of them is seen from the audience.',

@@ -9,6 +9,7 @@ import { elsewhereFindings } from './elsewhere.ts';
 import { feedFindings } from './feeds.ts';
 import { gainFindings } from './gain.ts';
 import { mixFindings } from './mixes.ts';
+import { occasionsOf } from './occasions.ts';
 import { outputFindings } from './outputs.ts';
 import { performerFindings } from './performers.ts';
 import { phantomFindings } from './phantom.ts';
@@ -39,12 +40,17 @@ export const findingRules: readonly FindingRule[] = [
   ...referenceFindings,
 ];
 
-const bySeverity = severities.map((severity) => findingRules.filter((rule) => rule.severity === severity));
+const bySeverity = severities.flatMap((severity) =>
+  findingRules.filter((rule) => rule.severity === severity),
+);
 
 /** All faults of an act, the most serious first, then in the order of the table. */
 export function findFaults(facts: ActFacts): Found[] {
   const faults: Found[] = [];
-  for (const rules of bySeverity)
-    for (const rule of rules) for (const found of rule.find(facts)) faults.push({ rule, found });
+  const there = occasionsOf(facts);
+  for (const rule of bySeverity) {
+    if (rule.when && !rule.when.some((occasion) => there[occasion])) continue;
+    for (const found of rule.find(facts)) faults.push({ rule, found });
+  }
   return faults;
 }

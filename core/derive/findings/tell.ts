@@ -37,6 +37,7 @@ function fill(sentence: string, say: Case['say']): string {
 function told(said: Said): string {
   if (typeof said === 'string') return said;
   if (typeof said === 'number') return String(said);
+  if (typeof said === 'function') return said();
   return said !== undefined && isList(said) ? listed(said) : quoted(said);
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { deriveAct } from '../../../core/derive/derive-act.ts';
 import { derivePaths } from '../../../core/derive/path.ts';
 import { ActDraft } from '../../helpers/clean-act.ts';
-import { rows, sheetOf, type TestRows } from '../../helpers/sheet-of.ts';
+import { rows, sheetOf, type TestRow, type TestRows } from '../../helpers/sheet-of.ts';
 
 function problemsOf(given: TestRows): string[] {
   const sheet = sheetOf(given);
@@ -37,6 +37,52 @@ describe('what nobody would enter gets a named problem, never a crash or a hang'
     ],
   ])('%s: %o', (_, given, code) => {
     expect(problemsOf(given)).toContain(code);
+  });
+
+  const decided = (about: string, row: TestRow): TestRows => ({
+    sources: [{ id: 'a' }],
+    mixes: [{ id: 'a' }],
+    decisions: [{ id: 'd', about, ...row }],
+  });
+  test.each<[string, TestRows]>([
+    ['an output on a box', { outputs: [{ id: 'a', boxId: 'gone' }] }],
+    ['a device wired to an output', { devices: [{ id: 'a', kind: 'wedge', outputId: 'gone' }] }],
+    ['the second output of a device', { devices: [{ id: 'a', kind: 'wedge', secondOutputId: 'gone' }] }],
+    ['the output of a cue', { cueOutputs: [{ id: 'a', kind: 'wedge', outputId: 'gone' }] }],
+    ['the second output of a cue', { cueOutputs: [{ id: 'a', kind: 'wedge', secondOutputId: 'gone' }] }],
+    ['the bus of a cue', { cueOutputs: [{ id: 'a', kind: 'wedge', busId: 'gone' }] }],
+    ['the device of a cue', { cueOutputs: [{ id: 'a', kind: 'wedge', deviceId: 'gone' }] }],
+    ['whose source it is', { sources: [{ id: 'a', performerId: 'gone' }] }],
+    ['a mix that comes back', { sources: [{ id: 'a', returnsMixId: 'gone' }] }],
+    ['a cue that comes back', { sources: [{ id: 'a', returnsCueOutputId: 'gone' }] }],
+    ['who listens', { mixes: [{ id: 'a' }], listeners: [{ id: 'l', mixId: 'a', performerId: 'gone' }] }],
+    [
+      'a wish for a source',
+      { mixes: [{ id: 'a' }], wishes: [{ id: 'w', mixId: 'a', sourceId: 'gone', amount: 'some' }] },
+    ],
+    [
+      'a wish for what another mix holds',
+      { mixes: [{ id: 'a' }], wishes: [{ id: 'w', mixId: 'a', sameAsMixId: 'gone' }] },
+    ],
+    [
+      'the socket of a spare line',
+      {
+        sources: [{ id: 'a' }],
+        alternates: [{ id: 's', sourceId: 'a', kind: 'spare line', socketId: 'gone' }],
+      },
+    ],
+    ['a socket that was decided', decided('socket', { sourceId: 'a', socketId: 'gone' })],
+    ['a bus that was decided', decided('bus', { mixId: 'a', busId: 'gone' })],
+    ['an output that was decided', decided('output', { mixId: 'a', outputId: 'gone' })],
+    ['a cue that was decided', decided('cue', { mixId: 'a', cueOutputId: 'gone' })],
+    ['a source of a decided feed', decided('feed', { mixId: 'a', sourceId: 'gone', purpose: 'foh' })],
+    ['a mix of a decided level', decided('level', { mixId: 'gone', sourceId: 'a', levelDb: 0 })],
+    [
+      'an effect that was decided on',
+      decided('effect send', { sourceId: 'a', returnSourceId: 'gone', purpose: 'foh' }),
+    ],
+  ])('%s names what is not there', (_, given) => {
+    expect(problemsOf(given)).toContain('names-what-is-not-there');
   });
 
   test('a mix that comes back into itself', () => {
