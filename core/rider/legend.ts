@@ -24,11 +24,16 @@ export function legendIn(text: string, spoken: ReadonlySet<Language>): Map<strin
     const found = pair.exec(piece.replace(/^\(/, ''))?.groups;
     const sign = found?.sign;
     const amount = found?.words ? amountOfWords(found.words, spoken) : null;
+    // "Empty = as you like" asks for nothing.
+    if (!amount && isLeftOpen.test(piece)) continue;
     if (!sign || !amount || !isSign(sign)) return null;
     legend.set(fold(sign), amount);
   }
   return legend.size >= 2 ? legend : null;
 }
+
+const isLeftOpen =
+  /^(?:empty|blank|none|nothing|leer|leeres feld|vide|case vide|rien|vac[ií]o|en blanco|vuot[oa]|leeg|vazi[oa]|em branco|\?|n\/a)\s*[=:→-]/iu;
 
 /** A mark, a number or a letter or two: no word that is itself an amount. */
 const isSign = (sign: string) => /^(?:[^\p{L}\p{N}]{1,3}|\d{1,3}%?|\p{L}{1,2})$/u.test(sign);
@@ -40,17 +45,36 @@ function amountOfWords(words: string, spoken: ReadonlySet<Language>): Amount | n
   return cellAmount(words, { spoken, legend: new Map() })?.amount ?? null;
 }
 
+/** "+ means nice and loud" in the middle of a sentence. */
+const inSentence =
+  /(?<![^\s,;(.])(?<sign>\+{1,3}|x{1,3}|\*{1,3})\s+(?:means?|is|stands for|bedeutet|hei(?:ß|ss)t|steht für|veut dire|signifie|significa|quiere decir|vuol dire|sta per|betekent|is gelijk aan|quer dizer)\s+(?<words>[^,;.]{2,30})/giu;
+
+function legendOfSentences(text: string, spoken: ReadonlySet<Language>): [string, Amount][] {
+  return [...text.matchAll(inSentence)].flatMap(({ groups }): [string, Amount][] => {
+    const amount = groups?.words ? amountOfWords(groups.words.trim(), spoken) : null;
+    return groups?.sign && amount ? [[fold(groups.sign), amount]] : [];
+  });
+}
+
+/** Where one plus sign means lots, two cannot mean less. */
+function withMore(legend: Map<string, Amount>): Legend {
+  const one = legend.get('+');
+  if (one === 'lots' && !legend.has('++')) legend.set('++', one);
+  return legend;
+}
+
 /** Rows looked at for a legend. */
 const mostRows = 400;
 
 /** All legends of a rider as one. */
 export function legendOf(grid: Grid, spoken: ReadonlySet<Language>): Legend {
-  const legend = new Map<string, Amount>();
+  const told = new Map<string, Amount>();
   for (const { rows } of grid.sheets)
     for (const row of rows.slice(0, mostRows)) {
       const text = textOfRow(row);
+      for (const [sign, amount] of legendOfSentences(text, spoken)) told.set(sign, amount);
       if (text.length > 200) continue;
-      for (const [sign, amount] of legendIn(text, spoken) ?? []) legend.set(sign, amount);
+      for (const [sign, amount] of legendIn(text, spoken) ?? []) told.set(sign, amount);
     }
-  return legend;
+  return withMore(told);
 }

@@ -1,5 +1,6 @@
 import type { Amount } from '../show/words.ts';
 import { type ReadAmount, signAmount } from './amounts.ts';
+import type { Legend } from './legend.ts';
 import { findHits } from './lexicon.ts';
 import { groupOfStem } from './source-name.ts';
 import { tokenize } from './text.ts';
@@ -48,15 +49,16 @@ export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAm
   return (
     amounts.filter((amount) => amount !== null).length === 1 &&
     amounts.at(-1) !== null &&
-    amountHit > targetHit &&
-    targetHit >= 0
+    targetHit >= 0 &&
+    (amountHit > targetHit ||
+      /(?:%|\+|\ddb|\/10|percent|prozent)\)?$/.test(last?.text.toLowerCase().replace(/\s/g, '') ?? ''))
   );
 };
 
 /** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. A later word is the stronger one
  * ("a bit louder"), but no word outweighs "no" and "only". */
-export function amountOf(item: Item): ReadAmount | null {
-  const sign = signIn(item.text);
+export function amountOf(item: Item, legend: Legend): ReadAmount | null {
+  const sign = signIn(item.text, legend);
   if (sign) return sign;
   const words = item.hits
     .filter((hit) => isAmount(hit))
@@ -68,13 +70,16 @@ export function amountOf(item: Item): ReadAmount | null {
   return { amount: strict ?? little ?? words[0] ?? 'some', levelDb: null, doubt: '' };
 }
 
-function signIn(text: string): ReadAmount | null {
+function signIn(text: string, legend: Legend): ReadAmount | null {
   const db = /([+-]?\s?\d+(?:[.,]\d+)?)\s*db\b/i.exec(text);
   if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
   const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);
   if (share) return signAmount(share[0], false);
   const plus = /(?:^|\s|\()(\+{1,4})(?:\)|\s|$)|(?<=\p{L})(\+{1,4})(?=\s|$)/u.exec(text);
-  if (plus) return signAmount(plus[1] ?? plus[2] ?? '', false);
+  const signs = plus?.[1] ?? plus?.[2];
+  const told = signs ? legend.get(signs) : undefined;
+  if (told) return { amount: told, levelDb: null, doubt: '' };
+  if (signs) return signAmount(signs, false);
   const minus = /(?:\s|\()(-{1,3})\)?$/.exec(text);
   if (minus) return { amount: 'none', levelDb: null, doubt: '' };
   const number = /(?:\s|[(=:@])(-?\d{1,3})\)?$/.exec(text);

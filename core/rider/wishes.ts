@@ -45,6 +45,10 @@ function readWishText(
   }
 }
 
+/** "Because the amp is loud enough": why something is wished wishes nothing. */
+const reasons =
+  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|sonst|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|anders|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
+
 /** A word with a full stop behind it and another word. */
 const stopped = /(?<!\p{L})(\p{L}+)\.\s+(?=\p{L})/gu;
 /** Known as they are, and no words by themselves. */
@@ -72,7 +76,7 @@ function withoutShortStops(text: string, { tongue }: Work): string {
 }
 
 function segmentsOf(work: Work, text: string): string[] {
-  return withoutShortStops(text.replace(/(\d),(\d)/g, '$1.$2'), work)
+  return withoutShortStops(text.replace(/(\d),(\d)/g, '$1.$2').replace(reasons, ''), work)
     .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
     .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
     .filter((segment) => segment !== '');
@@ -114,8 +118,13 @@ function readChain(
     for (const part of segmentsOf(work, text.slice(end))) readChain(work, mixes, mix, part, 'none');
     return null;
   }
+  const all = splitAtWith(text, tokens, hits);
+  if (all) {
+    readChain(work, mixes, mix, all.before, given);
+    return readChain(work, mixes, mix, all.behind, null);
+  }
   const items = itemsOf(text, tokens, hits, spoken.has('nl'));
-  const amounts = items.map(amountOf);
+  const amounts = items.map((item) => amountOf(item, work.tongue.legend));
   const said = amounts.find((amount) => amount !== null) ?? null;
   let first: Amount | null = null;
   items.forEach((item, at) => {
@@ -148,6 +157,27 @@ function readChain(
     );
   });
   return said?.amount === 'only' ? 'only' : said === null ? null : first;
+}
+
+const withWord = /^(?:with|w|mit|avec|con|met|com|but|aber|mais|pero|ma|maar|mas|plus)$/;
+
+/** "A bit of everything with the guitar on top": what is behind "with" has an amount of its own. */
+function splitAtWith(
+  text: string,
+  tokens: readonly Token[],
+  hits: readonly WishHit[],
+): { before: string; behind: string } | null {
+  const all = hits.find((hit) =>
+    hit.senses.some(
+      ({ subject, meaning }) => subject === 'group' && (meaning === 'everything' || meaning === 'rest'),
+    ),
+  );
+  if (!all) return null;
+  const at = tokens.findIndex((token, place) => place >= all.to && withWord.test(token.text));
+  const isInside = hits.some((hit) => hit.from < at && at < hit.to);
+  const cut = tokens[at];
+  if (!cut || isInside || !hits.some((hit) => hit.from > at && isTarget(hit))) return null;
+  return { before: text.slice(0, cut.start), behind: text.slice(cut.end) };
 }
 
 function itemsOf(text: string, tokens: readonly Token[], hits: readonly WishHit[], dutch: boolean): Item[] {
