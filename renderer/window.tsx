@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { Connection } from './connection.ts';
 import { App } from './frame/app.tsx';
 import { NoToken } from './frame/whole-page-states.tsx';
+import { copyLetters } from './parts/copy-mark.tsx';
 import { HereProvider } from './state/here.tsx';
 import { ShowStore } from './state/show-store.ts';
 import { unsentShelf } from './state/unsent-shelf.ts';
@@ -11,7 +12,7 @@ import { themeSheet } from './theme/tokens.ts';
 import { bridgeWire, socketWire, takeToken } from './wires.ts';
 
 const sheet = new CSSStyleSheet();
-sheet.replaceSync(themeSheet());
+sheet.replaceSync(themeSheet() + copyLetters());
 document.adoptedStyleSheets = [sheet];
 
 const place = document.getElementById('page');

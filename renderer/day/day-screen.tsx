@@ -8,7 +8,7 @@ import { dayOnScreen, useChangeovers } from '../changeover/changeover-cache.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
 import { cursorAt } from '../parts/grid-cursor.ts';
-import { useHere } from '../state/here.tsx';
+import { useHere, useSaved } from '../state/here.tsx';
 import { newId } from '../state/new-id.ts';
 import { words } from '../wording/words.ts';
 import { ChosenCell } from './chosen-cell.tsx';
@@ -41,7 +41,8 @@ export function DayScreen() {
 const parts = ['patch', 'order'] as const;
 
 function DayParts({ day }: { day: Day }) {
-  const { show, acts, change, connection, saving } = useHere();
+  const { show, acts, change, connection } = useHere();
+  const { saving } = useSaved();
   const [part, setPart] = useState<(typeof parts)[number]>('patch');
   const [showsNow, setShowsNow] = useState(false);
   const { planning, plan, stop, leave } = useDayPlanning(connection);

@@ -1,4 +1,4 @@
-import { useHere } from '../state/here.tsx';
+import { useHere, useSaved } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { listeningSentence } from './listening.ts';
 import { UnsavedBar } from './unsaved-bar.tsx';
@@ -6,7 +6,8 @@ import './bottom-line.css';
 
 /** The listening line, and whether everything is on the disk. */
 export function BottomLine() {
-  const { open, view, saving, standing, undo, redo, look, problem, dismiss } = useHere();
+  const { open, view, undo, redo, look, dismiss } = useHere();
+  const { saving, standing, problem } = useSaved();
   const sentence = open && listeningSentence(open, view.mixId);
   const said = standing.unsaved && saving === 'not saved' ? words.keep.unsaved.short : words.saving[saving];
   const other = view.theme === 'night' ? 'day' : 'night';

@@ -1,10 +1,11 @@
-import { type KeyboardEvent, memo, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, memo, useEffect, useRef, useState } from 'react';
 import type { Act } from '../../core/show/act.ts';
 import type { Show } from '../../core/show/show.ts';
 import { timeText } from '../parts/format.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import { actOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
+import { useLater } from '../state/later.ts';
 import { openQuestionCount, useReader } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import './running-order.css';
@@ -12,8 +13,8 @@ import './running-order.css';
 /** The acts of the day: where each one stands, at a glance. Arrows move, Enter opens. */
 export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
   const { acts, day, open, look, show } = useHere();
-  // The numbers of the other acts may follow a frame after what is being typed.
-  const shownShow = useDeferredValue(show);
+  // The numbers of the acts may follow a moment after what is being typed.
+  const shownShow = useLater(show);
   const openId = open?.sheet.act.id ?? null;
   const [cursor, setCursor] = useState<number | null>(null);
   const openPlace = acts.findIndex((act) => act.id === openId);

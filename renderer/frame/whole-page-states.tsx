@@ -1,4 +1,4 @@
-import { useHere } from '../state/here.tsx';
+import { useSaved } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import './whole-page-states.css';
 
@@ -26,7 +26,7 @@ export function Opening() {
 }
 
 export function OpenFailed() {
-  const { problem } = useHere();
+  const { problem } = useSaved();
   return (
     <WholePage
       what={problem ? problem.what : words.connection.failed}

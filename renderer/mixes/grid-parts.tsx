@@ -4,7 +4,7 @@ import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { feedKey } from '../../core/show/feed-key.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Purpose, Severity } from '../../core/show/words.ts';
-import { CopyMark } from '../parts/copy-mark.tsx';
+import { markBefore } from '../parts/copy-mark.tsx';
 import { levelText } from '../parts/format.ts';
 import { busText, deviceNames, deviceText, outputText } from '../parts/names.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
@@ -44,6 +44,9 @@ export const ColumnsBefore = ({ count }: { count: number }) =>
     <span aria-hidden="true" className="mix-grid-before" style={{ width: count * cellWidth }} />
   );
 
+const headId = (row: number) => `mix-row-head-${row}`;
+const placeOfRow = (index: number) => ({ top: index * rowHeight, height: rowHeight });
+
 type RowProps = {
   row: MixTableRow;
   index: number;
@@ -55,10 +58,12 @@ type RowProps = {
   /** The chosen columns of this row, as two numbers, so that a row that has none stays as it is drawn. */
   chosenLeft: number;
   chosenRight: number;
-  isListened: boolean;
 };
 
-/** One source: its head and the cells in sight. It is drawn again only when something of it changed. */
+/**
+ * The cells in sight of one source. Its head stands apart (`RowHead`), so that all heads keep their place on the
+ * left as one thing: each for itself would be a surface of its own that the browser has to paint and to move.
+ */
 export const GridRow = memo(function GridRow({
   row,
   index,
@@ -68,17 +73,16 @@ export const GridRow = memo(function GridRow({
   activeColumn,
   chosenLeft,
   chosenRight,
-  isListened,
 }: RowProps) {
   return (
     <div
       role="row"
       tabIndex={-1}
       aria-rowindex={index + 2}
+      aria-owns={headId(index)}
       className={row.startsGroup ? 'mix-grid-row starts-group' : 'mix-grid-row'}
-      style={{ top: index * rowHeight, height: rowHeight }}
+      style={placeOfRow(index)}
     >
-      <RowHead row={row} index={index} isListened={isListened} />
       <ColumnsBefore count={firstColumn} />
       {columns.map(({ mix, place, who }, offset) => {
         const column = firstColumn + offset;
@@ -106,22 +110,28 @@ function worstAt(places: FindingPlaces, mixId: Id, sourceId: Id): Severity | nul
   return findings ? worstOf(findings) : null;
 }
 
-function RowHead({ row, index, isListened }: { row: MixTableRow; index: number; isListened: boolean }) {
+type HeadProps = { row: MixTableRow; index: number; isListened: boolean };
+
+/** Channels, socket and name of a source. Few elements: its marks are said by its label. */
+export const RowHead = memo(function RowHead({ row, index, isListened }: HeadProps) {
   const { source, copies, socket, findings } = row;
   const worst = worstOf(findings);
+  const marks = ['source-head', row.startsGroup && 'starts-group', isListened && 'is-listened'];
   return (
     <div
+      id={headId(index)}
       role="rowheader"
       tabIndex={-1}
       aria-colindex={1}
+      aria-label={saysHead(row, worst)}
       data-head-row={index}
-      className={isListened ? 'source-head is-listened' : 'source-head'}
+      className={marks.filter(Boolean).join(' ')}
+      style={placeOfRow(index)}
     >
       <span className="source-head-channels">
-        {copies.map((copy) => (
-          <span key={copy.purpose} className="source-head-channel">
-            <CopyMark purpose={copy.purpose} says />
-            {copy.channel ?? '?'}
+        {copies.map(({ purpose, channel }) => (
+          <span key={purpose} className={markBefore(purpose)}>
+            {channel ?? '?'}
           </span>
         ))}
       </span>
@@ -129,9 +139,16 @@ function RowHead({ row, index, isListened }: { row: MixTableRow; index: number; 
       <strong className="cut" title={source.name}>
         {source.name}
       </strong>
-      {worst && <SeverityMark severity={worst} />}
+      {worst && <SeverityMark severity={worst} says={false} />}
     </div>
   );
+});
+
+/** The head for who cannot see its marks: "Kick in, socket A1, house 1, monitors 49". */
+function saysHead({ source, socket, copies }: MixTableRow, worst: Severity | null): string {
+  const channels = copies.map(({ purpose, channel }) => `${words.purpose[purpose].name} ${channel ?? '?'}`);
+  const parts = [source.name, socket && words.mixes.inSocket(socket), ...channels];
+  return [...parts, worst && words.severity[worst]].filter(Boolean).join(', ');
 }
 
 type FeedText = { purpose: Purpose | null; level: string; isDecided: boolean };
@@ -150,10 +167,19 @@ type CellProps = FeedText & {
   isChosen: boolean;
 };
 
-/** Takes nothing but words and numbers: what is derived anew and says the same is not drawn again. */
+/**
+ * Takes nothing but words and numbers: what is derived anew and says the same is not drawn again. One element: there
+ * are hundreds, and another act changes them all.
+ */
 const FeedCell = memo(function FeedCell(cell: CellProps) {
   const { purpose, level, isDecided, of, worst, row, column, isActive, isChosen } = cell;
-  const marks = ['feed-cell', isActive && 'is-active', isChosen && 'is-chosen', isDecided && 'is-decided'];
+  const marks = [
+    'feed-cell',
+    purpose && markBefore(purpose),
+    isActive && 'is-active',
+    isChosen && 'is-chosen',
+    isDecided && 'is-decided',
+  ];
   return (
     <div
       id={`cell-${row}-${column}`}
@@ -166,9 +192,8 @@ const FeedCell = memo(function FeedCell(cell: CellProps) {
       aria-selected={isChosen}
       className={marks.filter(Boolean).join(' ')}
     >
-      {purpose && <CopyMark purpose={purpose} />}
       {worst && <SeverityMark severity={worst} says={false} />}
-      <span className="feed-cell-level">{level}</span>
+      {level}
     </div>
   );
 });

@@ -17,11 +17,10 @@ import { words } from '../wording/words.ts';
 import { CellActions } from './cell-actions.ts';
 import { CellEditor, type Step } from './cell-editor.tsx';
 import { type CellCommand, commandOfKey } from './cell-keys.ts';
-import { ColumnHead, ColumnsBefore, GridRow } from './grid-parts.tsx';
+import { ColumnHead, ColumnsBefore, GridRow, RowHead } from './grid-parts.tsx';
 import type { MixTable } from './mix-table.ts';
 import { pointedAt, sameCursor, useMixCursor } from './use-mix-cursor.ts';
 import {
-  bringIntoSight,
   cellWidth,
   columnHeadHeight,
   nameWidth,
@@ -49,6 +48,7 @@ type Props = {
 export const MixGrid = memo(function MixGrid(props: Props) {
   const { open, table, sourceId, mixId, hidden, follows, look, change, tell, onDetails, onFilter } = props;
   const ref = useRef<HTMLDivElement>(null);
+  const cells = useRef<HTMLDivElement>(null);
   const { rows, columns } = table;
   const { sheet } = open;
   const actId = sheet.act.id;
@@ -58,18 +58,18 @@ export const MixGrid = memo(function MixGrid(props: Props) {
   const cursor = useMixCursor(table, actId, { sourceId, mixId, look });
   const leastHeadWidth = rowHeadWidth(Math.max(0, ...rows.map((row) => row.copies.length)));
   const shown = useWindowOfCells(ref, { rows: rows.length, columns: columns.length, leastHeadWidth });
-  const { headWidth } = shown;
+  const { headWidth, bringIntoSight } = shown;
   const width = headWidth + columns.length * cellWidth;
   const range = rangeOf(cursor.at);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another act or filter may leave the cursor out of sight.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another act, filter or size may leave the cursor out of sight.
   useEffect(() => {
-    if (ref.current) bringIntoSight(ref.current, cursor.at.row, cursor.at.column, headWidth);
-  }, [cursor.at.row, cursor.at.column, headWidth, actId, rows.length, columns.length]);
+    bringIntoSight(cursor.at.row, cursor.at.column);
+  }, [cursor.at.row, cursor.at.column, bringIntoSight, shown.width, actId, rows.length, columns.length]);
 
   const actions = new CellActions(open, table, range);
   const isRefused = useRef(false);
-  const toTable = () => ref.current?.focus({ preventScroll: true });
+  const toTable = () => cells.current?.focus({ preventScroll: true });
 
   const commit = (text: string): string | null => {
     const outcome = actions.typed(text);
@@ -190,9 +190,10 @@ export const MixGrid = memo(function MixGrid(props: Props) {
     () => columns.slice(shown.firstColumn, shown.endColumn),
     [columns, shown.firstColumn, shown.endColumn],
   );
+  const drawnRows = rows.slice(shown.firstRow, shown.endRow);
   const listenedPlace = columns.findIndex(({ mix }) => mix.id === mixId);
   return (
-    // Not a table element: only the cells in sight are there.
+    // biome-ignore lint/a11y/noStaticElementInteractions: what the mouse does here the table inside does with keys.
     <div
       ref={ref}
       className="mix-grid"
@@ -201,89 +202,102 @@ export const MixGrid = memo(function MixGrid(props: Props) {
           '--row-head': `${headWidth}px`,
           '--cell': `${cellWidth}px`,
           '--channels': `${leastHeadWidth - nameWidth}px`,
+          '--column-head': `${columnHeadHeight}px`,
         } as CSSProperties
       }
-      role="grid"
-      tabIndex={0}
-      data-first-focus
-      aria-label={words.mixes.table(sheet.act.name)}
-      aria-rowcount={rows.length + 1}
-      aria-colcount={columns.length + 1}
-      aria-multiselectable="true"
-      aria-activedescendant={`cell-${cursor.at.row}-${cursor.at.column}`}
-      onKeyDown={onKeyDown}
       onMouseDown={onMouse}
       onMouseMove={onMouse}
       onDoubleClick={toDetails}
-      onCopy={onClipboard}
-      onCut={onClipboard}
-      onPaste={onClipboard}
     >
+      {/* Not a table element: only the cells in sight are there. */}
       <div
-        role="row"
-        tabIndex={-1}
-        aria-rowindex={1}
-        className="mix-grid-head"
-        style={{ width, height: columnHeadHeight }}
+        ref={cells}
+        className="mix-cells"
+        role="grid"
+        tabIndex={0}
+        data-first-focus
+        aria-label={words.mixes.table(sheet.act.name)}
+        aria-rowcount={rows.length + 1}
+        aria-colcount={columns.length + 1}
+        aria-multiselectable="true"
+        aria-activedescendant={`cell-${cursor.at.row}-${cursor.at.column}`}
+        onKeyDown={onKeyDown}
+        onCopy={onClipboard}
+        onCut={onClipboard}
+        onPaste={onClipboard}
       >
-        <div role="columnheader" tabIndex={-1} aria-colindex={1} className="mix-grid-corner">
-          {words.mixes.corner}
-        </div>
-        <ColumnsBefore count={shown.firstColumn} />
-        {drawnColumns.map((column, offset) => (
-          <ColumnHead
-            // biome-ignore lint/suspicious/noArrayIndexKey: heads and cells are told by their place, see GridRow.
-            key={shown.firstColumn + offset}
-            sheet={sheet}
-            column={column}
-            index={shown.firstColumn + offset}
-            isListened={column.mix.id === mixId}
-          />
-        ))}
-      </div>
-      <div role="rowgroup" className="mix-grid-body" style={{ height: rows.length * rowHeight, width }}>
-        {listenedPlace >= 0 && (
-          <div
-            className="mix-grid-listened"
-            aria-hidden="true"
-            style={{ left: headWidth + listenedPlace * cellWidth, width: cellWidth }}
-          />
-        )}
-        {rows.slice(shown.firstRow, shown.endRow).map((row, offset) => {
-          const index = shown.firstRow + offset;
-          return (
-            <GridRow
-              key={index}
-              row={row}
-              index={index}
-              columns={drawnColumns}
-              firstColumn={shown.firstColumn}
-              places={table.places}
-              activeColumn={index === cursor.at.row ? cursor.at.column : null}
-              {...chosenOf(range, index)}
-              isListened={row.source.id === sourceId}
-            />
-          );
-        })}
-        {typed !== null && (
-          // In a row and a cell of its own, as everything in a grid is.
-          <div role="row" tabIndex={-1}>
-            <div role="gridcell" tabIndex={-1}>
-              <CellEditor
-                start={typed}
-                top={cursor.at.row * rowHeight}
-                left={headWidth + cursor.at.column * cellWidth}
-                label={words.mixes.typeHere}
-                onCommit={commit}
-                onStep={stepOn}
-                onLeave={() => {
-                  setTyped(null);
-                  toTable();
-                }}
-              />
-            </div>
+        <div
+          role="row"
+          tabIndex={-1}
+          aria-rowindex={1}
+          className="mix-grid-head"
+          style={{ width, height: columnHeadHeight }}
+        >
+          <div role="columnheader" tabIndex={-1} aria-colindex={1} className="mix-grid-corner">
+            {words.mixes.corner}
           </div>
-        )}
+          <ColumnsBefore count={shown.firstColumn} />
+          {drawnColumns.map((column, offset) => (
+            <ColumnHead
+              // biome-ignore lint/suspicious/noArrayIndexKey: heads and cells are told by their place, see GridRow.
+              key={shown.firstColumn + offset}
+              sheet={sheet}
+              column={column}
+              index={shown.firstColumn + offset}
+              isListened={column.mix.id === mixId}
+            />
+          ))}
+        </div>
+        <div role="rowgroup" className="mix-grid-body" style={{ height: rows.length * rowHeight, width }}>
+          {listenedPlace >= 0 && (
+            <div
+              className="mix-grid-listened"
+              aria-hidden="true"
+              style={{ left: headWidth + listenedPlace * cellWidth, width: cellWidth }}
+            />
+          )}
+          {drawnRows.map((row, offset) => {
+            const index = shown.firstRow + offset;
+            return (
+              <GridRow
+                key={index}
+                row={row}
+                index={index}
+                columns={drawnColumns}
+                firstColumn={shown.firstColumn}
+                places={table.places}
+                activeColumn={index === cursor.at.row ? cursor.at.column : null}
+                {...chosenOf(range, index)}
+              />
+            );
+          })}
+          {typed !== null && (
+            // In a row and a cell of its own, as everything in a grid is.
+            <div role="row" tabIndex={-1}>
+              <div role="gridcell" tabIndex={-1}>
+                <CellEditor
+                  start={typed}
+                  top={cursor.at.row * rowHeight}
+                  left={headWidth + cursor.at.column * cellWidth}
+                  label={words.mixes.typeHere}
+                  onCommit={commit}
+                  onStep={stepOn}
+                  onLeave={() => {
+                    setTyped(null);
+                    toTable();
+                  }}
+                />
+              </div>
+            </div>
+          )}
+        </div>
+      </div>
+      {/* Each head is of its row by `aria-owns`; see GridRow for why they stand apart. */}
+      <div className="mix-grid-heads">
+        {drawnRows.map((row, offset) => {
+          const index = shown.firstRow + offset;
+          return <RowHead key={index} row={row} index={index} isListened={row.source.id === sourceId} />;
+        })}
       </div>
     </div>
   );

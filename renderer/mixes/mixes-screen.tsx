@@ -40,7 +40,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
   const focusOn = useCallback((selector: string) => {
     place.current?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
   }, []);
-  const toTable = useCallback(() => focusOn('.mix-grid'), [focusOn]);
+  const toTable = useCallback(() => focusOn('.mix-cells'), [focusOn]);
   const toFilter = useCallback(() => focusOn('.mix-filter'), [focusOn]);
   const toDetails = useCallback(() => {
     look({ side: 'details' });

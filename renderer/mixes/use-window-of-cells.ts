@@ -1,4 +1,4 @@
-import { type RefObject, useCallback, useEffect, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 
 /** Sizes of the table in CSS pixels. They are fixed, so that no layout has to look at what the cells hold. */
 export const cellWidth = 78;
@@ -21,18 +21,24 @@ const margin = { rows: 3, columns: 1 };
 /** Until the table has been measured. */
 const firstWindow: CellWindow = { firstRow: 0, endRow: 24, firstColumn: 0, endColumn: 9, width: 0 };
 
-/** Follows the scrolling of a table and answers which cells are worth drawing, and how wide the heads of the rows are. */
+/**
+ * Follows the scrolling of a table and answers which cells are worth drawing, how wide the heads of the rows are, and
+ * what brings a cell into sight. Nobody else asks the table for its place or size: after a change that would make the
+ * browser lay out everything at once, and again before it paints.
+ */
 export function useWindowOfCells(
   ref: RefObject<HTMLElement | null>,
   { rows, columns, leastHeadWidth }: { rows: number; columns: number; leastHeadWidth: number },
-): CellWindow & { headWidth: number } {
+): CellWindow & { headWidth: number; bringIntoSight: (row: number, column: number) => void } {
   const [shown, setShown] = useState(firstWindow);
+  const seen = useRef({ scrollTop: 0, scrollLeft: 0, clientHeight: 0, clientWidth: 0 });
   const spare = shown.width - leastHeadWidth - columns * cellWidth;
   const headWidth = leastHeadWidth + Math.max(0, Math.min(mostSpareWidth, spare));
   const measure = useCallback(() => {
     const table = ref.current;
     if (!table) return;
     const { scrollTop, scrollLeft, clientHeight, clientWidth } = table;
+    seen.current = { scrollTop, scrollLeft, clientHeight, clientWidth };
     const firstRow = Math.floor(scrollTop / rowHeight);
     const firstColumn = Math.floor(scrollLeft / cellWidth);
     const next = {
@@ -56,9 +62,22 @@ export function useWindowOfCells(
       sizes.disconnect();
     };
   }, [ref, measure]);
+  const bringIntoSight = useCallback(
+    (row: number, column: number) => {
+      const { scrollTop, scrollLeft, clientHeight, clientWidth } = seen.current;
+      if (!ref.current || clientHeight === 0) return;
+      const top = nearest(scrollTop, row * rowHeight, rowHeight, clientHeight - columnHeadHeight);
+      const left = nearest(scrollLeft, column * cellWidth, cellWidth, clientWidth - headWidth);
+      if (top === scrollTop && left === scrollLeft) return;
+      ref.current.scrollTo(left, top);
+      seen.current = { ...seen.current, scrollTop: top, scrollLeft: left };
+    },
+    [ref, headWidth],
+  );
   return {
     ...shown,
     headWidth,
+    bringIntoSight,
     endRow: Math.min(shown.endRow, rows),
     endColumn: Math.min(shown.endColumn, columns),
   };
@@ -71,12 +90,7 @@ const sameWindow = (a: CellWindow, b: CellWindow) =>
   a.firstColumn === b.firstColumn &&
   a.endColumn === b.endColumn;
 
-/** Scrolls as little as it takes for a cell to stand clear of the heads. */
-export function bringIntoSight(table: HTMLElement, row: number, column: number, headWidth: number): void {
-  const [top, left] = [row * rowHeight, column * cellWidth];
-  const [height, width] = [table.clientHeight - columnHeadHeight, table.clientWidth - headWidth];
-  if (top < table.scrollTop) table.scrollTop = top;
-  else if (top + rowHeight > table.scrollTop + height) table.scrollTop = top + rowHeight - height;
-  if (left < table.scrollLeft) table.scrollLeft = left;
-  else if (left + cellWidth > table.scrollLeft + width) table.scrollLeft = left + cellWidth - width;
+/** How far to scroll, at the least, so that something at a place and of a size is in the room there is. */
+function nearest(scrolled: number, at: number, size: number, room: number): number {
+  return Math.max(at + size - room, Math.min(at, scrolled));
 }

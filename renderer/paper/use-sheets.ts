@@ -3,7 +3,7 @@ import type { Problem } from '../../core/contract/problem.ts';
 import type { Paper } from '../../core/sheets/paper-request.ts';
 import { type FileForm, makerOf, type SheetOptions } from '../../core/sheets/sheets.ts';
 import { bytesOf } from '../parts/save-file.ts';
-import { useHere } from '../state/here.tsx';
+import { useHere, useSaved } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { saveFiles } from './save-files.ts';
 import { formsOfChoice, jobsOfChoice, type Place, type SheetChoice } from './sheet-choice.ts';
@@ -37,7 +37,8 @@ const settledMs = 120;
 
 /** Makes what is wanted whenever it changes, and the files that are asked for. */
 export function useSheets(wanted: Wanted): Sheets {
-  const { connection, saving } = useHere();
+  const { connection } = useHere();
+  const { saving } = useSaved();
   const { making, make, stop: stopMaking } = usePaperCalls(connection);
   const printing = usePrinting();
   const [shown, setShown] = useState<Shown | null>(null);

@@ -1,4 +1,4 @@
-import type { Purpose } from '../../core/show/words.ts';
+import { type Purpose, purposes } from '../../core/show/words.ts';
 import { words } from '../wording/words.ts';
 import './copy-mark.css';
 
@@ -7,11 +7,19 @@ import './copy-mark.css';
  * mixes show hundreds of them; the letter is no text of the page, since what has a mark says it in words.
  */
 export function CopyMark({ purpose, says = false }: { purpose: Purpose; says?: boolean }) {
-  const { letter, name } = words.purpose[purpose];
   return (
     <>
-      <span className={`copy-mark copy-mark-${purpose}`} data-letter={letter} aria-hidden="true" />
-      {says && <span className="unseen">{name}</span>}
+      <span className={`copy-mark copy-${purpose}`} aria-hidden="true" />
+      {says && <span className="unseen">{words.purpose[purpose].name}</span>}
     </>
   );
+}
+
+/** The classes of an element that has the mark before its text. */
+export const markBefore = (purpose: Purpose): string => `copy-mark-before copy-${purpose}`;
+
+/** The letters for the style sheet, which draws them: told once, not by every mark. */
+export function copyLetters(): string {
+  const letters = purposes.map((purpose) => `--copy-letter-${purpose}:"${words.purpose[purpose].letter}"`);
+  return `:root{${letters.join(';')}}`;
 }

@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'react';
 import type { Act } from '../../core/show/act.ts';
 import { useMomentKeys } from '../keys/use-moment-keys.ts';
-import { useHere } from '../state/here.tsx';
+import { useHere, useSaved } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 
 /** Puts the act into the archive as it ran until now; the program does it by itself when the act is done. */
 export function KeepInArchive({ act }: { act: Act }) {
-  const { connection, tell, saving, standing } = useHere();
+  const { connection, tell } = useHere();
+  const { saving, standing } = useSaved();
   const [step, setStep] = useState<'nothing' | 'asked' | 'kept'>('nothing');
   // What was done a moment ago may still be on its way: the archive would keep the act without it.
   const hasArrived = saving === 'saved' || standing.unsaved !== undefined;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { FoundInArchive } from '../../core/contract/archive.ts';
-import { useHere } from './here.tsx';
+import { useHere, useSaved } from './here.tsx';
 import { useReachCount } from './reach-count.ts';
 
 export type Found = { text: string; found: FoundInArchive[]; actCount: number };
@@ -10,7 +10,8 @@ export type Found = { text: string; found: FoundInArchive[]; actCount: number };
  * overtook is dropped.
  */
 export function useFoundInArchive(text: string | null, most: number): Found | null {
-  const { connection, standing, tell } = useHere();
+  const { connection, tell } = useHere();
+  const { standing } = useSaved();
   const reached = useReachCount();
   const [found, setFound] = useState<Found | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a write may have put an act into the archive, and an answer may have been lost.

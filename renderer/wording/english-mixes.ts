@@ -9,6 +9,7 @@ export const englishMixes = {
   bus: (bus: string | null) => (bus === null ? 'no bus' : `bus ${bus}`),
   noOutput: 'no output',
   noSocket: '–',
+  inSocket: (socket: string) => `socket ${socket}`,
   none: 'none',
   notFed: 'not in this mix',
   set: 'Set',

@@ -48,7 +48,7 @@ await onServedPage(largeDay(acts, sources, mixes), async (page) => {
     switched.push(
       await timer.take(
         'keydown',
-        `return document.querySelector('.mix-grid')?.getAttribute('aria-label') === 'Mixes of ${name}'`,
+        `return document.querySelector('.mix-cells')?.getAttribute('aria-label') === 'Mixes of ${name}'`,
         () => page.keyboard.press(`Alt+${key}`),
       ),
     );
@@ -64,6 +64,6 @@ async function editOne(page: Page, timer: PageTimer, round: number): Promise<Tak
   const id = await page.locator('.feed-cell.is-active').getAttribute('id');
   await page.keyboard.type(`-${level}`);
   const outcome = `return document.querySelector('.saving')?.textContent === 'Saved'
-    && document.querySelector('#${id} .feed-cell-level')?.textContent === '−${level}'`;
+    && document.querySelector('#${id}')?.textContent === '−${level}'`;
   return timer.take('keydown', outcome, () => page.keyboard.press('Enter'));
 }

@@ -26,12 +26,7 @@ describe('with the keyboard alone', () => {
     await foldbook.press('Enter');
     expect(await foldbook.actName()).toBe('Tarn & the Ferrymen');
     const mixes = new MixesPage(foldbook);
-    expect(
-      await mixes
-        .table()
-        .getByRole('rowheader', { name: /Guitar/ })
-        .getAttribute('class'),
-    ).toContain('is-listened');
+    expect(await mixes.heads(/Guitar/).getAttribute('class')).toContain('is-listened');
 
     await foldbook.press('F6');
     while (!(await foldbook.focused()).startsWith('Mixes of')) await foldbook.press('F6');

@@ -171,8 +171,7 @@ describe('the table of the mixes', () => {
     await mixes.drawOver(['Kick in', 'Tarn'], ['Kick out', 'Elin']);
     expect(await mixes.chosenCount()).toBe(4);
     await mixes
-      .table()
-      .getByRole('rowheader', { name: /Guitar/ })
+      .heads(/Guitar/)
       .first()
       .click();
     expect(await mixes.chosenCount()).toBe((await mixes.listeners()).length);
@@ -197,7 +196,7 @@ describe('what the engineer decides', () => {
     expect(await mixes.details().getByRole('alert').innerText()).toBe('Type a whole number from 1 to 64.');
     await channel.fill('50');
     await foldbook.press('Enter');
-    const head = mixes.table().getByRole('rowheader', { name: /Kick in/ });
+    const head = mixes.heads(/Kick in/);
     await expect.poll(() => head.innerText()).toMatch(/50/);
 
     await mixes.chooseInDetails('Cue output', 'cue wedge');

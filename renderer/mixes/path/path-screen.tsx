@@ -190,7 +190,7 @@ function PathLines({
         // Where many lines arrive at one place, their levels are written where they leave.
         const isCrowded = (arriving.get(to)?.length ?? 0) > 1;
         return (
-          <g key={`${from} ${to}`} className={purpose ? `copy-mark-${purpose}` : 'path-plain'}>
+          <g key={`${from} ${to}`} className={purpose ? `copy-ink copy-${purpose}` : 'path-plain'}>
             <path
               className={worst ? 'has-finding' : undefined}
               d={`M${x1} ${y1}C${bend} ${y1} ${bend} ${y2} ${x2} ${y2}`}

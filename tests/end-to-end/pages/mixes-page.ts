@@ -51,9 +51,14 @@ export class MixesPage extends ScreenPage {
     return this.table().locator('[aria-selected="true"]').count();
   }
 
+  /** Heads of rows: of the whole page, since each belongs to its row by name and not by its place. */
+  heads(name?: RegExp): Locator {
+    return this.page.getByRole('rowheader', name && { name });
+  }
+
   /** The sources and the listeners that the table shows, of those in sight. */
   sources(): Promise<string[]> {
-    return this.table().getByRole('rowheader').locator('strong').allInnerTexts();
+    return this.heads().locator('strong').allInnerTexts();
   }
 
   listeners(): Promise<string[]> {
