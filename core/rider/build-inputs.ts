@@ -242,12 +242,7 @@ function pushLine(
       broughtBy: details.broughtBy,
       optional: details.optional || name.parts.has('optional'),
       audience: details.audience,
-      notes: [
-        ...details.notes,
-        ...details.alternatives
-          .filter((text) => !details.pickUpModel.includes(text))
-          .map((text) => `May be replaced by ${text}`),
-      ].join('; '),
+      notes: details.notes.join('; '),
     },
   });
 }

@@ -94,7 +94,7 @@ export function readPickUpCell(
     : (pickUps[0] ?? (/\p{L}/u.test(cell) ? 'mic' : null));
   return {
     pickUp,
-    pickUpModel: isPlainPickUp(cell, tongue) ? '' : cell,
+    pickUpModel: isPlainPickUp(first, tongue) ? '' : first,
     alternatives: choices.slice(1),
     phantom: phantomIn(first, tongue),
   };
@@ -179,7 +179,9 @@ function readFragment(fragment: string, details: Details, tongue: Tongue): void 
   const text = tidy(fragment);
   if (text === '') return;
   let understood = false;
-  const phantom = phantomIn(text, tongue);
+  // "Dynamic mic or condenser" asks for the dynamic one: what may stand in says nothing of the switch.
+  const asked = /48|phantom/i.test(text) ? text : (splitAlternatives(text, tongue)[0] ?? text);
+  const phantom = phantomIn(asked, tongue);
   if (phantom !== 'not said') {
     details.phantom = phantom;
     understood = true;

@@ -36,8 +36,8 @@ export type ReadInput = {
   side: 'left' | 'right' | null;
   pickUp: PickUp | null;
   pickUpModel: string;
-  /** What may stand in for the pick-up, as written; nothing where the rider does not say. */
-  alternatives?: string[];
+  /** What may stand in for the pick-up, as written; none where the rider does not say. */
+  alternatives: string[];
   phantom: PhantomNeed;
   stand: string;
   position: string;

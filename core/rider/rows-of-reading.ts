@@ -67,6 +67,7 @@ function sourceRow(input: ReadInput, order: number, actId: Id, ids: Ids): Source
     pairSourceId: ids.sources.get(input.pairKey ?? '') ?? null,
     pickUp: input.pickUp,
     pickUpModel: clip(input.pickUpModel),
+    pickUpInstead: clip(input.alternatives.join('; ')),
     phantom: input.phantom,
     stand: clip(input.stand),
     place: clip(input.position),

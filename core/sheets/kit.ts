@@ -1,4 +1,5 @@
 import type { StockItem } from '../show/rig.ts';
+import { stockKey } from '../show/stock-key.ts';
 import { lying } from './act-heading.ts';
 import type { ActView, LineView, MixView } from './act-view.ts';
 import { sheetOfDay } from './day-heading.ts';
@@ -62,12 +63,12 @@ export function kitOfDay({ acts, stock }: DayView): KitRow[] {
 }
 
 function stockOf(stock: readonly StockItem[], kind: string, name: string): number | null {
-  const asked = name.toLowerCase();
-  const found = stock.filter((it) => it.kind === kind && it.name.toLowerCase() === asked);
+  const asked = stockKey(name);
+  const found = stock.filter((it) => it.kind === kind && stockKey(it.name) === asked);
   return found.length === 0 ? null : found.reduce((sum, it) => sum + it.count, 0);
 }
 
-const kitKey = ({ kind, name }: { kind: string; name: string }) => `${kind}: ${name.toLowerCase()}`;
+const kitKey = ({ kind, name }: { kind: string; name: string }) => `${kind}: ${stockKey(name)}`;
 
 const kindWords: Record<StockItem['kind'], string> = {
   mic: 'Microphone',

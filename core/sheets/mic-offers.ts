@@ -1,4 +1,5 @@
 import type { StockItem } from '../show/rig.ts';
+import { stockKey } from '../show/stock-key.ts';
 import type { ActView, LineView } from './act-view.ts';
 import { numbersText } from './plot-clusters.ts';
 
@@ -12,16 +13,18 @@ type Offer = {
   lines: number[];
 };
 
-const plain = (text: string) => text.normalize('NFKC').toLowerCase().replace(/\s+/g, ' ').trim();
-
 /** Words that tell how a microphone works or where it sits: two that share one may stand in for one another. */
 const typeWords =
   /\b(dynamic|condenser|ribbon|clip|boundary|shotgun|lavalier|headset|omni|handheld|wireless|radio|active|passive)\b/g;
-const typesOf = (text: string): Set<string> => new Set(plain(text).match(typeWords) ?? []);
+const typesOf = (text: string): Set<string> => new Set(stockKey(text).match(typeWords) ?? []);
 
-/** What the rider says may stand in, as the reading of a rider keeps it among the notes. */
-const standIns = ({ source }: LineView): string[] =>
-  [...source.notes.matchAll(/May be replaced by ([^;]+)/g)].map((found) => plain(found[1] ?? ''));
+/** What the band says may stand in. */
+const standIns = ({ source }: LineView): string[] => source.pickUpInstead.split(';').map(stockKey);
+
+/** "or equivalent": the band takes whatever is alike. */
+const takesAlike = (line: LineView): boolean => standIns(line).some((text) => alikeWords.test(text));
+const alikeWords =
+  /\b(?:similar|equivalent|equal|comparable|alike|vergleichbar\w*|gleichwertig\w*|ähnlich\w*|équivalent\w*|similaire\w*|equivalente\w*|simil\w*|vergelijkbaar|gelijkwaardig)\b/u;
 
 /**
  * Offers for the lines whose pick-up is asked for by name and not brought by the band. Empty where the stock names no
@@ -56,8 +59,8 @@ function offerFor(
 ): { item: StockItem | null; is: Offer['is'] } {
   const kind = line.source.pickUp === 'di' ? 'di' : 'mic';
   const free = stock.filter((item) => item.kind === kind && (left.get(item.id) ?? 0) > 0);
-  const asked = plain(line.source.pickUpModel);
-  const named = (text: string) => free.find((item) => text === plain(item.name)) ?? null;
+  const asked = stockKey(line.source.pickUpModel);
+  const named = (text: string) => free.find((item) => text === stockKey(item.name)) ?? null;
   const same = named(asked);
   if (same) return { item: same, is: 'as asked' };
   for (const other of standIns(line)) {
@@ -69,7 +72,9 @@ function offerFor(
     .map((item) => ({ item, shared: [...typesOf(item.name)].filter((type) => types.has(type)).length }))
     .filter(({ shared }) => shared > 0)
     .sort((a, b) => b.shared - a.shared || a.item.order - b.item.order);
-  return alike ? { item: alike.item, is: 'alike' } : { item: null, is: 'none' };
+  return alike
+    ? { item: alike.item, is: takesAlike(line) ? 'named by the band' : 'alike' }
+    : { item: null, is: 'none' };
 }
 
 /** The offers as sentences to the band: what it gets instead, and what it has to say. */

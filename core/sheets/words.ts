@@ -26,8 +26,18 @@ export const copyKey =
 
 const pickUpWords = { mic: 'Mic', di: 'DI', line: 'Line', wireless: 'Wireless' } as const;
 
-/** The microphone, DI or line by its model where one is named. */
-export function pickUpText({ source }: LineView): string {
+/** The microphone, DI or line by its model where one is named, and what may stand in for it. */
+export function pickUpText(line: LineView): string {
+  const asked = pickUpAsked(line);
+  const instead = line.source.pickUpInstead
+    .split(';')
+    .map((it) => it.trim())
+    .filter((it) => it !== '');
+  if (instead.length === 0) return asked;
+  return [asked, ...instead].filter((it) => it !== '').join(' / ');
+}
+
+function pickUpAsked({ source }: LineView): string {
   const kind = source.pickUp === null ? '' : pickUpWords[source.pickUp];
   if (source.pickUpModel === '') return kind;
   const said = source.pickUpModel.toLowerCase().includes(kind.toLowerCase());

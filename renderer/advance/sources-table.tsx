@@ -46,6 +46,14 @@ export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
         choice('phantom', text.phantom, 5.4, () => phantomNeeds.map((value) => ({ value, label: value }))),
         performerColumn(sheet, change),
         field('place', text.place, 6),
+        field('pickUpModel', text.model, 9),
+        field('pickUpInstead', text.instead, 9),
+        field('stand', text.stand, 6),
+        choice('broughtBy', text.broughtBy, 5.4, () => [
+          { value: null, label: '' },
+          { value: 'band', label: text.band },
+          { value: 'house', label: text.house },
+        ]),
         field('notes', text.notes, 10),
       ]}
       empty={text.noSources}

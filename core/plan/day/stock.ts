@@ -3,6 +3,7 @@ import type { ActSheet } from '../../show/act-sheet.ts';
 import { actSheet, actsOfDay } from '../../show/act-sheet.ts';
 import type { Id, StockItem } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
+import { stockKey } from '../../show/stock-key.ts';
 import { usesHouseDevice } from '../plan-devices.ts';
 import { clock } from './check-day.ts';
 
@@ -62,7 +63,7 @@ export function findStockCollisions(show: Show, dayId: Id): StockReport {
 }
 
 function covers(item: StockItem, need: Need): boolean {
-  const name = item.name.trim().toLowerCase();
+  const name = stockKey(item.name);
   return item.kind === need.kind && (name === '' || name === need.name);
 }
 
@@ -94,7 +95,7 @@ function withStays(spans: readonly Span[]): Span[] {
 function needsOf(sheet: ActSheet): Need[] {
   const needs = new Map<string, Need>();
   const add: Add = (kind, name, count, sharedLine = '') => {
-    const plain = name.trim().toLowerCase();
+    const plain = stockKey(name);
     const line = sharedLine.trim().toLowerCase() && `${kind} ${plain} ${sharedLine.trim().toLowerCase()}`;
     const key = `${kind} ${plain} ${line}`;
     needs.set(key, { kind, name: plain, line, count: (needs.get(key)?.count ?? 0) + count });

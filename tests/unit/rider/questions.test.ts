@@ -101,3 +101,23 @@ test('the most urgent question comes first', () => {
   expect(weights).toEqual([...weights].sort((a, b) => b - a));
   expect(weights.length).toBeGreaterThan(2);
 });
+
+test('what may stand in for a microphone is kept apart from the one that is asked for', () => {
+  const reading = read([
+    'Ch | Source | Mic',
+    '1 | Kick | dynamic kick mic or large condenser',
+    '2 | Snare | snare clip A / snare clip B',
+    '3 | Vox | mic',
+  ]);
+  const asked = reading.inputs.map(({ pickUpModel, alternatives, phantom }) => ({
+    pickUpModel,
+    alternatives,
+    phantom,
+  }));
+  expect(asked).toEqual([
+    { pickUpModel: 'dynamic kick mic', alternatives: ['large condenser'], phantom: 'not said' },
+    { pickUpModel: 'snare clip A', alternatives: ['snare clip B'], phantom: 'not said' },
+    { pickUpModel: '', alternatives: [], phantom: 'not said' },
+  ]);
+  expect(reading.inputs.map(({ notes }) => notes)).toEqual(['', '', '']);
+});

@@ -152,13 +152,20 @@ describe('of microphones that were asked for, the reply says', () => {
   });
 
   test('what the rider itself allows before anything that is only alike', () => {
-    const asked = { pickUpModel: 'condenser A', notes: 'May be replaced by ribbon C' };
+    const asked = { pickUpModel: 'condenser A', pickUpInstead: 'or condenser B; Ribbon  C' };
     expect(
       offerOf(asked, [
         ['condenser D', 2],
         ['ribbon C', 2],
       ]),
     ).toContain('we offer “ribbon C”, as your rider allows.');
+  });
+
+  test('that something alike will do where the rider says "or equivalent"', () => {
+    const asked = { pickUpModel: 'large condenser B', pickUpInstead: 'or equivalent' };
+    expect(offerOf(asked, [['small condenser', 2]])).toContain(
+      'we offer “small condenser”, as your rider allows.',
+    );
   });
 
   test('which line gets the last of them, and what the next one gets', () => {
