@@ -4,6 +4,7 @@ import { EmptyScreen } from '../parts/empty-screen.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { ridersOfAct } from '../state/reading-cache.ts';
+import { useDropped } from '../state/use-dropped.ts';
 import { words } from '../wording/words.ts';
 import { ActFields } from './act-fields.tsx';
 import { ActTables } from './act-tables.tsx';
@@ -11,10 +12,11 @@ import { AddOrReplace } from './add-or-replace.tsx';
 import { BringIn } from './bring-in.tsx';
 import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
 import { CompareVersions } from './compare-versions.tsx';
+import { NameAct } from './name-act.tsx';
 import { OwnWords } from './own-words.tsx';
 import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
-import { emptyActChange, riderChange } from './rider-changes.ts';
+import { emptyActChange, riderChange, tellsName } from './rider-changes.ts';
 import { useBringMany } from './use-bring-many.ts';
 import { WhatCame } from './what-came.tsx';
 import './advance-screen.css';
@@ -45,33 +47,35 @@ function AdvanceOfDay({ dayId }: { dayId: string }) {
         </button>
       </p>
     );
-  if (many.came) return <WhatCame came={many.came} onClose={many.onClose} />;
+  if (many.came) return <WhatCame came={many.came} onFiles={many.onFiles} onClose={many.onClose} />;
   if (!open || view.newAct) return <NewAct dayId={dayId} onMany={many.onFiles} />;
   return <AdvanceOfAct key={open.sheet.act.id} open={open} onMany={many.onFiles} />;
 }
 
 /** Reads what is brought in; what comes back too late, after a stop or a newer rider, is not taken. */
-function useBringIn(take: (grid: Grid) => void, onMany: (files: File[]) => void) {
+function useBringIn(take: (grid: Grid, isPasted: boolean) => void, onMany: (files: File[]) => void) {
   const { connection, tell } = useHere();
   const [isReading, setReading] = useState(false);
   const turn = useRef(0);
-  const read = async (bringing: Promise<Brought>) => {
+  const read = async (bringing: Promise<Brought>, isPasted: boolean) => {
     const mine = ++turn.current;
     setReading(true);
     const brought = await bringing;
     if (turn.current !== mine) return;
     setReading(false);
-    if (brought.ok) take(brought.grid);
+    if (brought.ok) take(brought.grid, isPasted);
     else tell(brought.problem);
   };
+  const onFiles = (files: File[]) => {
+    const [first, ...others] = files;
+    if (others.length > 0) onMany(files);
+    else if (first) void read(gridOfFile(connection, first), false);
+  };
+  useDropped(onFiles);
   return {
     isReading,
-    onFiles: (files: File[]) => {
-      const [first, ...others] = files;
-      if (others.length > 0) onMany(files);
-      else if (first) void read(gridOfFile(connection, first));
-    },
-    onText: (pasted: string) => void read(gridOfText(connection, pasted)),
+    onFiles,
+    onText: (pasted: string) => void read(gridOfText(connection, pasted), true),
     onStop: () => {
       turn.current++;
       setReading(false);
@@ -81,11 +85,18 @@ function useBringIn(take: (grid: Grid) => void, onMany: (files: File[]) => void)
 
 function NewAct({ dayId, onMany }: { dayId: string; onMany: (files: File[]) => void }) {
   const { show, change, look } = useHere();
-  const bring = useBringIn((grid) => {
-    const { change: made, actId } = riderChange(show, { dayId }, grid, new Date().toISOString());
+  const [nameless, setNameless] = useState<Grid | null>(null);
+  const add = (grid: Grid, name?: string) => {
+    const { change: made, actId } = riderChange(show, { dayId, name }, grid, new Date().toISOString());
     change(made);
     look({ actId, moment: 'advance' });
+  };
+  const bring = useBringIn((grid, isPasted) => {
+    // A file has at least a name of its own to call the act by.
+    if (isPasted && !tellsName(grid)) setNameless(grid);
+    else add(grid);
   }, onMany);
+  if (nameless) return <NameAct onName={(name) => add(nameless, name)} onBack={() => setNameless(null)} />;
   return (
     <div className="advance-new">
       <BringIn title={words.advance.bringInNew} {...bring} />
@@ -135,15 +146,7 @@ function AdvanceOfAct({ open, onMany }: { open: ActOnScreen; onMany: (files: Fil
   const text = words.advance;
 
   return (
-    <section
-      className="advance"
-      aria-label={words.moments.advance}
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        event.preventDefault();
-        bring.onFiles([...event.dataTransfer.files]);
-      }}
-    >
+    <section className="advance" aria-label={words.moments.advance}>
       <div className="advance-head">
         <ActFields act={act} />
         {riders.length > 1 && (
@@ -163,7 +166,7 @@ function AdvanceOfAct({ open, onMany }: { open: ActOnScreen; onMany: (files: Fil
             {text.bringInAnother}
           </button>
         )}
-        <OwnWords />
+        <OwnWords sheet={open.sheet} />
         <RemoveAct act={act} />
       </div>
       {came && current ? (

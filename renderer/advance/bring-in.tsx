@@ -1,4 +1,4 @@
-import { type DragEvent, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { words } from '../wording/words.ts';
 import './bring-in.css';
 
@@ -16,27 +16,11 @@ type Props = {
 /** Three ways for a rider to come in: a file chosen, a file dropped, a text pasted. */
 export function BringIn({ title, isReading, onFiles, onText, onStop }: Props) {
   const [text, setText] = useState('');
-  const [isOver, setIsOver] = useState(false);
   const fileId = useId();
   const textId = useId();
   const say = words.advance;
-  const drop = (event: DragEvent) => {
-    event.preventDefault();
-    setIsOver(false);
-    event.stopPropagation();
-    onFiles([...event.dataTransfer.files]);
-  };
   return (
-    <section
-      className={isOver ? 'bring-in is-over' : 'bring-in'}
-      aria-label={title}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setIsOver(true);
-      }}
-      onDragLeave={() => setIsOver(false)}
-      onDrop={drop}
-    >
+    <section className="bring-in" aria-label={title}>
       <h2>{title}</h2>
       {isReading ? (
         <p role="status" className="bring-in-reading">

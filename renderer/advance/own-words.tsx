@@ -1,12 +1,14 @@
 import { useState } from 'react';
+import type { ActSheet } from '../../core/show/act-sheet.ts';
 import { Modal } from '../parts/modal.tsx';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { forgetChange } from './teach-changes.ts';
+import { TeachWord } from './teach-word.tsx';
 import './own-words.css';
 
-/** The words that were taught, each with a way to forget it. */
-export function OwnWords() {
+/** The words that were taught, each with a way to forget it, and a line to teach another. */
+export function OwnWords({ sheet }: { sheet: ActSheet }) {
   const { show, change } = useHere();
   const [isOpen, setOpen] = useState(false);
   const text = words.advance;
@@ -21,11 +23,12 @@ export function OwnWords() {
         <Modal title={text.ownWordsTitle} onClose={() => setOpen(false)}>
           <div className="modal-head">
             <h2>{text.ownWordsTitle}</h2>
-            <button type="button" data-first-focus onClick={() => setOpen(false)}>
+            <button type="button" onClick={() => setOpen(false)}>
               {words.common.close}
             </button>
           </div>
           <div className="modal-body">
+            <TeachWord sheet={sheet} />
             {taught.length === 0 ? (
               <p>{text.ownWordsNone}</p>
             ) : (
@@ -42,7 +45,9 @@ export function OwnWords() {
                   {taught.map((word) => (
                     <tr key={word.id}>
                       <th scope="row">{word.words}</th>
-                      <td>{word.kind}</td>
+                      <td>
+                        {word.kind} <span className="quiet">({text.meaningIs[word.of]})</span>
+                      </td>
                       <td>
                         {word.band === '' ? text.rememberScope.all : text.rememberScope.band(word.band)}
                       </td>

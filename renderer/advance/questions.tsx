@@ -109,7 +109,7 @@ function OpenQuestion({ question, remember, onAnswer }: OpenProps) {
           onClick={() => onAnswer(option.value)}
         >
           <kbd>{index + 1}</kbd> {option.label}
-          {index === 0 && <span className="quiet"> {text.asRead}</span>}
+          {index === 0 && <span className="quiet"> {text.asRead(question.guessConfidence)}</span>}
         </button>
       ))}
       {question.freeText && (

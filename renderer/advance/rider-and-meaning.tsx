@@ -16,7 +16,7 @@ import { ReplyToBand } from './reply-to-band.tsx';
 import { answerChange } from './rider-changes.ts';
 import { RiderPage } from './rider-page.tsx';
 import { rowLinks } from './row-links.ts';
-import { teachChange } from './teach-changes.ts';
+import { teachAnswerChange } from './teach-changes.ts';
 
 /** Left the rider as it came, in the middle what it was taken to mean, right what it leaves open. */
 export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: RiderRecord }) {
@@ -48,7 +48,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
     setChosen(null);
     setScope(null);
     const teaching =
-      value !== null && scope !== null ? teachChange(show, rider, question, value, scope) : null;
+      value !== null && scope !== null ? teachAnswerChange(show, rider, question, value, scope) : null;
     change(teaching ?? answerChange(show, rider, question, value));
   };
   // What is to be remembered was said of the question that was open.

@@ -31,20 +31,24 @@ export function emptyActChange(show: Show, dayId: Id): { change: Change; actId: 
   };
 }
 
+const nameIn = (grid: Grid): string | null => readingOf(grid, {}, []).actName;
+
+/** Whether a rider says what the band is called. */
+export const tellsName = (grid: Grid): boolean => nameIn(grid) !== null;
+
 /**
  * A rider brought in, into an act or a new one on a day: the rider as it came, and everything it was taken to mean,
- * as one change. `receivedAt` is the time as ISO 8601.
+ * as one change. A new act is called `name`, or what the rider or its file is called. `receivedAt` is the time as
+ * ISO 8601.
  */
 export function riderChange(
   show: Show,
-  into: { actId: Id } | { dayId: Id },
+  into: { actId: Id } | { dayId: Id; name?: string | undefined },
   grid: Grid,
   receivedAt: string,
 ): { change: Change; actId: Id; riderId: Id } {
   const added =
-    'dayId' in into
-      ? newAct(show, into.dayId, readingOf(grid, {}, []).actName ?? withoutEnding(grid.name))
-      : null;
+    'dayId' in into ? newAct(show, into.dayId, into.name ?? nameIn(grid) ?? withoutEnding(grid.name)) : null;
   const actId = 'dayId' in into ? (added?.id ?? '') : into.actId;
   const withAct = added ? applyChange(show, { label: 'x', put: [put('acts', added)], remove: [] }) : show;
   const read = readerOf(withAct, { grid, actId });

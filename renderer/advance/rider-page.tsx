@@ -30,6 +30,7 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
   const columns = Math.max(1, ...cells.map((it) => it.length));
   const place = lines.findIndex((line) => linked.lines.has(lineKey(line.at)));
   const chosen = current === null ? -1 : place;
+  const line = lines[place];
   const [wanted, setWanted] = useState(linesAtOnce);
   const shown = lines.slice(0, Math.max(wanted, chosen + 1));
 
@@ -42,8 +43,8 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
     const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (by === undefined) return;
     event.preventDefault();
-    const line = lines[Math.max(0, Math.min(lines.length - 1, chosen + by))];
-    if (line) onChoose({ of: 'line', at: line.at });
+    const next = lines[Math.max(0, Math.min(lines.length - 1, chosen + by))];
+    if (next) onChoose({ of: 'line', at: next.at });
   };
 
   return (
@@ -100,6 +101,15 @@ export function RiderPage({ grid, reading, linked, current, onPoint, onChoose }:
         <button type="button" onClick={() => setWanted(shown.length + linesAtOnce)}>
           {words.advance.moreLines(lines.length - shown.length)}
         </button>
+      )}
+      {line && (
+        <p className={`rider-why is-${line.outcome.replace(' ', '-')}`}>
+          <strong>
+            {marks[line.outcome]}{' '}
+            {words.advance.reasonOf(line.at.row + 1, words.advance.outcome[line.outcome])}
+          </strong>{' '}
+          {line.why}
+        </p>
       )}
     </>
   );

@@ -1,11 +1,21 @@
 import { useHere } from '../state/here.tsx';
+import { useDropped } from '../state/use-dropped.ts';
 import { words } from '../wording/words.ts';
 import type { Came } from './bring-many.ts';
 import './what-came.css';
 
 /** What came of several files: one line each, with a way to the act or the reason and what to do. */
-export function WhatCame({ came, onClose }: { came: readonly Came[]; onClose: () => void }) {
+export function WhatCame({
+  came,
+  onFiles,
+  onClose,
+}: {
+  came: readonly Came[];
+  onFiles: (files: File[]) => void;
+  onClose: () => void;
+}) {
   const { look } = useHere();
+  useDropped(onFiles);
   const text = words.advance.many;
   const acts = came.filter((it) => 'actId' in it).length;
   return (

@@ -14,6 +14,7 @@ import { RunningOrder } from './running-order.tsx';
 import { KeepDialog, screens } from './screens.ts';
 import { TopBar } from './top-bar.tsx';
 import { useComeForward } from './use-come-forward.ts';
+import { useFileDrop } from './use-file-drop.ts';
 import { OpenFailed, Opening } from './whole-page-states.tsx';
 import './app.css';
 
@@ -32,6 +33,7 @@ export function App() {
   useEffect(() => {
     if (phase === 'open') void loadReader();
   }, [phase]);
+  const dropping = useFileDrop();
   const run = (id: BindingId) => actions(here)[id]();
   useKeys((id) => {
     if (phase === 'open') run(id);
@@ -51,6 +53,11 @@ export function App() {
           <Screen />
         </Suspense>
       </main>
+      {dropping !== null && (
+        <p role="status" className="frame-drop">
+          {dropping}
+        </p>
+      )}
       <BottomLine />
       {view.open === 'find' && <FindAnything run={run} />}
       {view.open === 'keys' && <KeyCard />}

@@ -38,6 +38,8 @@ export type View = {
   open: 'nothing' | 'find' | 'keys' | 'keep';
   /** A rider is being brought in for an act that is not there yet. */
   newAct: boolean;
+  /** Files that were dropped on the window and that nobody has taken yet. */
+  dropped: readonly File[] | null;
   /** The sheet that Paper shows; one that there is not at the open act gives way to the input list. */
   sheet: SheetChoice;
   theme: 'night' | 'day';
@@ -68,6 +70,7 @@ export class ViewStore {
     follows: false,
     open: 'nothing',
     newAct: false,
+    dropped: null,
     sheet: 'input list stage',
     theme: localStorage.getItem(themeKey) === 'day' ? 'day' : 'night',
   };

@@ -22,7 +22,7 @@ async function start() {
 async function bringIn() {
   const all = await start();
   await all.advance.bringInNewAct(lanternRow);
-  await expect.poll(() => all.foldbook.actName()).toBe('lantern-row');
+  await expect.poll(() => all.foldbook.actName()).toBe('Lantern Row');
   return all;
 }
 
@@ -52,7 +52,7 @@ test('from a rider to a plan: bring in, answer, choose a copy, kill the program,
   await foldbook.press('Control+k');
   await foldbook.page.keyboard.type('lantern');
   await foldbook.press('Enter');
-  expect(await foldbook.actName()).toBe('lantern-row');
+  expect(await foldbook.actName()).toBe('Lantern Row');
   await mixes.open();
   expect(await mixes.feed('Kick in', 'Bram')).toMatch(/^front of house, decided, /);
   await foldbook.goTo('Advance');
@@ -159,6 +159,64 @@ describe('a word that is taught', () => {
   });
 });
 
+/** A rider with a question of every weight; its lines stand in another order than what they block. */
+const doubtful = {
+  name: 'herons.txt',
+  mimeType: 'text/plain',
+  buffer: Buffer.from(
+    [
+      'Input list',
+      '1 Kick',
+      '2 Backing Vox Bea',
+      '3 Backing Vox Cleo',
+      '4 Keys L/R DI',
+      '5 Zorbulator',
+      '',
+      'Monitors',
+      'Mix 1 Bea: the girls a bit, kick',
+      'Mix 2 Cleo: girls loud',
+    ].join('\n'),
+  ),
+};
+
+test('questions come in the order of what they block, say their guess and how sure it is, and take one key each', async () => {
+  const { foldbook, advance } = await start();
+  await advance.bringInNewAct(doubtful);
+  await expect.poll(() => foldbook.actName()).toBe('herons');
+  expect(await advance.asked()).toEqual([
+    expect.stringContaining('What is "Zorbulator"?'),
+    expect.stringContaining('"Keys L/R DI" has one number.'),
+    expect.stringContaining('Mix 1 wishes "the girls a bit"'),
+    expect.stringContaining('Mix 2 wishes "girls loud"'),
+  ]);
+  expect(await advance.guess()).toMatch(/A source of another kind \(taken for now, without a hint\)/);
+  await advance.questions().focus();
+  await foldbook.press('2');
+  await expect.poll(() => advance.guess()).toMatch(/Two lines, a stereo pair \(taken for now, 75.% sure\)/);
+  await foldbook.press('1');
+  await expect.poll(() => advance.guess()).toMatch(/Leave the wish out \(taken for now, 30.% sure\)/);
+
+  // The word of a wish is remembered by its answer, and the next wish with it needs none.
+  await foldbook.press('w', '3');
+  await expect.poll(() => advance.counter()).toBe('Every line is accounted for');
+  await advance.riderLine('Mix 2 Cleo').click();
+  await expect.poll(() => advance.reason()).toContain('Your own word: “girls” means backing vocals.');
+});
+
+test('a word is taught without a question, for a group or a device, holds at once and is forgotten again', async () => {
+  const { foldbook, advance } = await start();
+  await advance.bringInNewAct(doubtful);
+  await expect.poll(() => foldbook.actName()).toBe('herons');
+  await advance.teach('the girls', 'backing vocals', 'this band');
+  await expect.poll(async () => (await advance.asked()).length).toBe(3);
+  await advance.teach('girls', 'backing vocals', 'every band');
+  await expect.poll(async () => (await advance.asked()).length).toBe(2);
+  await advance.forget('girls');
+  await expect.poll(async () => (await advance.asked()).length).toBe(3);
+  await foldbook.page.getByRole('button', { name: /^Own words/ }).click();
+  expect((await new AxeBuilder({ page: foldbook.page }).analyze()).violations).toEqual([]);
+});
+
 test('what was answered for a band is answered as before on its next rider, and can be asked again', async () => {
   const { foldbook, advance } = await bringIn();
   await advance.questions().focus();
@@ -181,20 +239,24 @@ test('what was answered for a band is answered as before on its next rider, and 
 
 describe('several files dropped at once', () => {
   const pair = [
-    { name: 'north.csv', text: 'Ch,Source,Mic\n1,Kick,mic\n2,Zorbulator,DI\n' },
-    { name: 'south.csv', text: 'Ch,Source,Mic\n1,Accordion,DI\n' },
+    { name: 'north.csv', content: 'Ch,Source,Mic\n1,Kick,mic\n2,Zorbulator,DI\n' },
+    { name: 'south.csv', content: 'Ch,Source,Mic\n1,Accordion,DI\n' },
   ];
   const acts = (foldbook: Foldbook) => foldbook.runningOrder().getByRole('listitem').count();
 
   test('become an act each, with one summary, a sentence for what is no rider, and one undo', async () => {
-    const { foldbook, advance } = await start();
+    const { foldbook, advance, mixes } = await start();
     const before = await acts(foldbook);
-    await foldbook.goTo('Advance');
-    await advance.drop([...pair, { name: 'broken.xlsx', text: 'PK\u0003\u0004 no workbook' }]);
+    await mixes.open();
+    const broken = { name: 'broken.xlsx', content: 'PK\u0003\u0004 no workbook' };
+    const dragging = await advance.drag([...pair, broken]);
+    await expect.poll(() => advance.letGo().allInnerTexts()).toEqual(['Let go: each file becomes an act.']);
+    await dragging.letGo();
     await expect.poll(() => advance.whatCame()).toContain('2 files became acts, 1 could not be read.');
     const told = await advance.whatCame();
     expect(told).toMatch(/north\.csv\s+north\s+2 sources, 0 mixes, \d open question/);
     expect(told).toMatch(/broken\.xlsx\s+\S+.*\./);
+    expect(await advance.letGo().count()).toBe(0);
     expect((await new AxeBuilder({ page: foldbook.page }).analyze()).violations).toEqual([]);
     expect(await acts(foldbook)).toBe(before + 2);
     await foldbook.saved();
@@ -203,15 +265,21 @@ describe('several files dropped at once', () => {
     expect(await advance.source('Accordion')).toContain('accordion');
     await foldbook.press('Control+z');
     await expect.poll(() => acts(foldbook)).toBe(before);
-  });
+    await foldbook.saved();
 
-  test('that are all no riders change nothing', async () => {
-    const { foldbook, advance } = await start();
-    const before = await acts(foldbook);
     await foldbook.page.getByRole('button', { name: 'New act' }).click();
-    await advance.drop(['one.xlsx', 'two.docx'].map((name) => ({ name, text: 'PK\u0003\u0004 nothing' })));
+    await advance.drop(['one.xlsx', 'two.docx'].map((name) => ({ name, content: 'PK\u0003\u0004 nothing' })));
     await expect.poll(() => advance.whatCame()).toContain('0 files became acts, 2 could not be read.');
     expect(await acts(foldbook)).toBe(before);
+    expect(await foldbook.savedState()).toBe('Saved');
+  });
+
+  test('one alone, on an act that has a rider, is asked about before anything changes', async () => {
+    const { foldbook, advance } = await bringIn();
+    const dragging = await advance.drag([{ name: 'later.csv', content: 'Ch,Source\n1,Kick\n' }]);
+    await expect.poll(() => advance.letGo().innerText()).toContain('a rider for Lantern Row');
+    await dragging.letGo();
+    await foldbook.page.getByText('Is later.csv a later version of lantern-row.csv?').waitFor();
     expect(await foldbook.savedState()).toBe('Saved');
   });
 });
@@ -221,7 +289,7 @@ describe('the reply to the band', () => {
     const { foldbook, advance } = await bringIn();
     await advance.openReply();
     const { subject, body } = await advance.reply();
-    expect(subject).toBe('Your monitors: lantern-row, Saturday, 2031-06-14');
+    expect(subject).toBe('Your monitors: Lantern Row, Saturday, 2031-06-14');
     expect(body).toMatch(/You asked for 2 mixes, and we give you 2 on the house desk/);
     expect(body).toMatch(/1\. Nell: wedge\. From us: Wedge \d\./);
     expect(body).toContain('1. What is "Tin can"?');
@@ -231,7 +299,7 @@ describe('the reply to the band', () => {
       .poll(() => foldbook.page.evaluate(() => navigator.clipboard.readText()))
       .toBe(`${subject}\n\n${body}\n`);
     const kept = await advance.keepReply('Save as text');
-    expect(kept.name).toBe('Reply to lantern-row.txt');
+    expect(kept.name).toBe('Reply to Lantern Row.txt');
     expect(kept.content.toString()).toBe(`${subject}\n\n${body}\n`);
     const paper = await advance.keepReply('Save as PDF');
     expect(paper.name).toMatch(/\.pdf$/);
@@ -240,12 +308,17 @@ describe('the reply to the band', () => {
 });
 
 describe('other ways in', () => {
-  test('a pasted text becomes an act', async () => {
-    const { advance } = await start();
-    await advance.pasteForNewAct(
-      '1 Kick - dynamic mic\n2 Lead vocal - dynamic vocal mic\n\nMix 1: Ada, wedge: vocal lots',
-    );
-    await expect.poll(() => advance.sources().getByRole('row').count()).toBe(3);
+  test('a pasted text becomes an act, called as it says, or as the engineer is asked to say', async () => {
+    const { foldbook, advance } = await start();
+    const list = '1 Kick - dynamic mic\n2 Lead vocal - dynamic vocal mic\n\nMix 1: Ada, wedge: vocal lots';
+    await advance.pasteForNewAct(`Paper Herons\n\nInput list\n${list}`);
+    await expect.poll(() => foldbook.actName()).toBe('Paper Herons');
+    await advance.pasteForNewAct(list);
+    await foldbook.page.getByText('The text does not say what the band is called.').waitFor();
+    await foldbook.page.keyboard.type('Tin Foxes');
+    await foldbook.press('Enter');
+    await expect.poll(() => foldbook.actName()).toBe('Tin Foxes');
+    expect(await advance.sources().getByRole('row').count()).toBe(3);
     expect(await advance.source('Kick')).toContain('mic');
   });
 
@@ -285,7 +358,7 @@ test('an act is taken off the day after a question, and one undo brings all of i
   await foldbook.saved();
   await foldbook.press('Control+z');
   await expect.poll(acts).toBe(before);
-  await foldbook.openAct('lantern-row');
+  await foldbook.openAct('Lantern Row');
   expect(await advance.source('Kick in')).toContain('kick in');
 });
 

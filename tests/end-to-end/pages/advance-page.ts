@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Locator } from 'playwright';
+import { temporaryFolder } from '../../helpers/temporary-folder.ts';
 import { ScreenPage } from './screen-page.ts';
 
 /** The rider as it came, what it was taken to mean, and what it leaves open. */
@@ -46,15 +48,30 @@ export class AdvancePage extends ScreenPage {
       .click();
   }
 
-  /** Drops files onto the page, as from a folder of the machine. */
-  async drop(files: { name: string; text: string }[]): Promise<void> {
-    const data = await this.page.evaluateHandle((all) => {
-      const transfer = new DataTransfer();
-      for (const { name, text } of all) transfer.items.add(new File([text], name));
-      return transfer;
-    }, files);
-    const place = this.page.locator('.advance, .bring-in').first();
-    await place.dispatchEvent('drop', { dataTransfer: data });
+  /** Drags files of the machine over the middle of the window, as the browser itself hears it, and lets go there. */
+  async drag(files: { name: string; content: string | Buffer }[]): Promise<{ letGo: () => Promise<void> }> {
+    const folder = temporaryFolder();
+    const paths = files.map(({ name, content }) => {
+      writeFileSync(join(folder, name), content);
+      return join(folder, name);
+    });
+    const { width, height } = this.page.viewportSize() ?? { width: 1280, height: 800 };
+    const browser = await this.page.context().newCDPSession(this.page);
+    const send = async (type: 'dragEnter' | 'dragOver' | 'drop') => {
+      await browser.send('Input.dispatchDragEvent', {
+        type,
+        x: width / 2,
+        y: height / 2,
+        data: { items: [], files: paths, dragOperationsMask: 1 },
+      });
+    };
+    await send('dragEnter');
+    await send('dragOver');
+    return { letGo: () => send('drop') };
+  }
+
+  async drop(files: { name: string; content: string | Buffer }[]): Promise<void> {
+    await (await this.drag(files)).letGo();
   }
 
   /** The summary of several files. */
@@ -83,6 +100,28 @@ export class AdvancePage extends ScreenPage {
     return { name: download.suggestedFilename(), content: readFileSync(await download.path()) };
   }
 
+  /** What the window says while files are held over it. */
+  letGo(): Locator {
+    return this.page.getByText(/^Let go: /);
+  }
+
+  /** Teaches a word in the list of own words, and closes it. */
+  async teach(word: string, meaning: string, band: 'this band' | 'every band'): Promise<void> {
+    await this.page.getByRole('button', { name: /^Own words/ }).click();
+    const list = this.page.getByRole('dialog', { name: 'Own words' });
+    await list.getByLabel('Word', { exact: true }).fill(word);
+    await list.getByLabel('Means', { exact: true }).selectOption({ label: meaning });
+    await list.getByLabel('Holds for', { exact: true }).selectOption(band === 'this band' ? 'band' : 'all');
+    await list.getByRole('button', { name: 'Teach' }).click();
+    await list.getByRole('button', { name: `Forget “${word}”` }).waitFor();
+    await list.getByRole('button', { name: 'Close' }).click();
+  }
+
+  /** Why the line that is looked at was read as it was. */
+  reason(): Promise<string> {
+    return this.page.locator('.rider-why').innerText();
+  }
+
   async pasteForNewAct(text: string): Promise<void> {
     await this.page.getByRole('button', { name: 'New act' }).click();
     await this.page.getByLabel(/Or paste the text/).fill(text);
@@ -102,6 +141,16 @@ export class AdvancePage extends ScreenPage {
 
   questions(): Locator {
     return this.page.getByRole('region', { name: 'Open questions' });
+  }
+
+  /** The open questions in their order. */
+  asked(): Promise<string[]> {
+    return this.questions().locator('ol').first().getByRole('listitem').allInnerTexts();
+  }
+
+  /** The first answer of the current question, which the reading already uses. */
+  guess(): Promise<string> {
+    return this.questions().locator('.question-option').first().innerText();
   }
 
   /** How the word of the open question is to be remembered: "", "band" or "all". */
