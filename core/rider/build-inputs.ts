@@ -2,7 +2,7 @@ import { type SourceKind, sourceKinds } from '../show/source-kinds.ts';
 import { type FoundInput, note, placeOf } from './draft.ts';
 import { hasKit, nameOf } from './name-in-row.ts';
 import { weights } from './questions.ts';
-import { kindOf, readSourceName, type SourceName } from './source-name.ts';
+import { groupOfStem, kindOf, readSourceName, type SourceName } from './source-name.ts';
 import { fold } from './text.ts';
 import { toldDoubt } from './told-lines.ts';
 import type { Part } from './words/parts.ts';
@@ -98,7 +98,10 @@ const whole: PartOfRow = { part: null, side: null, pickUp: null, stereo: false }
 /** The lines a row asks for. Two numbers, "L/R", "2x", "in/out" or "mic + DI" make two of one row. */
 function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[] {
   const written = found.numbers.length;
-  const parts = partPairs.find(([a, b]) => name.parts.has(a) && name.parts.has(b) && bothNamed(found));
+  const parts = partPairs.find(
+    ([a, b]) =>
+      name.parts.has(a) && name.parts.has(b) && bothNamed(found) && (a !== 'high' || hasRange(name)),
+  );
   const isOneSide = name.sides.has('left') !== name.sides.has('right');
   const isOne = /\b(?:one|single|1) (?:line|channel)\b/i.test(
     `${found.name} ${found.details.notes.join(' ')}`,
@@ -131,6 +134,10 @@ function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[
   if (name.count > 1) return Array.from({ length: name.count }, () => whole);
   return [whole];
 }
+
+/** "Whistles (low + high)" share a microphone; a high and a low conga have one each. */
+const hasRange = ({ stem }: SourceName) =>
+  stem !== null && ['drums', 'percussion', 'keys', 'playback'].includes(groupOfStem(stem));
 
 const bothNamed = (found: FoundInput) => /[/+&,]|\b(?:and|und|et|y|e|en)\b|\s/i.test(found.name);
 
@@ -259,6 +266,11 @@ function pickUpInName(name: SourceName): WorkInput['read']['pickUp'] {
   return null;
 }
 
+/** Microphones that are made for a voice. */
+const worn = /\b(?:head ?-?sets?|lava?l?(?:ier)?s?|kopfb[uü]gel|serre-t[eê]te|diadema|archetto)\b/i;
+const held =
+  /\b(?:hand ?-?held|hh|handsender|handmi[ck]\p{L}*|hf main|micro (?:à )?main|(?:in[aá]l[aá]mbrico )?de mano|a mano|gelato|palmare|handzender|bast[aã]o|de m[aã]o)\b/iu;
+
 /** The kind by the name, or by the engineer's answer; null where the engineer said it is no source. */
 function settleKind(
   work: Work,
@@ -266,8 +278,9 @@ function settleKind(
   name: SourceName,
   pickUp: WorkInput['read']['pickUp'],
 ): { kind: SourceKind | null; certainty: number } {
-  const worn = /\b(?:head ?-?sets?|lava?l?(?:ier)?s?|kopfb[uü]gel|serre-t[eê]te|diadema|archetto)\b/i;
-  const isWorn = worn.test(`${found.name} ${found.details.pickUpModel} ${found.details.notes.join(' ')}`);
+  const isWorn =
+    worn.test(found.details.notes.join(' ')) ||
+    [worn, held].some((words) => words.test(`${found.name} ${found.details.pickUpModel}`));
   const byName =
     name.stem === null && isWorn ? { kind: 'vocal' as const, certainty: 0.7 } : kindOf(name, pickUp);
   // A guitar on a DI in a band without a kit has no amplifier, as a rule.

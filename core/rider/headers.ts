@@ -5,7 +5,7 @@ import type { Cell, Line } from './lines.ts';
 import { channelNumbers } from './numbers.ts';
 import { readSourceName, type Tongue } from './source-name.ts';
 import { tokenize } from './text.ts';
-import { headerLexicon, labelWords } from './vocabulary.ts';
+import { headerLexicon, labelWords, pickUpWords } from './vocabulary.ts';
 import type { ColumnRole } from './words/headers.ts';
 import type { Section } from './words/titles.ts';
 
@@ -260,6 +260,7 @@ function blockOf(
     else block.roles.set(cell.column, 'notes');
   }
   settleSources(block, lines, tongue);
+  if (kind === 'inputs') settlePickUps(block, lines, tongue);
   if (kind === 'inputs' && ![...block.roles.values()].includes('channel')) findNumberColumn(block, lines);
   return block;
 }
@@ -403,6 +404,24 @@ function settleSources(block: Block, lines: readonly Line[], tongue: Tongue): vo
     if (best) block.roles.set(best.column, 'source');
   }
 }
+
+/** "How we like it", "Como": a column of microphones and DIs under any heading, where no other is one. */
+function settlePickUps(block: Block, lines: readonly Line[], tongue: Tongue): void {
+  if ([...block.roles.values()].includes('pick-up')) return;
+  const best = [...block.roles]
+    .filter(([, role]) => role === 'notes')
+    .map(([column]) => {
+      const cells = lines.flatMap((line) => cellAt(line, column) ?? []);
+      const told = cells.filter((cell) => beginsWithPickUp(cell.text, tongue)).length;
+      return { column, told, filled: cells.length };
+    })
+    .filter(({ told, filled }) => told >= 3 && told * 3 >= filled * 2)
+    .sort((a, b) => b.told - a.told)[0];
+  if (best) block.roles.set(best.column, 'pick-up');
+}
+
+const beginsWithPickUp = (text: string, tongue: Tongue) =>
+  findHits(pickUpWords, tokenize(text), tongue.spoken, tongue.names).some((hit) => hit.from <= 1);
 
 /** A table whose numbers stand in a column without a heading. */
 function findNumberColumn(block: Block, lines: readonly Line[]): void {

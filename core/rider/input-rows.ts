@@ -12,7 +12,7 @@ import {
 } from './details.ts';
 import { type MatrixCell, note } from './draft.ts';
 import { groupStems, namesDevice, openGroup, pushInput } from './found-input.ts';
-import { type Block, cellsByRole } from './headers.ts';
+import { type Block, cellsByRole, headCells } from './headers.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { splitNameAndDetails } from './name-and-details.ts';
@@ -247,6 +247,7 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
     return true;
   }
   if (aside && (numbers.length === 0 || !walk.runs.has(walk.at))) return false;
+  if (numbers.length === 0 && standsOverTable(walk)) return false;
   const named = rest.findIndex(
     (text) => readSourceName(text, tongue).stem !== null && !isAllIn(pickUpWords, text, tongue),
   );
@@ -276,6 +277,16 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   });
   return true;
 }
+
+/** Lines between the title of a sheet and the head of its table. */
+const mostOverTable = 8;
+
+/** "The Band | rap and live machines" above the head of a table tells what it is, not a line. */
+const standsOverTable = (walk: Walk) =>
+  walk.blocks.length === 0 &&
+  walk.lines
+    .slice(walk.at + 1, walk.at + mostOverTable)
+    .some((line) => line.cells.length > 2 && headCells(line, walk.tongue) !== null);
 
 /** An unnumbered row counts as an input where another cell tells a microphone, a stand or a place. */
 function hasDetail(rest: readonly string[], named: number, walk: Walk): boolean {

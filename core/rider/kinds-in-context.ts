@@ -4,18 +4,34 @@ import { sureEnough } from './line-accounts.ts';
 import { stemsOfPerformer } from './performers.ts';
 import { weights } from './questions.ts';
 import { groupOfStem } from './source-name.ts';
+import { fold } from './text.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Settles kinds that only the other lines of the rider tell. */
 export function settleKindsInContext(work: Work): void {
   settleChoir(work);
   settleHalves(work);
+  settleSurdos(work);
   settleToms(work);
   settleBass(work);
   settleVocals(work);
   settleGuitars(work);
   settleRappers(work);
+  settleTalk(work);
 }
+
+/** A voice that only the musicians hear talks to them. */
+function settleTalk(work: Work): void {
+  for (const { read, found } of work.inputs) {
+    const said = `${read.name} ${found.details.notes.join(' ')}`;
+    if (!['presenter', 'vocal', 'other'].includes(read.kind) || !toMusicians.test(fold(said))) continue;
+    read.kind = 'talkback';
+    read.kindConfidence = 0.85;
+  }
+}
+
+const toMusicians =
+  /\b(?:(?:to|only|for|just)\s+(?:the\s+)?(?:band|musicians|ears)(?:\s+only)?\b|band only|(?:zur|an die|nur (?:fur |an )?(?:die )?)\s*(?:band|musiker)|(?:alleen\s+)?(?:naar|voor) de (?:muzikanten|band)|(?:vers|aux|pour les) musiciens|(?:a|para) los musicos|(?:ai|per i|solo) musicisti|(?:para|aos) (?:os )?musicos)/;
 
 /** "MC Flocke" raps where there are beats; an "MC mic" by itself announces. */
 function settleRappers(work: Work): void {
@@ -27,13 +43,18 @@ function settleRappers(work: Work): void {
   }
 }
 
+const inChoir = /\s*(?:\([^)]*\b(?:chor|ch[oœ]+e?ur|choir|koor|coro)\b[^)]*\)|(?:chor|choir|koor|coro))$/iu;
+
 /** "Alt 2" and "Basses" beside a line of a choir are voices, no saxophone and no guitar. */
 function settleChoir(work: Work): void {
   const voices =
     /^(?:sopran\p{L}*|mezzo\p{L}*|[ck]ontralt\p{L}*|alt\p{L}?s?|t[eé]nor\p{L}*|barit[oó]n\p{L}*|bass(?:es|i|en)?|b[aä]sse|bassen|bajos?|baixos?)\s*\d*$/iu;
   const isChoir = (at: number) => work.inputs[at]?.read.kind === 'choir';
   work.inputs.forEach((input, at) => {
-    if ((isChoir(at - 1) || isChoir(at + 1)) && voices.test(input.read.name)) lower(input, 'choir', 0.85);
+    const name = input.read.name.replace(inChoir, '');
+    if (!voices.test(name) || !(isChoir(at - 1) || isChoir(at + 1) || name !== input.read.name)) return;
+    input.read.kind = 'choir';
+    input.read.kindConfidence = 0.85;
   });
 }
 
@@ -87,6 +108,16 @@ function settleHalves(work: Work): void {
     )
       lower(first, other, 0.85);
   }
+}
+
+/** A surdo stands on the floor of a drum kit only where there is a kit with other toms or a kick (common practice). */
+function settleSurdos(work: Work): void {
+  const inKit = work.inputs.some(({ read }) =>
+    ['kick', 'kick in', 'rack tom', 'tom', 'hi-hat'].includes(read.kind),
+  );
+  if (inKit) return;
+  for (const input of ofKind(work, 'floor tom'))
+    if (/surd[oã]/i.test(input.read.name)) lower(input, 'percussion', 0.9);
 }
 
 /** Numbered toms: the third and later ones stand on the floor, unless others are called floor toms. */
@@ -182,10 +213,12 @@ const isForAnyone = (input: WorkInput) =>
 
 /** A cast or a choir of so many has no one lead. */
 const mostSingers = 6;
+/** So many who all wear their microphones play parts. */
+const leastCast = 4;
 
 function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
   const isCast = vocals.every((input) => input.name.stem === null || isWorn(input));
-  if (vocals.length >= mostSingers && isCast) return;
+  if (isCast && vocals.length >= (vocals.every(isWorn) ? leastCast : mostSingers)) return;
   const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
   const numbered = vocals.find((input) => input.name.ordinal === 1);
   const free = vocals.find(

@@ -415,7 +415,14 @@ function nearestWord(
   };
   const near = wordsNear(words, text)
     .map(({ word, distance }) => ({ word, distance, rank: rankOf(word) }))
-    .sort((a, b) => a.distance - b.distance || a.rank - b.rank || (a.word < b.word ? -1 : 1));
+    .sort(
+      (a, b) =>
+        a.distance - b.distance ||
+        a.rank - b.rank ||
+        // A letter is sooner left out than put in.
+        b.word.length - a.word.length ||
+        (a.word < b.word ? -1 : 1),
+    );
   const [best] = near;
   if (!best) return null;
   const rivals = near.filter((it) => it.distance === best.distance && it.rank === 0 && best.rank === 0);

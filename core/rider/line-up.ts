@@ -100,7 +100,7 @@ export function performersInBrackets(text: string, walk: Walk): { name: string; 
 /** One to four words, the first with a capital or all from another script, no digits. */
 export function looksLikeName(text: string, walk: Pick<Walk, 'tongue'>): boolean {
   const plain = tidy(text);
-  if (plain === '' || plain.length > 60 || /[\d@:;!?]/.test(plain)) return false;
+  if (plain === '' || plain.length > 60 || /[\d@:;!?„“"«»]|\([^)]*$/.test(plain)) return false;
   const words = plain.split(' ');
   if (words.length > 4) return false;
   const first = words[0] ?? '';

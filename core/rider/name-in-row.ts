@@ -17,7 +17,11 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
   if (name.stem === 'vocal') return withVoice(name, found, work);
   if (name.stem === 'guitar') return withRemarks(name, found, work);
   if (name.stem === 'soloist') return withInstrument(name, found, work);
+  if (name.stem === 'playback' && saysBacking(name))
+    return { ...name, stem: 'backing vocal', certainty: 0.72 };
   if (name.stem === 'harp') return blownHarp(name, found, work);
+  if (name.stem === 'dj' && /\bmi[ck](?:ro)?\b/i.test(found.name))
+    return { ...asVoice(name), certainty: 0.72 };
   if (name.stem !== null) return name;
   if (found.group) {
     const group = readSourceName(found.group, work.tongue);
@@ -97,6 +101,11 @@ function isBackingSinger(name: SourceName): boolean {
   return isBacking && !isPair && name.stem !== null && groupOfStem(name.stem) !== 'vocals';
 }
 
+/** "Backing 1": voices sooner than tracks, which come in stereo. */
+const saysBacking = (name: SourceName) =>
+  name.sides.size === 0 &&
+  name.tokens.every((token) => token.kind !== 'word' || /^backings?$/.test(token.text));
+
 /** A line right below a voice. */
 function followsVoice(found: FoundInput, work: Work): boolean {
   const above = work.inputs.at(-1);
@@ -138,5 +147,7 @@ function voiceIn(remark: string, work: Work): Stem | null {
   const said = readSourceName(remark, work.tongue);
   const voices: Stem[] = ['lead vocal', 'backing vocal', 'spare vocal', 'guest vocal'];
   if (said.stem !== null && voices.includes(said.stem)) return said.stem;
+  // "Over het hoofd": a word for the lead among others is no word for the voice.
+  if (said.unknown.length > 0) return null;
   return said.parts.has('backing') ? 'backing vocal' : said.parts.has('lead') ? 'lead vocal' : null;
 }

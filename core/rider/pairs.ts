@@ -2,6 +2,7 @@ import type { SourceKind } from '../show/source-kinds.ts';
 import { factsOfKind } from '../show/source-kinds.ts';
 import { weights } from './questions.ts';
 import { readSourceName } from './source-name.ts';
+import { fold } from './text.ts';
 import { shorten, type Work, type WorkInput } from './work.ts';
 
 /** Kinds whose left and right are two of a thing and never a stereo pair. */
@@ -108,9 +109,14 @@ function pairWithinRows(work: Work): void {
       left.name.count > 2
     )
       continue;
+    if (toldApart.test(fold(`${left.found.name} ${left.read.notes}`))) continue;
     if (usual || left.found.numbers.length === 2) guessPair(work, left, right, usual ? 0.9 : 0.65);
   }
 }
+
+/** "One in front, one behind": two places of one thing, no left and right. */
+const toldApart =
+  /\b(?:one (?:in|at|on|each|per)\b.*\b(?:other|one)\b|ein(?:e|er|es|s)\b.*\b(?:ein|ander|zweit)|l?'?une?\b.*\bl'autre|uno\b.*\b(?:otro|uno|altro)|una\b.*\b(?:otra|altra)|een\b.*\b(?:ander|een)|um[a]?\b.*\boutr[oa])/;
 
 /** Joins two lines; below certainty the engineer is asked. */
 function guessPair(work: Work, left: WorkInput, right: WorkInput, certainty: number): void {

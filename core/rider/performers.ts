@@ -157,8 +157,8 @@ function performerInName(work: Work, input: WorkInput): ReadPerformer | null {
 function settleNamesOnly(work: Work): void {
   for (const input of work.inputs) {
     if (input.name.stem !== null || input.read.kind !== 'other') continue;
-    const performer =
-      work.performers.find((it) => it.name === input.read.performer) ?? performerNamed(work, input.read.name);
+    const performer = performerNamed(work, input.read.name);
+    // A word nobody knows in the row of a player is a thing they play, not the player.
     if (!performer) continue;
     const stems = stemsOfPerformer(work, performer);
     const voice = stems.find((stem) => groupOfStem(stem) === 'vocals');

@@ -5,9 +5,11 @@ import { findHits, type Hit, misspelt } from './lexicon.ts';
 import { type Spoken, taughtIn } from './taught-words.ts';
 import { type Token, tokenize } from './text.ts';
 import { nameWords } from './vocabulary.ts';
+import { onlyAlone } from './words/alone.ts';
 import type { Part } from './words/parts.ts';
 import type { SideWord } from './words/sides.ts';
 import { type Stem, stemWeights } from './words/sources.ts';
+import type { Language } from './words/table.ts';
 
 /** What every step of a reading needs to know of the rider as a whole. */
 export type Tongue = {
@@ -137,7 +139,11 @@ function readAnew(text: string, tongue: Tongue): SourceName {
   const meanings = sortHits(hits, tokens, tongue);
   const strong = meanings.stems.filter((stem) => !stem.weak);
   const stems = strong.length > 0 ? strong : meanings.stems;
-  const head = stems.reduce<StemHit | null>(
+  // "Brass OH" hangs over the brass.
+  const named = stems.some((it) => overOthers.has(groupOfStem(it.stem)))
+    ? stems.filter((it) => it.stem !== 'overhead')
+    : stems;
+  const head = named.reduce<StemHit | null>(
     (best, stem) => (best && weight(best.stem) >= weight(stem.stem) ? best : stem),
     null,
   );
@@ -186,6 +192,15 @@ function withoutPeople<H extends Hit<string, string>>(
   const others = hits.some((hit) => !isPerson(hit) && hit.senses.some((sense) => sense.subject === 'source'));
   return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
 }
+
+/** Groups that a microphone may hang over. */
+const overOthers: ReadonlySet<SourceGroup> = new Set<SourceGroup>([
+  'percussion',
+  'brass',
+  'woodwind',
+  'strings',
+  'vocals',
+]);
 
 const isSource = (hit: Hit<string, string>) => hit.senses.some((sense) => sense.subject === 'source');
 const meansAny = (hit: Hit<string, string>, stems: ReadonlySet<string>) =>
@@ -258,14 +273,18 @@ type Meanings = {
   stageSide: boolean;
 };
 
+const everywhere: ReadonlySet<Language> = new Set<Language>(['trade', 'en']);
+
 /** Of two sources of one spelling, the one of the rider's own language. */
 function sourceSense(
   hit: Hit<string, string>,
   tongue: Tongue,
 ): Hit<string, string>['senses'][number] | undefined {
   const senses = hit.senses.filter((sense) => sense.subject === 'source');
-  const spoken = senses.find((sense) => [...sense.languages].some((language) => tongue.spoken.has(language)));
-  return (senses.length > 1 ? spoken : undefined) ?? senses[0];
+  if (senses.length < 2) return senses[0];
+  const isIn = (known: ReadonlySet<Language>) =>
+    senses.find((sense) => [...sense.languages].some((language) => known.has(language)));
+  return isIn(tongue.spoken) ?? isIn(everywhere) ?? senses[0];
 }
 
 function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[], tongue: Tongue): Meanings {
@@ -282,6 +301,8 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
       .filter((token) => token.kind !== 'mark')
       .map((token) => token.text)
       .join('');
+    // "The 1st" is no stereo.
+    if (key === 'st' && tokens[hit.from - 1]?.end === tokens[hit.from]?.start) continue;
     const stem = sourceSense(hit, tongue);
     const side = hit.senses.find((sense) => sense.subject === 'side');
     const lone = hits.length === 1;
@@ -296,7 +317,7 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
       if (stageSides.has(key)) found.stageSide = true;
     }
     if (stem && !(side && !lone)) {
-      const weak = hit.senses.some((sense) => sense.subject === 'part');
+      const weak = onlyAlone.has(key) || hit.senses.some((sense) => sense.subject === 'part');
       found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak });
       // A compound such as "Leadgitarre" brings several stems in one word.
       for (const more of hit.senses) {
@@ -357,12 +378,20 @@ function unknownWords(tokens: readonly Token[], covered: ReadonlySet<number>, to
   return words;
 }
 
+const ranges = new Set(['high', 'low', 'middle']);
+
 function baseOf(tokens: readonly Token[], hits: readonly Hit<string, string>[]): string {
   const dropped = new Set<number>();
   for (const hit of hits) {
     const isSide = hit.senses.some((sense) => sense.subject === 'side');
     const isPart = hit.senses.some((sense) => sense.subject === 'source');
-    if (isSide && !(isPart && hits.length === 1)) for (let at = hit.from; at < hit.to; at++) dropped.add(at);
+    // "Piano, low (L)": the side says it once more.
+    const isRange =
+      hits.length > 2 &&
+      hits.some((it) => it !== hit && it.senses.some((sense) => sense.subject === 'side')) &&
+      hit.senses.every((sense) => sense.subject === 'part' && ranges.has(sense.meaning));
+    if ((isSide && !(isPart && hits.length === 1)) || isRange)
+      for (let at = hit.from; at < hit.to; at++) dropped.add(at);
   }
   return tokens
     .filter((token, at) => token.kind !== 'mark' && !dropped.has(at))

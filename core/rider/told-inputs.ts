@@ -194,18 +194,15 @@ const sings =
 /** The source that a piece is about, where its words say so clearly, or null. */
 function stemIn(text: string, picksUp: boolean, walk: Walk): Stem | null {
   const { stem, certainty } = readSourceName(text, walk.tongue);
-  const isShort = text.length >= 6 && text.split(' ').length <= 4;
-  const isClear = certainty >= 0.8 || (certainty > 0.7 && isShort && looksListed(text));
+  // A misspelt word counts where it is long enough to be no other.
+  const isClear = certainty >= 0.8 || (certainty > 0.7 && phraseOf(text, stem, walk).length >= 7);
   if (stem !== null && isClear && (!vague.has(stem) || picksUp)) return stem;
   if (picksUp && voice.test(text)) return 'vocal';
   return sings.test(text) ? 'vocal' : null;
 }
 
-/** A misspelt word counts where it is long enough to be no other. */
-const looksListed = (text: string) => text.split(' ').some((word) => word.length >= 7);
-
 /** The words of the text that name the source, with the parts and sides right beside them. */
-function phraseOf(text: string, stem: Stem, { tongue }: Walk): string {
+function phraseOf(text: string, stem: Stem | null, { tongue }: Walk): string {
   const tokens = tokenize(text);
   const hits = findHits(nameWords, tokens, tongue.spoken, tongue.names);
   const at = hits.findIndex((hit) => hit.senses.some((sense) => sense.meaning === stem));

@@ -36,6 +36,10 @@ function jointsOf(spoken: Tongue['spoken']): RegExp {
   );
 }
 
+/** "L y R", "left and right": two sides of one thing. */
+const joinsSides =
+  /^\s*(?:\p{L}|right|left|rechts|links|droite|gauche|derecha|izquierda|destra|sinistra|direita|esquerda)(?!\p{L})/iu;
+
 const weights: Record<Piece['joint'], number> = { '': 0, ',': 1, ')': 1, and: 2, more: 3, ':': 4, '(': 5 };
 
 /** The pieces of a sentence in their order; empty ones are left out, what stands before them is kept. */
@@ -53,6 +57,7 @@ export function piecesOf(text: string, { spoken }: Pick<Tongue, 'spoken'>): Piec
   };
   for (const found of text.matchAll(jointsOf(spoken))) {
     const { open, close, colon, and, more } = found.groups ?? {};
+    if (and && joinsSides.test(text.slice(found.index + found[0].length))) continue;
     push(found.index);
     start = found.index + found[0].length;
     const next = open ? '(' : close ? ')' : colon ? ':' : more ? 'more' : and ? 'and' : ',';
