@@ -138,6 +138,20 @@ function isWhollyDevice(text: string, walk: Walk): boolean {
   return isDevice(plain, walk) && isAllIn(mixWords, plain.replace(/\b\d\s*x?\s*/g, ''), walk.tongue);
 }
 
+/** True where most words are such as wishes and devices are told with: no sentence about something else. */
+export function speaksOfWishes(text: string, walk: Walk): boolean {
+  const { spoken, names } = walk.tongue;
+  const tokens = tokenize(text);
+  const words = tokens.filter((token) => token.kind !== 'mark');
+  const hits = [wishWords, mixWords, verbWords].flatMap((table) => findHits(table, tokens, spoken, names));
+  const covered = words.filter((token) => {
+    const at = tokens.indexOf(token);
+    const isKnown = hits.some((hit) => hit.certainty === 1 && hit.from <= at && at < hit.to);
+    return isKnown || token.kind === 'number' || names.has(token.text) || isFiller(token.text);
+  });
+  return words.length <= 3 || covered.length * 5 >= words.length * 3;
+}
+
 /** A list of sources, an amount with a source, the listener themself, or another mix. */
 export function isWish(facts: PieceFacts, text: string): boolean {
   if (facts.sameAs || facts.self || facts.open) return true;

@@ -1,6 +1,7 @@
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { type FoundMix, foundMix, isFull, mostMixes, note } from './draft.ts';
+import { takeCountedDevices } from './general-devices.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
@@ -16,9 +17,10 @@ import {
   pieceFacts,
   readMixPieces,
   speaksOfUs,
+  speaksOfWishes,
   wishesThing,
 } from './mix-pieces.ts';
-import { channelNumbers, numberedText } from './numbers.ts';
+import { channelNumbers, type NumberedText, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
 import { mixWords, positionWords, wishWords } from './vocabulary.ts';
@@ -41,7 +43,7 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
   if (byRole.size === 0) return false;
   const mixText = get('mix');
   const labelled = leadingLabel(mixText, walk);
-  const numbers = labelled?.numbers ?? channelNumbers(mixText);
+  const numbers = labelled?.numbers ?? numbersOf(mixText);
   const hasMixColumn = [...block.roles.values()].includes('mix');
   if (line.cells.length === 1 && numbers.length === 0) return false;
   if (hasMixColumn && numbers.length === 0 && byRole.size === 1) return false;
@@ -113,6 +115,10 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
   return true;
 }
 
+/** Numbers of a mix, or its letter. */
+const numbersOf = (text: string): number[] =>
+  /^[A-H]$/.test(text) ? [letterNumber(text)] : channelNumbers(text);
+
 const isUnused = (text: string) =>
   /^(?:spare|free|unused|empty|frei|reserve|libre|vide|vac[ií]o|libero|vuoto|riserva|vrij|leeg|livre|vago|reserva)$/i.test(
     text,
@@ -162,23 +168,24 @@ export function takeLooseMixRow(walk: Walk, line: Line): boolean {
   else if (numbered) cells.unshift(numbered.rest);
   else if (!label && numbers.length === 0) cells.unshift(first.text);
   const pieces = piecesOfCells(cells, walk);
-  pushMix(walk, line, { ...pieces, ...labelOf(label, numbered?.numbers ?? numbers, pieces) });
+  pushMix(walk, line, { ...pieces, ...labelOf(walk, label, numbered?.numbers ?? numbers, pieces) });
   return true;
 }
 
 function labelOf(
+  walk: Walk,
   label: MixLabel | null,
   numbers: readonly number[],
   pieces: MixPieces,
 ): Pick<FoundMix, 'number' | 'label' | 'deviceText'> {
   const all = label?.numbers ?? numbers;
+  const device = tidy(pieces.deviceText.split(',')[0] ?? '');
   return {
     number: all[0] ?? null,
     label:
-      label?.label ??
-      (all.length > 0
-        ? `Mix ${all.join('/')}`
-        : pieces.listenerText || tidy(pieces.deviceText.split(',')[0] ?? '')),
+      label && pieces.listenerText === '' && isSideFill(device, walk)
+        ? tidy(`${label.label} ${device}`)
+        : (label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText || device)),
     // What is said of the mix counts before what its label is called.
     deviceText: [
       pieces.deviceText,
@@ -192,6 +199,12 @@ function labelOf(
   };
 }
 
+/** Nobody in particular hears them: the mix is called after them. */
+const isSideFill = (device: string, walk: Walk) =>
+  findHits(mixWords, tokenize(device), walk.tongue.spoken).some(
+    (hit) => hit.senses[0]?.meaning === 'side fill',
+  );
+
 const plainPieces = ({ roleText: _, ...pieces }: MixPieces): MixPieces => pieces;
 
 function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
@@ -200,7 +213,7 @@ function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
     const text = tidy(cell);
     if (text === '' || saysNothing(text)) continue;
     const facts = pieceFacts(text, walk);
-    if (cells.length === 1 && /^[^:,;]{2,40}:\s/.test(text)) return plainPieces(readMixPieces(text, walk));
+    if (cells.length === 1 && /^[^:,;]{2,40}[:,]\s/.test(text)) return plainPieces(readMixPieces(text, walk));
     if (isWish(facts, text) && !facts.device) pieces.wishTexts.push(text);
     else if (facts.device) pieces.deviceText = pieces.deviceText ? `${pieces.deviceText}, ${text}` : text;
     else if (isAllIn(positionWords, text, walk.tongue)) pieces.place = text;
@@ -223,30 +236,39 @@ export function takeMixText(walk: Walk, line: Line): boolean {
     if (isAside(walk.section) && !/[:–-]/.test(line.text)) return false;
     if (walk.runs.has(walk.at) && walk.section === 'inputs' && numberedText(line.text) !== null) return false;
     const pieces = readMixPieces(label.rest, walk);
-    pushMix(walk, line, { ...pieces, ...labelOf(label, [], pieces) });
+    pushMix(walk, line, { ...pieces, ...labelOf(walk, label, [], pieces) });
     return true;
   }
   if (walk.section !== 'mixes') return false;
   return takeListedMix(walk, line);
 }
 
+/** "a) Noor: ...": mixes that are counted by letters. */
+function letteredText(text: string): NumberedText | null {
+  const [, letter = '', rest = ''] = /^\(?([a-h])[).:]\s+(\S.*)$/isu.exec(text) ?? [];
+  return letter === '' ? null : { numbers: [letterNumber(letter)], rest, marked: true };
+}
+
+const letterNumber = (letter: string) => letter.toLowerCase().charCodeAt(0) - 96;
+
 function takeListedMix(walk: Walk, line: Line): boolean {
   const bare = line.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
-  const numbered = numberedText(bare);
+  const lettered = letteredText(bare);
+  const numbered = lettered ?? numberedText(bare);
   const told = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
   const text = withPlainHead(told, walk);
   if (text.split(' ').length > 40 && !/:/.test(text)) return false;
-  const counts = numbered !== null && told === bare;
-  if (counts) return false;
+  if (!lettered && numbered !== null && told === bare) return false;
+  if (takeCountedDevices(walk, line, text)) return true;
   if (speaksOfUs(text) || isConditional(text) || wishesThing(text, walk)) return false;
   const headed = deviceHead(text, walk);
   if (headed) {
-    pushMix(walk, line, { ...headed, ...labelOf(null, [], headed), label: headed.label });
+    pushMix(walk, line, { ...headed, ...labelOf(walk, null, [], headed), label: headed.label });
     return true;
   }
   const pieces = readMixPieces(text, walk);
   const tells = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
-  if (isContinuation(pieces) && !numbered) {
+  if (isContinuation(pieces) && !numbered && speaksOfWishes(text, walk)) {
     const above = walk.found.mixes.at(-1);
     if (!above) return false;
     above.wishTexts.push(...pieces.wishTexts);
@@ -260,7 +282,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
   pushMix(walk, line, {
     ...pieces,
-    ...labelOf(null, numbered && told !== bare ? numbered.numbers : [], pieces),
+    ...labelOf(walk, null, numbered && told !== bare ? numbered.numbers : [], pieces),
   });
   return true;
 }

@@ -1,4 +1,5 @@
-import { isFull, mostMixes, mostPerformers, note } from './draft.ts';
+import { foundMix, isFull, mostMixes, mostPerformers, note } from './draft.ts';
+import { takeGeneralDevice } from './general-devices.ts';
 import { findHits } from './lexicon.ts';
 import { looksLikeName, performersInBrackets } from './line-up.ts';
 import type { Line } from './lines.ts';
@@ -15,7 +16,7 @@ import {
   wishesThing,
 } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
-import { fold, tidy, tokenize } from './text.ts';
+import { tidy, tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
 import { sourcesToldIn } from './told-inputs.ts';
 import { keepTold } from './told-lines.ts';
@@ -102,35 +103,6 @@ function withoutTitle(text: string, walk: Walk): string {
   return isTitle && splitAtVerb(rest, walk) !== null ? rest : text;
 }
 
-const everybody =
-  /\b(?:all(?:e|es)?|everyone|everybody|our|unser[en]?|notre|nuestr[oa]s?|nostr[oa]|onze|noss[oa]|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jeder|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|wij|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros)\b/;
-
-/** "All on own stereo in-ears", "we use 4 wedges". */
-function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
-  const folded = fold(text);
-  const titled =
-    /^(?:monitors?|monitoring|monitor world|retours?|monitore|monitores|monitorwege|spie|monitoren|ears?|in[- ]?ears?|iems?)\s*:/.test(
-      folded,
-    );
-  if (!everybody.test(folded) && !titled) return false;
-  const told = /^\W*(?:ears?|in|iem)/.test(folded) ? text : text.replace(/^[^:]{1,20}:\s*(?=\S)/, '');
-  if (titled && /^\d+ \p{L}+$/u.test(told)) {
-    note(walk.found, line.at, 'set aside', 'It says how many mixes there are.');
-    return true;
-  }
-  const hits = findHits(mixWords, tokenize(told), walk.tongue.spoken, walk.tongue.names);
-  const devices = hits.filter(
-    (hit) =>
-      hit.certainty === 1 && (hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere'),
-  );
-  if (devices.length === 0 || text.split(' ').length > 26) return false;
-  if (/\b(?:do not|don't|kein|keine|pas de|sin|senza|geen|sem|no)\b/.test(folded) && devices.length < 2)
-    return false;
-  walk.found.devices.push({ at: line.at, text });
-  note(walk.found, line.at, 'understood', 'What everybody listens through.');
-  return true;
-}
-
 /** "Anna (vox) needs lots of herself", "Drummer: click loud". */
 function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
   const verb = splitAtVerb(text, walk);
@@ -190,18 +162,31 @@ function plainPieces(walk: Walk, line: Line, pieces: MixPieces): Omit<MixPieces,
 }
 
 function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
-  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
-  walk.found.mixes.push({
-    at: line.at,
-    part: line.part,
-    number: null,
-    label: '',
-    ...plainPieces(walk, line, pieces),
-    matrix: [],
-    loose: true,
-    extra: [...(line.more ?? [])],
-  });
+  const told = plainPieces(walk, line, pieces);
+  for (const listenerText of eachOf(told, walk)) pushLooseMix(walk, line, { ...told, listenerText });
   note(walk.found, line.at, 'understood', '');
+}
+
+function pushLooseMix(walk: Walk, line: Line, told: Omit<MixPieces, 'roleText'>): void {
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
+  const extra = [...(line.more ?? [])];
+  walk.found.mixes.push(foundMix(line.at, { part: line.part, ...told, loose: true, extra }));
+}
+
+const apiece =
+  /(?<!\p{L})(?:each|apiece|both have|je|jeweils|jede[rs]?|chacune?|cada un[oa]|ciascun[oa]|ieder|elk|cada uma?|per person|pro person)(?!\p{L})/iu;
+
+/** "Ada and Bo have in-ears", "a wedge each": a device of their own for each, where nothing is said of wishes. */
+function eachOf({ listenerText, deviceText, wishTexts }: MixPieces, walk: Walk): string[] {
+  const names = listenerText
+    .split(/\s*(?:,|;|&|\+|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L}))\s*/iu)
+    .filter(Boolean);
+  const kinds = findHits(mixWords, tokenize(deviceText), walk.tongue.spoken).map(
+    (hit) => hit.senses[0]?.meaning,
+  );
+  const isApiece = apiece.test(deviceText) || kinds.some((kind) => kind === 'in-ear');
+  if (names.length < 2 || wishTexts.length > 0 || !isApiece) return [listenerText];
+  return names.every((name) => namesListener(name, walk)) ? names : [listenerText];
 }
 
 function splitAtListening(text: string, walk: Walk): { head: string; tail: string } | null {
