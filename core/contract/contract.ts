@@ -161,11 +161,16 @@ export const contract = {
   },
   /**
    * What the archive of past acts has by the beginnings of words, at most so many: acts before performers before
-   * sources, the newest first. Nothing asked for: the acts that ran last.
+   * sources, the newest first; then what has the letters inside. Nothing asked for: the acts that ran last. `removed`
+   * are the acts that were taken out and can be put back.
    */
   'archive.find': {
     in: z.strictObject({ text: z.string().max(200), most: z.number().int().min(1).max(200) }),
-    out: z.strictObject({ found: z.array(FoundInArchive), actCount: z.number().int().min(0) }),
+    out: z.strictObject({
+      found: z.array(FoundInArchive),
+      actCount: z.number().int().min(0),
+      removed: z.array(ArchivedAct),
+    }),
   },
   /** An act of the archive as planned and as it ran, each with the rig it was on. */
   'archive.read': {
@@ -174,6 +179,9 @@ export const contract = {
   },
   /** Archives an act of this show as it ran until now. By itself that happens when its run ends. */
   'archive.keep': { in: z.strictObject({ actId: Id }), out: z.strictObject({}) },
+  /** Takes an act out of the archive; for a month it can be put back. No step of undo. */
+  'archive.remove': { in: z.strictObject({ actId: Id }), out: z.strictObject({}) },
+  'archive.putBack': { in: z.strictObject({ actId: Id }), out: z.strictObject({}) },
 } as const;
 
 export type CallName = keyof typeof contract;

@@ -1,17 +1,12 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { Database } from 'better-sqlite3';
-import {
-  type ArchivedKind,
-  archivedKinds,
-  documentOfArchive,
-  namesOfArchive,
-  withoutRun,
-} from '../../core/archive/archived-act.ts';
+import { documentOfArchive, namesOfArchive, withoutRun } from '../../core/archive/archived-act.ts';
 import { whatToArchive } from '../../core/archive/what-to-archive.ts';
 import type { ArchivedAct, FoundInArchive } from '../../core/contract/archive.ts';
 import type { Change } from '../../core/show/change.ts';
 import type { Id } from '../../core/show/rig.ts';
 import { type Show, ShowDocument } from '../../core/show/show.ts';
+import { ArchiveNames, type NameRow } from './archive-names.ts';
 import type { ShowRows } from './rows.ts';
 
 /** An archived act as it lies in a file, to go to another file. `ranAt` is null for one that has not ended yet. */
@@ -19,7 +14,12 @@ export type StoredAct = Omit<ArchivedAct, 'ranAt'> & {
   ranAt: string | null;
   planned: Uint8Array;
   ran: Uint8Array | null;
+  /** When it was taken out of the archive, from where it can still be put back. */
+  removedAt?: string | null;
 };
+
+const monthMs = 30 * 24 * 60 * 60 * 1000;
+const monthBefore = (at: string) => new Date(Date.parse(at) - monthMs).toISOString();
 
 type Documents = { act: ArchivedAct; planned: ShowDocument; ran: ShowDocument };
 
@@ -29,16 +29,18 @@ const list = (of: string) => told.map((name) => `${of}."${name}"`).join(', ');
 
 /**
  * The acts that were played, as planned and as they ran. They stay when the show is replaced or a step is undone:
- * no row of the show, so no change ever takes one away. All methods run inside the caller's transaction.
+ * no row of the show, so no change ever takes one away; only the engineer does, by hand. All methods run inside the caller's transaction.
  */
 export class Archive {
   readonly #rows: ShowRows;
   readonly #device: string;
+  readonly #names: ArchiveNames;
   readonly #run: ReturnType<typeof prepareStatements>;
 
   constructor(database: Database, rows: ShowRows, device: string) {
     this.#rows = rows;
     this.#device = device;
+    this.#names = new ArchiveNames(database, list('a'));
     this.#run = prepareStatements(database);
   }
 
@@ -65,32 +67,43 @@ export class Archive {
     if (!document) return false;
     if (this.#run.number.get(actId) === undefined) this.#keepPlan(show, actId, at);
     this.#run.keepRun.run({ ...this.#headOf(document), ran: packed(document), ranAt: at });
+    this.#run.putBack.run(this.#numberOf(actId));
     this.#index(actId, document);
     return true;
   }
 
-  /**
-   * What was found by the beginnings of words: acts, performers, sources, each the newest first. Where there is more
-   * than fits, every kind has a third of the room. Two words may be one of an act and one of what is in it.
-   */
+  /** What was found for the words of a text; nothing asked for: the acts that ran last. */
   find(text: string, most: number): FoundInArchive[] {
     const words = text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
     if (words.length === 0) return this.newest(most).map((act) => ({ kind: 'act', name: act.actName, act }));
-    const begins = words.map((word) => `"${word.replaceAll('"', '""')}" *`);
-    const seek = (match: string) => this.#run.find.all(match, most) as NameRow[];
-    const found = shareOut(
-      archivedKinds.map((kind) => seek(`kind : "${kind}" AND name : (${begins.join(' AND ')})`)),
-      most,
-    );
-    if (begins.length > 1 && found.length < most)
-      for (const begin of begins)
-        found.push(
-          ...seek(
-            `name : ${begin} AND {name place} : (${begins.filter((it) => it !== begin).join(' AND ')})`,
-          ),
-        );
-    const byNumber = new Map(found.map((row) => [row.number, row]));
-    return [...byNumber.values()].slice(0, most).map(foundName);
+    return this.#names.find(words, most).map(foundName);
+  }
+
+  /**
+   * Takes an act out of the archive: it is neither found nor read. It can be put back until another is taken out a
+   * month or more later; then it goes for good. False where the archive has no such act.
+   */
+  remove(actId: Id, at: string): boolean {
+    const number = this.#run.shown.get(actId) as number | undefined;
+    if (number === undefined) return false;
+    for (const gone of this.#run.longRemoved.all(monthBefore(at)) as number[]) this.#run.forget.run(gone);
+    this.#names.remove(number);
+    this.#run.remove.run(number, at);
+    return true;
+  }
+
+  /** Puts a removed act back. False where it is not among the removed ones. */
+  putBack(actId: Id): boolean {
+    const row = this.#run.removed.get(actId) as { number: number; ran: Buffer } | undefined;
+    if (!row) return false;
+    this.#run.putBack.run(row.number);
+    this.#index(actId, unpacked(row.ran));
+    return true;
+  }
+
+  /** The acts that can be put back, the one that was removed last first. */
+  removed(): ArchivedAct[] {
+    return this.#run.allRemoved.all() as ArchivedAct[];
   }
 
   newest(most: number): ArchivedAct[] {
@@ -123,8 +136,12 @@ export class Archive {
       if ((here && (here.ranAt ?? '') >= (it.ranAt ?? '')) || !readable(it.planned)) continue;
       const ran = it.ran && readable(it.ran);
       if (it.ran && !ran) continue;
-      this.#run.adopt.run(it);
-      if (ran) this.#index(it.actId, ran);
+      const { removedAt, ...act } = it;
+      this.#run.adopt.run(act);
+      const number = this.#numberOf(it.actId);
+      this.#run.putBack.run(number);
+      if (ran && removedAt) this.#run.remove.run(number, removedAt);
+      else if (ran) this.#index(it.actId, ran);
     }
   }
 
@@ -136,6 +153,10 @@ export class Archive {
       planned: packed(withoutRun(document)),
       plannedAt: at,
     });
+  }
+
+  #numberOf(actId: Id): number {
+    return this.#run.number.get(actId) as number;
   }
 
   #headOf({ acts, days, rigs }: ShowDocument) {
@@ -150,32 +171,20 @@ export class Archive {
   }
 
   #index(actId: Id, document: ShowDocument): void {
-    const number = this.#run.number.get(actId);
-    this.#run.unindex.run(number);
-    this.#run.removeNames.run(number);
     const { actName, dayName, date, rigName } = this.#headOf(document);
-    for (const { kind, name } of namesOfArchive(document)) {
-      const place = kind === 'act' ? `${dayName} ${date} ${rigName}` : `${actName} ${dayName} ${date}`;
-      this.#run.addName.run(number, kind, name, place);
-    }
-    this.#run.reindex.run(number);
+    const names = namesOfArchive(document).map(({ kind, name }) => ({
+      kind,
+      name,
+      place: kind === 'act' ? `${dayName} ${date} ${rigName}` : `${actName} ${dayName} ${date}`,
+    }));
+    this.#names.put(this.#numberOf(actId), names);
   }
 }
 
-type NameRow = ArchivedAct & { number: number; kind: ArchivedKind; name: string };
-
 const foundName = ({ number: _, kind, name, ...act }: NameRow): FoundInArchive => ({ kind, name, act });
 
-/** The lists in their order with an equal share of the room each, and what one leaves free for the others. */
-function shareOut<T>(lists: readonly T[][], room: number): T[] {
-  const share = Math.ceil(room / lists.length);
-  let free = room - lists.reduce((sum, list) => sum + Math.min(list.length, share), 0);
-  return lists.flatMap((list) => {
-    const more = Math.max(0, Math.min(list.length - share, free));
-    free -= more;
-    return list.slice(0, share + more);
-  });
-}
+/** Has run and was not taken out. */
+const shown = '"ranAt" IS NOT NULL AND "number" NOT IN (SELECT "act" FROM "removedFromArchive")';
 
 function prepareStatements(database: Database) {
   const write = (columns: readonly string[]) =>
@@ -184,7 +193,6 @@ function prepareStatements(database: Database) {
        VALUES (${columns.map((it) => `@${it}`).join(', ')})
        ON CONFLICT ("actId") DO UPDATE SET ${columns.map((it) => `"${it}" = excluded."${it}"`).join(', ')}`,
     );
-  const ofNames = `FROM "archivedNames" WHERE "act" = ?`;
   return {
     number: database.prepare('SELECT "number" FROM "archivedActs" WHERE "actId" = ?').pluck(),
     ranAt: database.prepare('SELECT "ranAt" FROM "archivedActs" WHERE "actId" = ?'),
@@ -194,33 +202,29 @@ function prepareStatements(database: Database) {
        WHERE "actId" = @actId`,
     ),
     adopt: write([...head, 'planned', 'plannedAt', 'ran', 'ranAt']),
-    addName: database.prepare(
-      'INSERT INTO "archivedNames" ("act", "kind", "name", "place") VALUES (?, ?, ?, ?)',
-    ),
-    removeNames: database.prepare(`DELETE ${ofNames}`),
-    // An index without texts of its own has to be told what goes (sqlite.org/fts5.html, external content tables).
-    unindex: database.prepare(
-      `INSERT INTO "archivedNamesIndex" ("archivedNamesIndex", "rowid", "kind", "name", "place")
-       SELECT 'delete', "number", "kind", "name", "place" ${ofNames}`,
-    ),
-    reindex: database.prepare(
-      `INSERT INTO "archivedNamesIndex" ("rowid", "kind", "name", "place")
-       SELECT "number", "kind", "name", "place" ${ofNames}`,
-    ),
-    find: database.prepare(
-      `SELECT n."number", n."kind", n."name", ${list('a')}
-       FROM "archivedNamesIndex" i CROSS JOIN "archivedNames" n ON n."number" = i."rowid"
-       CROSS JOIN "archivedActs" a ON a."number" = n."act"
-       WHERE "archivedNamesIndex" MATCH ? ORDER BY i."rowid" DESC LIMIT ?`,
-    ),
     newest: database.prepare(
-      `SELECT ${list('a')} FROM "archivedActs" a WHERE "ranAt" IS NOT NULL ORDER BY "ranAt" DESC LIMIT ?`,
+      `SELECT ${list('a')} FROM "archivedActs" a WHERE ${shown} ORDER BY "ranAt" DESC LIMIT ?`,
     ),
-    count: database.prepare('SELECT count(*) FROM "archivedActs" WHERE "ranAt" IS NOT NULL').pluck(),
+    count: database.prepare(`SELECT count(*) FROM "archivedActs" WHERE ${shown}`).pluck(),
     one: database.prepare(
-      `SELECT ${list('a')}, "planned", "ran" FROM "archivedActs" a WHERE "actId" = ? AND "ranAt" IS NOT NULL`,
+      `SELECT ${list('a')}, "planned", "ran" FROM "archivedActs" a WHERE "actId" = ? AND ${shown}`,
     ),
-    all: database.prepare(`SELECT ${list('a')}, "planned", "ran" FROM "archivedActs" a ORDER BY "number"`),
+    shown: database.prepare(`SELECT "number" FROM "archivedActs" WHERE "actId" = ? AND ${shown}`).pluck(),
+    all: database.prepare(
+      `SELECT ${list('a')}, "planned", "ran", "removedAt" FROM "archivedActs" a
+       LEFT JOIN "removedFromArchive" r ON r."act" = a."number" ORDER BY "number"`,
+    ),
+    remove: database.prepare('INSERT INTO "removedFromArchive" ("act", "removedAt") VALUES (?, ?)'),
+    putBack: database.prepare('DELETE FROM "removedFromArchive" WHERE "act" = ?'),
+    removed: database.prepare(
+      `SELECT "number", "ran" FROM "archivedActs" JOIN "removedFromArchive" ON "act" = "number" WHERE "actId" = ?`,
+    ),
+    allRemoved: database.prepare(
+      `SELECT ${list('a')} FROM "removedFromArchive" r JOIN "archivedActs" a ON a."number" = r."act"
+       ORDER BY "removedAt" DESC, "act" DESC`,
+    ),
+    longRemoved: database.prepare('SELECT "act" FROM "removedFromArchive" WHERE "removedAt" < ?').pluck(),
+    forget: database.prepare('DELETE FROM "archivedActs" WHERE "number" = ?'),
   };
 }
 

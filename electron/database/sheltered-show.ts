@@ -61,6 +61,7 @@ export class ShelteredShow implements WorkingShow {
   findInArchive: WorkingShow['findInArchive'] = (text, most) => this.#current().findInArchive(text, most);
   archivedCount: WorkingShow['archivedCount'] = () => this.#current().archivedCount();
   archivedAct: WorkingShow['archivedAct'] = (actId) => this.#current().archivedAct(actId);
+  removedFromArchive: WorkingShow['removedFromArchive'] = () => this.#current().removedFromArchive();
   allArchived: WorkingShow['allArchived'] = () => this.#current().allArchived();
   writings: WorkingShow['writings'] = (after, upTo) => this.#current().writings(after, upTo);
   copyTo: WorkingShow['copyTo'] = (path) => this.#current().copyTo(path);
@@ -73,6 +74,10 @@ export class ShelteredShow implements WorkingShow {
   keepState: WorkingShow['keepState'] = (state) => this.#do((show) => show.keepState(state));
   adoptStates: WorkingShow['adoptStates'] = (states) => this.#do((show) => show.adoptStates(states));
   keepInArchive: WorkingShow['keepInArchive'] = (actId) => this.#do((show) => show.keepInArchive(actId));
+  removeFromArchive: WorkingShow['removeFromArchive'] = (actId) =>
+    this.#do((show) => show.removeFromArchive(actId));
+  putBackIntoArchive: WorkingShow['putBackIntoArchive'] = (actId) =>
+    this.#do((show) => show.putBackIntoArchive(actId));
   adoptArchived: WorkingShow['adoptArchived'] = (acts) => this.#do((show) => show.adoptArchived(acts));
 
   /** Whether the show is in memory only. */

@@ -1,5 +1,5 @@
 import Database from 'better-sqlite3';
-import type { FoundInArchive } from '../../core/contract/archive.ts';
+import type { ArchivedAct, FoundInArchive } from '../../core/contract/archive.ts';
 import type { Changed, Standing } from '../../core/contract/contract.ts';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import type { Edition } from '../../core/sheets/edition.ts';
@@ -130,7 +130,22 @@ export class ShowDatabase {
     return this.#write(() => this.#archive.keep(this.read(), actId, this.#now().toISOString()));
   }
 
-  /** What the archive has by the beginnings of words; nothing asked for: the acts that ran last. */
+  /** Takes an act out of the archive, from where it can be put back for a month. False where it is not there. */
+  removeFromArchive(actId: Id): Outcome<boolean> {
+    return this.#write(() => this.#archive.remove(actId, this.#now().toISOString()));
+  }
+
+  /** Puts a removed act back. False where it is not among the removed ones. */
+  putBackIntoArchive(actId: Id): Outcome<boolean> {
+    return this.#write(() => this.#archive.putBack(actId));
+  }
+
+  /** The acts that were taken out and can be put back. */
+  removedFromArchive(): ArchivedAct[] {
+    return this.#archive.removed();
+  }
+
+  /** What the archive has by the beginnings of words, then inside them; nothing asked for: the acts that ran last. */
   findInArchive(text: string, most: number): FoundInArchive[] {
     return this.#archive.find(text, most);
   }

@@ -4,7 +4,13 @@ import type { Outcome, Problem } from '../../core/contract/problem.ts';
 import type { CopyKeeper } from '../copies/copy-keeper.ts';
 import type { FoundDrive } from '../copies/found-drives.ts';
 import type { WorkingShow } from '../database/sheltered-show.ts';
-import { findInArchive, keepInArchive, readArchive } from './archive-calls.ts';
+import {
+  findInArchive,
+  keepInArchive,
+  putBackIntoArchive,
+  readArchive,
+  removeFromArchive,
+} from './archive-calls.ts';
 import { chooseFolder, listCopies, makeCopy, previewCopy, restoreCopy } from './copy-calls.ts';
 import { planDay, stopPlanning } from './day-calls.ts';
 import { exportPart, importPart, lookAtPart } from './exchange-calls.ts';
@@ -68,4 +74,6 @@ export const handlers: { [C in CallName]: Handler<C> } = {
   'archive.find': findInArchive,
   'archive.read': readArchive,
   'archive.keep': keepInArchive,
+  'archive.remove': removeFromArchive,
+  'archive.putBack': putBackIntoArchive,
 };

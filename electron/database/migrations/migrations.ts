@@ -8,6 +8,7 @@ import { asRanAndArchive } from './007-as-ran-and-archive.ts';
 import { placeOfTheCue } from './008-place-of-the-cue.ts';
 import { rowSums } from './009-row-sums.ts';
 import { meaningsAndStandIns } from './010-meanings-and-stand-ins.ts';
+import { insideOfNames } from './011-inside-of-names.ts';
 
 /**
  * What was done to the file format, in order; a file's version is how many of these it has had. Only ever add at
@@ -24,4 +25,5 @@ export const migrations: readonly { name: string; statements: string }[] = [
   { name: 'place of the cue', statements: placeOfTheCue },
   { name: 'row sums', statements: rowSums },
   { name: 'meanings of own words and stand-ins', statements: meaningsAndStandIns },
+  { name: 'inside of names in the archive', statements: insideOfNames },
 ];

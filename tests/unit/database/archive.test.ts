@@ -1,5 +1,5 @@
-import { closeSync, openSync, writeSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { closeSync, openSync, readFileSync, writeSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { expect, onTestFinished, test } from 'vitest';
 import { type Change, put } from '../../../core/show/change.ts';
@@ -122,7 +122,11 @@ test.each<[text: string, found: string[]]>([
   ['noor', ['performer Noor', 'source Noor']],
   ['ke', ['source Keys R', 'source Keys L']],
   ['herons key', ['source Keys R', 'source Keys L']],
-  ['eys', []],
+  ['eys', ['source Keys R', 'source Keys L']],
+  ['ERON', ['act Paper Herons']],
+  ['eron aper', ['act Paper Herons']],
+  ['eron eys', ['source Keys R', 'source Keys L']],
+  ['zzz', []],
   ['"', ['act Paper Herons']],
   ['"noor', ['performer Noor', 'source Noor']],
   ['noor OR keys', []],
@@ -134,12 +138,111 @@ test.each<[text: string, found: string[]]>([
   expect(names(show, text)).toEqual(found);
 });
 
-test('letters with marks are found without them, and with them', () => {
+test('letters with marks are found without them, and with them, also inside a word', () => {
   const show = smallFestival();
   renameAct(show, 'Ælva Brünn');
   show.change(ends);
-  expect(names(show, 'brunn')).toEqual(['act Ælva Brünn']);
-  expect(names(show, 'BRÜ')).toEqual(['act Ælva Brünn']);
+  for (const text of ['brunn', 'BRÜ', 'run', 'rünn']) expect(names(show, text)).toEqual(['act Ælva Brünn']);
+});
+
+test('names that begin with the letters come before those that have them inside', () => {
+  const show = smallFestival();
+  show.change(ends);
+  show.adoptArchived(archiveOfNames(50));
+  renameAct(show, 'Cobalt Mead');
+  show.keepInArchive('act');
+  expect(names(show, 'ber').slice(0, 1)).toEqual(['act Amber Lanterns 0']);
+  const found = show.findInArchive('tern', 50).map(({ name }) => name);
+  expect(found).toContain('Amber Lanterns 0');
+  expect(names(show, 'mead')[0]).toBe('act Cobalt Mead');
+});
+
+test('a taken out act is neither found nor read nor counted until it is put back', () => {
+  const path = showPath();
+  const show = smallFestival(path);
+  show.change(ends);
+  expect(show.removeFromArchive('nowhere')).toEqual({ ok: true, value: false });
+  expect(show.removeFromArchive('act')).toEqual({ ok: true, value: true });
+  expect([names(show, 'her'), names(show, 'eron'), names(show, '')]).toEqual([[], [], []]);
+  expect(archived(show)).toBeNull();
+  expect(show.archivedCount()).toBe(0);
+  show.close();
+
+  const again = opened(path);
+  expect(again.removedFromArchive().map(({ actName }) => actName)).toEqual(['Paper Herons']);
+  expect(again.putBackIntoArchive('act')).toEqual({ ok: true, value: true });
+  expect(again.putBackIntoArchive('act')).toEqual({ ok: true, value: false });
+  expect(names(again, 'eron')).toEqual(['act Paper Herons']);
+  expect(archived(again)?.act.actName).toBe('Paper Herons');
+  expect(again.removedFromArchive()).toEqual([]);
+});
+
+test('an act that was taken out and ends again is in the archive again', () => {
+  const show = smallFestival();
+  show.change(ends);
+  show.removeFromArchive('act');
+  show.keepInArchive('act');
+  expect(names(show, 'her')).toEqual(['act Paper Herons']);
+  expect(show.removedFromArchive()).toEqual([]);
+});
+
+test('a taken out act stays so in another file, and one that was not comes in', () => {
+  const one = smallFestival();
+  one.change(ends);
+  const two = smallFestival();
+  two.adoptArchived(one.allArchived());
+  two.removeFromArchive('act');
+  two.adoptArchived(one.allArchived());
+  expect(two.archivedCount()).toBe(0);
+  const three = smallFestival();
+  three.adoptArchived(two.allArchived());
+  expect([three.archivedCount(), three.removedFromArchive().length]).toEqual([0, 1]);
+});
+
+test('what was taken out more than a month ago goes for good when the next act is taken out', () => {
+  const show = smallFestival();
+  const [old] = archiveOfNames(50);
+  if (!old) throw new Error('there is one');
+  show.adoptArchived([{ ...old, removedAt: '2020-01-01T00:00:00.000Z' }]);
+  show.change(ends);
+  expect(show.removedFromArchive()).toHaveLength(1);
+  show.removeFromArchive('act');
+  expect(show.removedFromArchive().map(({ actId }) => actId)).toEqual(['act']);
+  expect(show.allArchived()).toHaveLength(1);
+});
+
+test('an archive of the version before is found by the inside of its names after it was brought up', () => {
+  const path = showPath();
+  const database = new Sqlite(path);
+  const frozen = join(import.meta.dirname, '..', '..', 'fixtures', 'shows', 'version-10.sql');
+  database.exec(readFileSync(frozen, 'utf8'));
+  const [past] = archiveOfNames(50);
+  const columns = [
+    'actId',
+    'actName',
+    'dayName',
+    'date',
+    'rigName',
+    'device',
+    'plannedAt',
+    'planned',
+    'ranAt',
+    'ran',
+  ];
+  database
+    .prepare(
+      `INSERT INTO "archivedActs" (${columns.join(', ')}) VALUES (${columns.map((it) => `@${it}`).join(', ')})`,
+    )
+    .run(past);
+  database.exec(`
+    INSERT INTO "archivedNames" ("act", "kind", "name", "place") VALUES (1, 'act', 'Amber Lanterns 0', 'Saturday');
+    INSERT INTO "archivedNamesIndex" ("archivedNamesIndex") VALUES ('rebuild');`);
+  database.close();
+  const show = opened(path);
+  expect([names(show, 'lan'), names(show, 'tern')]).toEqual([
+    ['act Amber Lanterns 0'],
+    ['act Amber Lanterns 0'],
+  ]);
 });
 
 test('where more is found than fits, acts, performers and sources have their share, the newest first', () => {
