@@ -45,7 +45,7 @@ function addLine(mix: ReadMix, line: ReadMix['lines'][number]): void {
 
 /** The mix that a found one adds to (same number, or same listener), or a new one. */
 function mixFor(work: Work, mixes: WorkMix[], found: FoundMix): WorkMix {
-  const listenerText = isEverybody(work, found.listenerText) ? '' : found.listenerText;
+  const listenerText = isEverybody(work, found) ? '' : found.listenerText;
   const listeners =
     listenerText === '' ? [] : performersOf(work, listenerText, found.at).map((performer) => performer.name);
   const numbered = found.number !== null;
@@ -100,7 +100,12 @@ const sameRowAgain = (mix: WorkMix, found: FoundMix) =>
   mix.read.lines.every((line) => line.sheet === found.at.sheet && Math.abs(line.row - found.at.row) < 1) &&
   found.part > 0;
 
-function isEverybody(work: Work, text: string): boolean {
+/** In a table of mixes "band" is who listens, as the choir and the conductor are. */
+const isWholeBand =
+  /^(?:(?:the|die|le|la|il|de|a|o) )?(?:band|gruppe|groupe|grupo|gruppo|banda|groep|orchest(?:er|ra|re)|orkest|orquest(?:a|ra)|kapelle)$/i;
+
+function isEverybody(work: Work, { listenerText: text, loose }: FoundMix): boolean {
+  if (!loose && isWholeBand.test(text)) return false;
   const sense = lookUp(wishWords, text, work.tongue.spoken)?.[0];
   return sense?.subject === 'group' && (sense.meaning === 'everything' || sense.meaning === 'rest');
 }

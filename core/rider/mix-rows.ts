@@ -279,6 +279,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   }
   if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;
   if (!tells && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
+  if (pieces.listenerText === '' && pieces.deviceText === '' && !numbered) return false;
   if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
   pushMix(walk, line, {
     ...pieces,
@@ -324,8 +325,8 @@ function takeMixHeading(walk: Walk, line: Line, pieces: MixPieces, text: string)
   const next = walk.lines[walk.at + 1];
   if (pieces.listenerText === '' || pieces.listenerText.split(' ').length > 3 || !next || /[.!?]$/.test(text))
     return false;
-  const follows = readMixPieces(next.text.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk);
-  if (!isContinuation(follows)) return false;
+  const below = next.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  if (!isContinuation(readMixPieces(below, walk)) || !speaksOfWishes(below, walk)) return false;
   pushMix(walk, line, { ...pieces, number: null, label: pieces.listenerText });
   return true;
 }

@@ -11,12 +11,16 @@ const mostOtherWords = 5;
 const revision =
   /[\s,(–-]+(?:(?:rev(?:ision)?|version|updated?|stand|vom|dated)\b\.?|v\.?(?=\d)|\d{4}-\d{2}-\d{2}\b|\d{1,2}[./]\d{1,2}[./]\d{2,4}).{0,24}$/i;
 
+/** "Monitors - four mixes": how many there are stands behind a title. */
+const howMany = /\s*[-–—:,]\s*(?:\d{1,2}|\p{L}+)\s+\p{L}+$/u;
+
 /** The section that a text opens as a title, or null where it is none. */
 export function titleOf(text: string, tongue: Tongue): Section | null {
   const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, ''))
     .replace(/^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i, '')
     .replace(/\s*\([^)]*\)$/, '')
     .replace(revision, '')
+    .replace(howMany, '')
     .trim();
   if (plain === '' || plain.length > 70 || /[@;]/.test(plain)) return null;
   const exact = lookUp(titleLexicon, plain, tongue.spoken);

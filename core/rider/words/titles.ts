@@ -108,13 +108,13 @@ export const titles: WordTable<Section> = {
   },
   stage: {
     trade:
-      'stage, stage size, risers, staging, stage plot, stageplot, stage plan, stage requirements, risers & staging, set up',
-    de: 'bühne, bühnenplan, podeste, bühnengröße, bühnenaufbau, aufbau, bühnenanweisung',
-    fr: 'scène, plan de scène, praticables, plateau, plan de plateau, espace scénique',
-    es: 'escenario, plano de escenario, tarimas, tarima, plano de escena',
-    it: 'palco, stage plot, pedane, pianta palco, misure palco',
-    nl: 'podium, podiumplan, podiumplattegrond, risers, podiumplanning',
-    pt: 'palco, mapa de palco, praticáveis, rider de palco',
+      'stage, stage size, risers, staging, stage plot, stageplot, stage plan, stage requirements, risers & staging, set up, layout, stage layout, placement',
+    de: 'bühne, bühnenplan, podeste, bühnengröße, bühnenaufbau, aufbau, bühnenanweisung, aufstellung',
+    fr: 'scène, plan de scène, praticables, plateau, plan de plateau, espace scénique, disposition, placement',
+    es: 'escenario, plano de escenario, tarimas, tarima, plano de escena, disposición, colocación',
+    it: 'palco, stage plot, pedane, pianta palco, misure palco, disposizione',
+    nl: 'podium, podiumplan, podiumplattegrond, risers, podiumplanning, opstelling',
+    pt: 'palco, mapa de palco, praticáveis, rider de palco, disposição, disposição em palco, disposição no palco',
   },
   schedule: {
     trade:
@@ -128,13 +128,13 @@ export const titles: WordTable<Section> = {
   },
   terms: {
     trade:
-      'terms, conditions, agreement, contract, signature, insurance, security, general, general information, general notes, important, introduction, about, welcome, health and safety, dear promoter, preamble, contract rider',
+      'terms, conditions, agreement, contract, signature, insurance, security, general, general information, general notes, important, introduction, about, welcome, health and safety, dear promoter, preamble, contract rider, other bits, misc, miscellaneous, odds and ends, bits and bobs, anything else, other stuff, other things, other notes',
     de: 'bedingungen, vertrag, unterschrift, allgemeines, allgemein, wichtig, sicherheit, vorwort, sonstiges, vertragliches',
-    fr: 'conditions, contrat, généralités, signature, sécurité, préambule, informations générales, divers',
-    es: 'condiciones, contrato, general, generalidades, seguridad, firma, información general, importante, introducción',
-    it: 'condizioni, contratto, generale, sicurezza, firma, informazioni generali, premessa, varie',
-    nl: 'voorwaarden, contract, algemeen, veiligheid, handtekening, overig, inleiding',
-    pt: 'condições, contrato, geral, segurança, assinatura, informações gerais, introdução',
+    fr: 'conditions, contrat, généralités, signature, sécurité, préambule, informations générales, divers, autres',
+    es: 'condiciones, contrato, general, generalidades, seguridad, firma, información general, importante, introducción, varios, otros',
+    it: 'condizioni, contratto, generale, sicurezza, firma, informazioni generali, premessa, varie, altro',
+    nl: 'voorwaarden, contract, algemeen, veiligheid, handtekening, overig, inleiding, overige',
+    pt: 'condições, contrato, geral, segurança, assinatura, informações gerais, introdução, vários, diversos, outros',
   },
   wireless: {
     trade:
