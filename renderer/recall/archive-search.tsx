@@ -3,6 +3,7 @@ import type { FoundInArchive } from '../../core/contract/archive.ts';
 import { FindList } from '../parts/find-list.tsx';
 import type { Found } from '../state/found-in-archive.ts';
 import { words } from '../wording/words.ts';
+import { TakenOut } from './take-out.tsx';
 
 type Props = {
   field: RefObject<HTMLInputElement | null>;
@@ -10,10 +11,12 @@ type Props = {
   found: Found | null;
   onText: (text: string) => void;
   onOpen: (item: FoundInArchive) => void;
+  /** Something was put back. */
+  onChanged: () => void;
 };
 
-/** A box for the beginnings of names, and what the archive has for them. */
-export function ArchiveSearch({ field, text, found, onText, onOpen }: Props) {
+/** A box for letters of names, and what the archive has for them. */
+export function ArchiveSearch({ field, text, found, onText, onOpen, onChanged }: Props) {
   const say = words.recall;
   return (
     <section className="recall-search" aria-label={say.search}>
@@ -42,6 +45,7 @@ export function ArchiveSearch({ field, text, found, onText, onOpen }: Props) {
           {found && (found.found.length === 0 ? say.nothing : say.holds(found.actCount))}
         </p>
       </FindList>
+      <TakenOut acts={found?.removed ?? []} onChanged={onChanged} />
     </section>
   );
 }

@@ -10,10 +10,11 @@ import { words } from '../wording/words.ts';
 import { BringPastAct } from './bring-past-act.tsx';
 import { LevelsBeside } from './levels-beside.tsx';
 import { LinesBeside } from './lines-beside.tsx';
+import { TakeOut } from './take-out.tsx';
 import { type PastAct, usePastAct } from './use-past-act.ts';
 
 /** One act of the archive: as planned beside as it ran, with what differs marked. */
-export function PastActView({ actId }: { actId: Id }) {
+export function PastActView({ actId, onChanged }: { actId: Id; onChanged: () => void }) {
   const past = usePastAct(actId);
   if (past === null) return <p role="status">{words.recall.loading}</p>;
   if ('code' in past)
@@ -22,10 +23,10 @@ export function PastActView({ actId }: { actId: Id }) {
         <strong>{past.what}</strong> {past.todo}
       </p>
     );
-  return <BothStates past={past} />;
+  return <BothStates past={past} onChanged={onChanged} />;
 }
 
-function BothStates({ past }: { past: PastAct }) {
+function BothStates({ past, onChanged }: { past: PastAct; onChanged: () => void }) {
   const text = words.recall;
   const [onlyDiffering, setOnlyDiffering] = useState(false);
   const [brings, setBrings] = useState(false);
@@ -60,6 +61,7 @@ function BothStates({ past }: { past: PastAct }) {
           <button type="button" aria-pressed={onlyDiffering} onClick={() => setOnlyDiffering(!onlyDiffering)}>
             {text.onlyDiffering} <kbd>D</kbd>
           </button>
+          <TakeOut act={act} onChanged={onChanged} />
         </div>
       </header>
       <Notes past={past} />

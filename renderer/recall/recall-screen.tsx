@@ -15,7 +15,9 @@ export function RecallScreen() {
   const { view, look } = useHere();
   const text = words.recall;
   const [asked, setAsked] = useState('');
-  const found = useFoundInArchive(asked, most);
+  const [turn, setTurn] = useState(0);
+  const onChanged = () => setTurn(turn + 1);
+  const found = useFoundInArchive(asked, most, turn);
   const search = useRef<HTMLInputElement>(null);
   const past = useRef<HTMLElement>(null);
   useMomentKeys((key) => {
@@ -23,13 +25,15 @@ export function RecallScreen() {
     search.current?.focus();
     return true;
   });
-  if (found?.actCount === 0 && asked === '') return <EmptyScreen what={text.empty} todo={text.emptyTodo} />;
+  if (found?.actCount === 0 && found.removed.length === 0 && asked === '')
+    return <EmptyScreen what={text.empty} todo={text.emptyTodo} />;
   return (
     <div className="recall">
       <ArchiveSearch
         field={search}
         text={asked}
         found={found}
+        onChanged={onChanged}
         onText={setAsked}
         onOpen={({ act }) => {
           look({ pastActId: act.actId });
@@ -42,7 +46,7 @@ export function RecallScreen() {
         {view.pastActId === null ? (
           <p className="recall-choose">{text.choose}</p>
         ) : (
-          <PastActView key={view.pastActId} actId={view.pastActId} />
+          <PastActView key={`${view.pastActId} ${turn}`} actId={view.pastActId} onChanged={onChanged} />
         )}
       </section>
     </div>

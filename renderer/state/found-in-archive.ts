@@ -1,15 +1,21 @@
 import { useEffect, useState } from 'react';
-import type { FoundInArchive } from '../../core/contract/archive.ts';
+import type { ArchivedAct, FoundInArchive } from '../../core/contract/archive.ts';
 import { useHere, useSaved } from './here.tsx';
 import { useReachCount } from './reach-count.ts';
 
-export type Found = { text: string; found: FoundInArchive[]; actCount: number };
+export type Found = {
+  text: string;
+  found: FoundInArchive[];
+  actCount: number;
+  /** Acts that were taken out and can be put back. */
+  removed: ArchivedAct[];
+};
 
 /**
  * What the archive has for a text (null: nothing is asked); null until the first answer. An answer that a later one
- * overtook is dropped.
+ * overtook is dropped. Another `turn` asks again, after something was taken out or put back.
  */
-export function useFoundInArchive(text: string | null, most: number): Found | null {
+export function useFoundInArchive(text: string | null, most: number, turn = 0): Found | null {
   const { connection, tell } = useHere();
   const { standing } = useSaved();
   const reached = useReachCount();
@@ -26,6 +32,6 @@ export function useFoundInArchive(text: string | null, most: number): Found | nu
     return () => {
       isOvertaken = true;
     };
-  }, [connection, text, most, standing.revision, reached, tell]);
+  }, [connection, text, most, turn, standing.revision, reached, tell]);
   return found;
 }

@@ -5,7 +5,7 @@ import { count } from './count.ts';
 /** Texts of the Recall screen. */
 export const englishRecall = {
   search: 'Find a past act, performer or source',
-  hint: 'Beginnings of words: an act, a performer, a source …',
+  hint: 'Some letters: an act, a performer, a source …',
   results: 'Found in the archive',
   kinds: { act: 'act', performer: 'performer', source: 'source' } satisfies Record<ArchivedKind, string>,
   inAct: (act: string) => `in ${act}`,
@@ -41,6 +41,17 @@ export const englishRecall = {
   phantom: '48 V',
   notes: 'Notes',
   noNotes: 'No notes.',
+
+  takeOut: 'Take out of the archive',
+  takeOutTitle: (act: string) => `Take ${act} out of the archive?`,
+  takeOutWhat: (date: string) =>
+    `How it was planned and how it ran on ${date} is then no longer found. The show and its days are not touched. You can put it back from the list of what was taken out, for 30 days at least.`,
+  takeOutYes: 'Yes, take it out',
+  takeOutKeep: 'No, keep it',
+  takenOut: 'Taken out of the archive',
+  takenOutHow: 'Can be put back for 30 days at least.',
+  putBack: 'Put back',
+  putBackOf: (act: string) => `Put ${act} back into the archive`,
 
   bring: 'Bring into a day',
   bringTitle: (act: string) => `Bring ${act} into a day`,

@@ -17,7 +17,7 @@ const found = (window: TestWindow, text: string) => answer(window, 'archive.find
 
 test('an act that has ended is found and read by any window, as planned and as it ran', async () => {
   const { one, other } = twoWindows();
-  expect(await found(one, '')).toEqual({ found: [], actCount: 0 });
+  expect(await found(one, '')).toEqual({ found: [], actCount: 0, removed: [] });
   await end(one);
   expect(await found(other, 'noor')).toMatchObject({
     actCount: 1,
@@ -34,13 +34,26 @@ test('an act that has ended is found and read by any window, as planned and as i
   expect([planned.actRuns.length, ran.actRuns.length]).toEqual([0, 1]);
 });
 
-test('an act that nobody archived is refused in a sentence, to be read and to be kept', async () => {
+test('an act that nobody archived is refused in a sentence, to be read, kept, taken out and put back', async () => {
   const { one } = twoWindows();
-  for (const call of ['archive.read', 'archive.keep'] as const)
+  for (const call of ['archive.read', 'archive.keep', 'archive.remove', 'archive.putBack'] as const)
     expect(await one.call(call, { actId: 'act-of-nobody' })).toMatchObject({
       ok: false,
       problem: { code: 'not there', what: expect.stringMatching(/^This act is not/) },
     });
+});
+
+test('an act that one window takes out is gone for the other, until it is put back', async () => {
+  const { one, other } = twoWindows();
+  await end(one);
+  await answer(one, 'archive.remove', { actId: 'act' });
+  expect(await found(other, 'noor')).toMatchObject({
+    found: [],
+    actCount: 0,
+    removed: [{ actId: 'act', actName: 'Paper Herons' }],
+  });
+  await answer(other, 'archive.putBack', { actId: 'act' });
+  expect(await found(one, 'oor')).toMatchObject({ actCount: 1, removed: [] });
 });
 
 test('back-up copies hold the archive: one of this machine brings it to another that restores it', async () => {

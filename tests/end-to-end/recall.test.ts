@@ -128,7 +128,7 @@ test('a past act comes into another house as a new act: what its rig has not is 
   expect(await order.getByRole('button', { name: /Tarn/ }).innerText()).toMatch(/on stage/);
 });
 
-test('a show without an act finds its past acts all the same', async () => {
+test('a show without an act finds its past acts all the same; one is taken out after a question and put back', async () => {
   const foldbook = await Foldbook.start(browser(), smallShow());
   const { page } = foldbook;
   const show = new ShowPage(foldbook);
@@ -141,8 +141,22 @@ test('a show without an act finds its past acts all the same', async () => {
   await foldbook.press('Alt+9');
   await page.getByRole('combobox').waitFor();
   await foldbook.press('/');
-  await page.keyboard.type('noor');
+  await page.keyboard.type('oor');
   await page.getByRole('option', { name: /^performer Noor in Paper Herons/ }).waitFor();
   await foldbook.press('Enter');
+  await page.getByText('It ran as it was planned.').waitFor();
+
+  await page.getByRole('button', { name: 'Take out of the archive' }).press('Enter');
+  const ask = page.getByRole('dialog', { name: 'Take Paper Herons out of the archive?' });
+  expect(await ask.getByRole('alert').innerText()).toContain('for 30 days at least');
+  expect(await barriers(page)).toEqual([]);
+  await foldbook.press('Enter');
+  await page.getByText('It ran as it was planned.').waitFor();
+  await page.getByRole('button', { name: 'Take out of the archive' }).press('Enter');
+  await ask.getByRole('button', { name: 'Yes, take it out' }).press('Enter');
+  await page.getByText('Nothing of that name').waitFor();
+  expect(await barriers(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Put Paper Herons back into the archive' }).press('Enter');
+  await page.getByRole('option', { name: /^performer Noor in Paper Herons/ }).waitFor();
   await page.getByText('It ran as it was planned.').waitFor();
 });
