@@ -110,12 +110,13 @@ function settleHalves(work: Work): void {
   }
 }
 
-/** A surdo stands on the floor of a drum kit only where there is a kit with other toms or a kick (common practice). */
+/** "Surdo" is the floor tom of a drum kit in Portuguese; elsewhere, and without a kit, it is the drum of a samba
+ * band (common practice). */
 function settleSurdos(work: Work): void {
   const inKit = work.inputs.some(({ read }) =>
     ['kick', 'kick in', 'rack tom', 'tom', 'hi-hat'].includes(read.kind),
   );
-  if (inKit) return;
+  if (inKit && work.tongue.spoken.has('pt')) return;
   for (const input of ofKind(work, 'floor tom'))
     if (/surd[oã]/i.test(input.read.name)) lower(input, 'percussion', 0.9);
 }

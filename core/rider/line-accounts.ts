@@ -61,8 +61,13 @@ const ownWordText = ({ words, kind }: TaughtWord) => `Your own word: “${words}
 
 function describe(inputs: Work['inputs'], mixes: Work['mixes']): string {
   const kinds = [...new Set(inputs.map((input) => input.read.kind))];
-  if (kinds.length > 0)
-    return `Input ${inputs.map((input) => input.read.channel).join(', ')}: ${kinds.join(', ')}.`;
+  if (kinds.length > 0) {
+    const lines = `Input ${inputs.map((input) => input.read.channel).join(', ')}`;
+    const sure = Math.min(...inputs.map((input) => input.read.kindConfidence));
+    return sure < sureEnough
+      ? `${lines}: taken for ${kinds.join(', ')}, ${Math.round(sure * 100)}% sure.`
+      : `${lines}: ${kinds.join(', ')}.`;
+  }
   if (mixes.length > 0) return `${mixes.map((mix) => shorten(mix.label)).join(', ')}: what is heard there.`;
   return 'Read with the lines around it.';
 }

@@ -10,6 +10,8 @@ type Props = {
   open: ActOnScreen;
   markedSources?: ReadonlySet<string>;
   markedMixes?: ReadonlySet<string>;
+  /** Sources whose kind is only a guess. */
+  guessed?: ReadonlySet<string>;
   onPoint?: (row: { sourceId: string } | { mixId: string } | null) => void;
   onChoose?: (row: { sourceId: string } | { mixId: string }) => void;
 };
@@ -17,7 +19,8 @@ type Props = {
 const none: ReadonlySet<string> = new Set();
 
 /** What the act is taken to be: its sources, mixes and wishes, as tables that are put right by hand. */
-export function ActTables({ open, markedSources = none, markedMixes = none, onPoint, onChoose }: Props) {
+export function ActTables({ open, markedSources = none, markedMixes = none, ...rest }: Props) {
+  const { guessed = none, onPoint, onChoose } = rest;
   const { look } = useHere();
   const { sheet } = open;
   const text = words.advance;
@@ -29,6 +32,7 @@ export function ActTables({ open, markedSources = none, markedMixes = none, onPo
       <SourcesTable
         sheet={sheet}
         marked={markedSources}
+        guessed={guessed}
         onRow={(source) => {
           look({ sourceId: source.id });
           onChoose?.({ sourceId: source.id });

@@ -106,6 +106,7 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
         open={open}
         markedSources={links.sourcesOf(linked.inputs)}
         markedMixes={links.mixesOf(linked.mixes)}
+        guessed={links.guessedSources}
         onPoint={(row) => setPointed(pointOf(row))}
         onChoose={(row) => choose(pointOf(row))}
       />

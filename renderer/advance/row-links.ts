@@ -1,3 +1,4 @@
+import { sureEnough } from '../../core/rider/line-accounts.ts';
 import type { Reading } from '../../core/rider/reading.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';
@@ -6,6 +7,8 @@ import type { Id } from '../../core/show/rig.ts';
 export type RowLinks = {
   inputOfSource: ReadonlyMap<Id, string>;
   mixOfMix: ReadonlyMap<Id, string>;
+  /** Sources whose kind is only a guess that nobody has put right. */
+  guessedSources: ReadonlySet<Id>;
   sourcesOf(inputKeys: ReadonlySet<string>): ReadonlySet<Id>;
   mixesOf(mixKeys: ReadonlySet<string>): ReadonlySet<Id>;
 };
@@ -21,6 +24,10 @@ export function rowLinks(sheet: ActSheet, reading: Reading): RowLinks {
       reading.inputs.find((it) => it.name === source.name);
     if (input) inputOfSource.set(source.id, input.key);
   }
+  const guesses = new Map(
+    reading.inputs.flatMap((it) => (it.kindConfidence < sureEnough ? [[it.key, it.kind] as const] : [])),
+  );
+  const guessed = sheet.sources.filter(({ id, kind }) => guesses.get(inputOfSource.get(id) ?? '') === kind);
   const mixOfMix = new Map<Id, string>();
   sheet.mixes.forEach((mix, place) => {
     const read = reading.mixes.find((it) => it.label === mix.name) ?? reading.mixes[place];
@@ -29,6 +36,7 @@ export function rowLinks(sheet: ActSheet, reading: Reading): RowLinks {
   return {
     inputOfSource,
     mixOfMix,
+    guessedSources: new Set(guessed.map(({ id }) => id)),
     sourcesOf: (keys) => idsOf(inputOfSource, keys),
     mixesOf: (keys) => idsOf(mixOfMix, keys),
   };

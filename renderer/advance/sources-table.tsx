@@ -12,12 +12,14 @@ import { words } from '../wording/words.ts';
 type Props = {
   sheet: ActSheet;
   marked: ReadonlySet<string>;
+  /** Sources whose kind is only a guess. */
+  guessed: ReadonlySet<string>;
   onRow: (source: Source) => void;
   onHover: (source: Source | null) => void;
 };
 
 /** The sources of an act as they were taken from the rider, each cell to be put right by hand. */
-export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
+export function SourcesTable({ sheet, marked, guessed, onRow, onHover }: Props) {
   const { change } = useHere();
   const text = words.advance;
   const { field, choice, add, remove } = columnMaker({
@@ -40,7 +42,10 @@ export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
       columns={[
         field('riderLine', text.line, 2.5, 'optional number'),
         field('name', text.name, 9),
-        choice('kind', text.kind, 7.2, () => sourceKinds.map((value) => ({ value, label: value }))),
+        {
+          ...choice('kind', text.kind, 8, () => sourceKinds.map((value) => ({ value, label: value }))),
+          draw: ({ id, kind }) => (guessed.has(id) ? <Guess of={kind} /> : kind),
+        },
         pairColumn(sheet, change),
         choice('pickUp', text.pickUp, 4.6, () => orNotSaid(pickUps)),
         choice('phantom', text.phantom, 5.4, () => phantomNeeds.map((value) => ({ value, label: value }))),
@@ -72,6 +77,18 @@ export function SourcesTable({ sheet, marked, onRow, onHover }: Props) {
       }}
       onRemove={remove}
     />
+  );
+}
+
+/** Read with doubt: by its sign, and for who cannot see it by its word. */
+function Guess({ of }: { of: string }) {
+  return (
+    <span title={words.advance.guess}>
+      <span aria-hidden="true" className="guess-mark">
+        ≈
+      </span>
+      <span className="unseen">{words.advance.outcome.guessed}:</span> {of}
+    </span>
   );
 }
 

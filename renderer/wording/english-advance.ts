@@ -40,6 +40,7 @@ export const englishAdvance = {
     'set aside': 'set aside',
   },
   reasonOf: (line: number, outcome: string) => `Line ${line}, ${outcome}.`,
+  guess: 'A guess. Put it right here, or answer the question about it.',
   counter: (n: number) => (n === 0 ? 'Every line is accounted for' : `${count(n, 'line')} not settled`),
   meaning: 'What it was taken to mean',
   riderAndMeaning: 'The rider and what it means',

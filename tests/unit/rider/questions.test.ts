@@ -121,3 +121,19 @@ test('what may stand in for a microphone is kept apart from the one that is aske
   ]);
   expect(reading.inputs.map(({ notes }) => notes)).toEqual(['', '', '']);
 });
+
+test('a surdo is percussion, but the floor tom of a kit where the rider is Portuguese', () => {
+  const english = ['Ch | Source', '1 | Kick', '2 | Snare', '3 | Surdo'];
+  const portuguese = ['Canal | Instrumento', '1 | Bumbo', '2 | Caixa', '3 | Surdo', '4 | Voz principal'];
+  expect(kinds(read(english)).at(2)).toBe('percussion');
+  expect(kinds(read(portuguese)).at(2)).toBe('floor tom');
+});
+
+test('a guitar of no said kind is a guess that says how sure it is', () => {
+  const reading = read(['Ch | Source', '1 | Kick', '2 | Guitar']);
+  expect(reading.inputs[1]?.kindConfidence).toBeLessThan(0.8);
+  expect(reading.lines.at(-1)).toMatchObject({
+    outcome: 'guessed',
+    why: 'Input 2: taken for electric guitar, 75% sure.',
+  });
+});
