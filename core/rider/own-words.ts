@@ -1,4 +1,4 @@
-import type { Meaning, OwnWord } from '../show/own-word.ts';
+import { type Meaning, type OwnWord, taughtGroups } from '../show/own-word.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 import type { LineRef } from './grid.ts';
@@ -21,10 +21,10 @@ export function ownWordsOfAct(show: Show, actId: Id): OwnWord[] {
 }
 
 /**
- * What the words of a question mean by its answer: `answered` is the reading with that answer. Null where the
+ * What the words of a question mean by its answer `value`: `answered` is the reading with that answer. Null where the
  * question is not about words, or the answer makes nothing of them.
  */
-export function taughtMeaning(question: Question, answered: Reading): Meaning | null {
+export function taughtMeaning(question: Question, value: string, answered: Reading): Meaning | null {
   const { at, words } = question;
   if (!at || words === undefined) return null;
   const isHere = ({ lines }: { lines: readonly LineRef[] }) =>
@@ -32,6 +32,9 @@ export function taughtMeaning(question: Question, answered: Reading): Meaning | 
   const says = (text: string) => squash(text).includes(squash(words));
   const input = answered.inputs.find((it) => says(it.name) && isHere(it));
   if (input) return { of: 'source', kind: input.kind };
+  // All voices of this rider may be backing vocals: what was said holds also where they are not.
+  const group = taughtGroups.find((it) => it === value);
+  if (group) return { of: 'group', kind: group };
   const wishes = answered.mixes.filter(isHere).flatMap((mix) => mix.wishes);
   const target = wishes.find((wish) => says(wish.words))?.target;
   return target ? meaningOfTarget(target, answered) : null;
@@ -48,9 +51,6 @@ function meaningOfTarget(target: ReadWish['target'], { inputs }: Reading): Meani
       return null;
     case 'inputs': {
       const meant = inputs.filter(({ key }) => target.inputKeys.includes(key));
-      const voices = inputs.filter(({ kind }) => kind === 'backing vocal');
-      if (voices.length > 1 && meant.length === voices.length && voices.every((it) => meant.includes(it)))
-        return { of: 'group', kind: 'backing vocals' };
       const kind = joinLines(meant.map(({ name }) => name));
       return kind === '' || kind.length > longestText ? null : { of: 'lines', kind };
     }

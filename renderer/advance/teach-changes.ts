@@ -25,7 +25,7 @@ export function teachAnswerChange(
   const act = show.acts.get(rider.actId);
   const answers = { ...answersOfRider(show, rider.id), [question.key]: value };
   const answered = readingOf(rider.grid, answers, ownWordsOfAct(show, rider.actId));
-  const meaning = taughtMeaning(question, answered);
+  const meaning = taughtMeaning(question, value, answered);
   return act && meaning && question.words !== undefined
     ? teachChange(show, act, question.words, meaning, scope)
     : null;

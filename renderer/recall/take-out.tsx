@@ -61,7 +61,7 @@ export function TakenOut({ acts, onChanged }: { acts: readonly ArchivedAct[]; on
   };
   return (
     <section className="recall-taken-out" aria-label={text.takenOut}>
-      <h3>{text.takenOut}</h3>
+      <h2>{text.takenOut}</h2>
       <p className="quiet">{text.takenOutHow}</p>
       <ul>
         {acts.map((act) => (

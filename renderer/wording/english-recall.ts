@@ -51,7 +51,7 @@ export const englishRecall = {
   takenOut: 'Taken out of the archive',
   takenOutHow: 'Can be put back for 30 days at least.',
   putBack: 'Put back',
-  putBackOf: (act: string) => `Put ${act} back into the archive`,
+  putBackOf: (act: string) => `Put back ${act}`,
 
   bring: 'Bring into a day',
   bringTitle: (act: string) => `Bring ${act} into a day`,

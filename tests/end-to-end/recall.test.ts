@@ -156,7 +156,7 @@ test('a show without an act finds its past acts all the same; one is taken out a
   await ask.getByRole('button', { name: 'Yes, take it out' }).press('Enter');
   await page.getByText('Nothing of that name').waitFor();
   expect(await barriers(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Put Paper Herons back into the archive' }).press('Enter');
+  await page.getByRole('button', { name: 'Put back Paper Herons' }).press('Enter');
   await page.getByRole('option', { name: /^performer Noor in Paper Herons/ }).waitFor();
   await page.getByText('It ran as it was planned.').waitFor();
 });

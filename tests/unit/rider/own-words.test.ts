@@ -155,7 +155,7 @@ test('a meaning that is none is refused', () => {
 describe('what is learnt from an answer', () => {
   const learnt = (words: string, value: string) => {
     const question = readRider(herons).questions.find((it) => it.words === words);
-    return question && taughtMeaning(question, readRider(herons, { [question.key]: value }));
+    return question && taughtMeaning(question, value, readRider(herons, { [question.key]: value }));
   };
 
   test.each<[string, string, Meaning | null]>([
@@ -176,6 +176,6 @@ describe('what is learnt from an answer', () => {
     const question = readRider(herons).questions.find((it) => it.words === 'Tin can');
     if (!question) throw new Error('The tin can is asked about');
     const { words: _, ...wordless } = question;
-    expect(taughtMeaning(wordless, readRider(herons))).toBe(null);
+    expect(taughtMeaning(wordless, 'talkback', readRider(herons))).toBe(null);
   });
 });
