@@ -10,10 +10,10 @@ export type LineReach = { sourceId: Id; boxId: Id; apartM: number | null; reache
 
 /** The way of every plugged line to its box, straight over the floor; places of sources as in `placeOfSource`. */
 export function lineReaches(sheet: ActSheet, plan: Plan): LineReach[] {
-  const { sourceAt, socketById, boxById } = indexSheet(sheet);
+  const index = indexSheet(sheet);
   return plan.patches.flatMap(({ sourceId, socketId }): LineReach[] => {
-    const box = boxById.get(socketById.get(socketId ?? '')?.boxId ?? '');
-    const source = sheet.sources[sourceAt.get(sourceId) ?? -1];
+    const box = index.box(index.socket(socketId ?? '')?.boxId ?? '');
+    const source = sheet.sources[index.sourceAt.get(sourceId) ?? -1];
     if (!box || !source) return [];
     const [from, to] = [placeOfSource(sheet, source), placeOf(box)];
     const apartM = from && to && distanceM(from, to);

@@ -1,13 +1,13 @@
 import { delayMs } from '../acoustics/delay.ts';
 import { incoherentSumDb } from '../acoustics/level-sums.ts';
 import { loudspeakerLevelDbSpl } from '../acoustics/loudspeaker.ts';
-import type { Decided } from '../plan/decided.ts';
+import type { DecidedOf } from '../plan/decided.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { cueFromMiddleM } from '../show/cue-place.ts';
 import type { CueOutput, Device, Id, Rig } from '../show/rig.ts';
-import { byId, indexSheet } from '../show/sheet-index.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import type { DeviceKind } from '../show/words.ts';
 import type { Cue } from './derived.ts';
 
@@ -16,29 +16,43 @@ import type { Cue } from './derived.ts';
  * other where the rig lacks one. The offset makes the cue as loud at the engineer as the devices are at the
  * performer.
  */
-export function deriveCues(sheet: ActSheet, plan: Plan, decided: ReadonlyMap<Id, Decided<Id>>): Cue[] {
-  const { deviceById } = indexSheet(sheet);
-  const cueById = byId(sheet.cueOutputs);
-  const levelOfCueDb = new Map(sheet.cueOutputs.map((cue) => [cue, cueLevelDb(cue, deviceById)]));
-  return sheet.mixes.map((mix, mixAt) => {
-    const decision = decided.get(mix.id);
-    const decidedCue = decision && cueById.get(decision.value);
-    const wanted = cueKindOf(mix.deviceKind);
-    const right = sheet.cueOutputs.find((cue) => cue.kind === wanted);
-    const cue = decidedCue ?? right ?? sheet.cueOutputs[0] ?? null;
-    const planned = plan.mixes[mixAt];
-    const devices = (planned?.deviceIds ?? []).flatMap((id) => deviceById.get(id) ?? []);
+export function deriveCues(
+  sheet: ActSheet,
+  plan: Plan,
+  devicesOfMixes: readonly (readonly Device[])[],
+  decided: DecidedOf<Id>,
+): Cue[] {
+  const cues = sheet.cueOutputs.map((row) => knownCue(row, sheet));
+  const usual = { wedge: cues.find(isOfKind('wedge')), 'in-ear': cues.find(isOfKind('in-ear')) };
+  return sheet.mixes.map((mix, mixAt): Cue => {
+    const decision = decided[mixAt];
+    const decidedCue = decision && cues.findLast(({ row }) => row.id === decision.value);
+    const cue = decidedCue ?? usual[cueKindOf(mix.deviceKind)] ?? cues[0] ?? null;
     return {
       mixId: mix.id,
-      cueOutputId: cue?.id ?? null,
-      format: planned?.format === 'stereo' && cue?.format === 'stereo' ? 'stereo' : 'mono',
-      offsetDb: cue && offsetDb(devices, levelOfCueDb.get(cue) ?? null),
-      delayMs: cue && cueDelayMs(cue, sheet.rig),
+      cueOutputId: cue?.row.id ?? null,
+      format: plan.mixes[mixAt]?.format === 'stereo' && cue?.row.format === 'stereo' ? 'stereo' : 'mono',
+      offsetDb: cue && offsetDb(devicesOfMixes[mixAt] ?? [], cue.levelDb),
+      delayMs: cue?.delayMs ?? null,
       decided: decidedCue !== undefined && decision?.by === 'engineer',
-      why: whyCue(mix, cue, decidedCue !== undefined),
+      why: whyCue(mix, cue?.row ?? null, decidedCue !== undefined),
     };
   });
 }
+
+/** A cue output with what follows from it alone. */
+type KnownCue = { row: CueOutput; levelDb: number | null; delayMs: number | null };
+
+function knownCue(row: CueOutput, sheet: ActSheet): KnownCue {
+  const device = row.deviceId === null ? undefined : indexSheet(sheet).device(row.deviceId);
+  return {
+    row,
+    levelDb: device ? deviceLevelDbSpl(device) : null,
+    delayMs: cueDelayMs(row, sheet.rig),
+  };
+}
+
+const isOfKind = (kind: CueOutput['kind']) => (cue: KnownCue) => cue.row.kind === kind;
 
 /** The kind of cue output that a device is judged on. A device that nobody has named yet counts as a wedge. */
 export function cueKindOf(kind: DeviceKind | null): CueOutput['kind'] {
@@ -71,18 +85,17 @@ function deviceLevelDbSpl(device: Device): number | null {
   return loudspeakerLevelDbSpl({ sensitivityDbSpl, powerW, distanceM: listeningDistanceM });
 }
 
-/** Level of the engineer's own device on a cue output; null where it is not known. */
-function cueLevelDb(cue: CueOutput, deviceById: ReadonlyMap<Id, Device>): number | null {
-  const device = cue.deviceId === null ? undefined : deviceById.get(cue.deviceId);
-  return device ? deviceLevelDbSpl(device) : null;
-}
-
 /** Several loudspeakers of one mix stand apart, so their powers add; several packs have one listener each. */
 function offsetDb(devices: readonly Device[], cueDb: number | null): number | null {
-  if (cueDb === null) return null;
-  const levelsDb = devices.map(deviceLevelDbSpl).filter((levelDb) => levelDb !== null);
-  if (levelsDb.length === 0 || levelsDb.length < devices.length) return null;
-  const inEars = devices.every((device) => device.kind === 'in-ear');
+  if (cueDb === null || devices.length === 0) return null;
+  const levelsDb: number[] = [];
+  let inEars = true;
+  for (const device of devices) {
+    const levelDb = deviceLevelDbSpl(device);
+    if (levelDb === null) return null;
+    levelsDb.push(levelDb);
+    inEars &&= device.kind === 'in-ear';
+  }
   return (inEars ? Math.max(...levelsDb) : incoherentSumDb(levelsDb)) - cueDb;
 }
 

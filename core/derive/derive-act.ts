@@ -1,5 +1,5 @@
 import { indexDecisions } from '../plan/decided.ts';
-import { planAct } from '../plan/plan-act.ts';
+import { planWithDevices } from '../plan/plan-act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { copiesOfSources } from './copies-of-source.ts';
@@ -34,7 +34,7 @@ export function deriveAct(sheet: ActSheet): Derived {
 export function factsOfAct(sheet: ActSheet): ActFacts {
   const index = indexSheet(sheet);
   const decided = indexDecisions(sheet);
-  const plan = planAct(sheet);
+  const { plan, devices } = planWithDevices(sheet);
   const wishes = resolveWishes(sheet, index);
   const copies = copiesOfSources(sheet, index, plan);
   const cells = indexCellDecisions(sheet, index);
@@ -45,14 +45,14 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
     index,
     decided,
     plan,
-    mixes: mixesWithPlans(sheet, index, plan),
+    mixes: mixesWithPlans(sheet, plan, devices),
     wishes,
     cells,
     copies,
     sends,
     secondFeeds,
     levels: deriveLevels(sheet, sends, secondFeeds),
-    cues: deriveCues(sheet, plan, decided.cueOfMix),
+    cues: deriveCues(sheet, plan, devices, decided.cueOfMix),
     inputs: deriveInputs(sheet, plan),
     gains: deriveGains(sheet, copies),
     talk: deriveTalk(sheet, sends),

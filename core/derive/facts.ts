@@ -3,7 +3,7 @@ import type { Plan, PlannedMix } from '../plan/plan.ts';
 import { rowsOfCopies } from '../plan/plan-copies.ts';
 import type { Copy, Mix, Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Device, Id, Output } from '../show/rig.ts';
+import type { Device, Id } from '../show/rig.ts';
 import type { SheetIndex } from '../show/sheet-index.ts';
 import type { SourceKind } from '../show/source-kinds.ts';
 import type { Purpose } from '../show/words.ts';
@@ -62,31 +62,19 @@ export type MixWithPlan = {
   mix: Mix;
   planned: PlannedMix;
   mixAt: number;
-  /** The planned devices and outputs that are in the rig. */
-  devices: Device[];
-  outputs: Output[];
+  /** The planned devices that are in the rig. */
+  devices: readonly Device[];
 };
 
 /** Each mix with its plan, in sheet order. */
-export function mixesWithPlans(sheet: ActSheet, index: SheetIndex, plan: Plan): MixWithPlan[] {
+export function mixesWithPlans(sheet: ActSheet, plan: Plan, devices: readonly Device[][]): MixWithPlan[] {
   const mixes: MixWithPlan[] = [];
-  sheet.mixes.forEach((mix, mixAt) => {
+  for (let mixAt = 0; mixAt < sheet.mixes.length; mixAt++) {
+    const mix = sheet.mixes[mixAt];
     const planned = plan.mixes[mixAt];
-    if (!planned) return;
-    const devices = found(planned.deviceIds, index.deviceById);
-    const outputs = found(planned.outputIds, index.outputById);
-    mixes.push({ mix, planned, mixAt, devices, outputs });
-  });
-  return mixes;
-}
-
-function found<T>(ids: readonly Id[], byId: ReadonlyMap<Id, T>): T[] {
-  const rows: T[] = [];
-  for (const id of ids) {
-    const row = byId.get(id);
-    if (row !== undefined) rows.push(row);
+    if (mix && planned) mixes.push({ mix, planned, mixAt, devices: devices[mixAt] ?? [] });
   }
-  return rows;
+  return mixes;
 }
 
 /** The two sides of a stereo pair, each pair once. */

@@ -45,7 +45,7 @@ function ownLatency(
 function latencyStages(facts: Omit<ActFacts, 'ownLatencies'>, source: Source, feed: Feed): LatencyStage[] {
   const { rig } = facts.sheet;
   const planned = facts.plan.mixes[facts.index.mixAt.get(feed.mixId) ?? -1];
-  const device = facts.index.deviceById.get(planned?.deviceIds[0] ?? '');
+  const device = facts.index.device(planned?.deviceIds[0] ?? '');
   const copy = feed.purpose === null ? undefined : copyRowOf(facts, source.id, feed.purpose);
   const stages: LatencyStage[] = [
     { name: 'pick-up', latencyMs: source.pickUpLatencyMs ?? 0 },

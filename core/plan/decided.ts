@@ -1,45 +1,57 @@
 import type { ActSheet } from '../show/act-sheet.ts';
 import { remembered } from '../show/remember.ts';
 import type { Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import type { DecidedBy } from './plan.ts';
 
 /** A decided value, and whose it is: a locked decision is the engineer's, an unlocked one a proposal taken. */
 export type Decided<T> = { value: T; by: DecidedBy };
 
+/** What was decided, by places in the sheet; undefined: nothing. */
+export type DecidedOf<T> = readonly (Decided<T> | undefined)[];
+
 /** The decisions of an act by what they are about. Of two about the same, the later row holds. */
 export type DecisionIndex = {
-  socketOfSource: ReadonlyMap<Id, Decided<Id>>;
-  phantomOfSource: ReadonlyMap<Id, Decided<boolean>>;
+  socketOfSource: DecidedOf<Id>;
+  phantomOfSource: DecidedOf<boolean>;
   /** Several rows for one mix name several buses, outputs or devices, in the order of the rows. */
-  busesOfMix: ReadonlyMap<Id, Decided<Id[]>>;
-  outputsOfMix: ReadonlyMap<Id, Decided<Id[]>>;
-  devicesOfMix: ReadonlyMap<Id, Decided<Id[]>>;
-  cueOfMix: ReadonlyMap<Id, Decided<Id>>;
+  busesOfMix: DecidedOf<Id[]>;
+  outputsOfMix: DecidedOf<Id[]>;
+  devicesOfMix: DecidedOf<Id[]>;
+  cueOfMix: DecidedOf<Id>;
 };
 
 /** Sorts the sheet's decisions by what they are about. Those on single feeds are read where feeds are made. */
 export const indexDecisions = remembered((sheet: ActSheet): DecisionIndex => {
-  const socketOfSource = new Map<Id, Decided<Id>>();
-  const phantomOfSource = new Map<Id, Decided<boolean>>();
-  const busesOfMix = new Map<Id, Decided<Id[]>>();
-  const outputsOfMix = new Map<Id, Decided<Id[]>>();
-  const devicesOfMix = new Map<Id, Decided<Id[]>>();
-  const cueOfMix = new Map<Id, Decided<Id>>();
+  const { sourceAt, mixAt } = indexSheet(sheet);
+  const perSource = <T>(): (Decided<T> | undefined)[] => new Array(sheet.sources.length).fill(undefined);
+  const perMix = <T>(): (Decided<T> | undefined)[] => new Array(sheet.mixes.length).fill(undefined);
+  const index = {
+    socketOfSource: perSource<Id>(),
+    phantomOfSource: perSource<boolean>(),
+    busesOfMix: perMix<Id[]>(),
+    outputsOfMix: perMix<Id[]>(),
+    devicesOfMix: perMix<Id[]>(),
+    cueOfMix: perMix<Id>(),
+  };
   for (const decision of sheet.decisions) {
     const by: DecidedBy = decision.locked ? 'engineer' : 'proposal';
-    if (decision.about === 'socket') socketOfSource.set(decision.sourceId, { value: decision.socketId, by });
-    else if (decision.about === 'phantom') phantomOfSource.set(decision.sourceId, { value: decision.on, by });
-    else if (decision.about === 'bus') add(busesOfMix, decision.mixId, decision.busId, by);
-    else if (decision.about === 'output') add(outputsOfMix, decision.mixId, decision.outputId, by);
-    else if (decision.about === 'device') add(devicesOfMix, decision.mixId, decision.deviceId, by);
-    else if (decision.about === 'cue') cueOfMix.set(decision.mixId, { value: decision.cueOutputId, by });
+    const at = 'mixId' in decision ? mixAt.get(decision.mixId) : sourceAt.get(decision.sourceId);
+    // What is about something that is not there decides nothing, and is a finding.
+    if (at === undefined) continue;
+    if (decision.about === 'socket') index.socketOfSource[at] = { value: decision.socketId, by };
+    else if (decision.about === 'phantom') index.phantomOfSource[at] = { value: decision.on, by };
+    else if (decision.about === 'bus') add(index.busesOfMix, at, decision.busId, by);
+    else if (decision.about === 'output') add(index.outputsOfMix, at, decision.outputId, by);
+    else if (decision.about === 'device') add(index.devicesOfMix, at, decision.deviceId, by);
+    else if (decision.about === 'cue') index.cueOfMix[at] = { value: decision.cueOutputId, by };
   }
-  return { socketOfSource, phantomOfSource, busesOfMix, outputsOfMix, devicesOfMix, cueOfMix };
+  return index;
 });
 
-function add(map: Map<Id, Decided<Id[]>>, key: Id, id: Id, by: DecidedBy): void {
-  const found = map.get(key);
-  if (!found) map.set(key, { value: [id], by });
+function add(lists: (Decided<Id[]> | undefined)[], at: number, id: Id, by: DecidedBy): void {
+  const found = lists[at];
+  if (!found) lists[at] = { value: [id], by };
   else if (!found.value.includes(id)) {
     found.value.push(id);
     if (by === 'engineer') found.by = by;

@@ -1,5 +1,5 @@
 import { type ActSheet, actSheet, actsOfDay } from '../show/act-sheet.ts';
-import type { Id } from '../show/rig.ts';
+import type { Device, Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 import { indexDecisions } from './decided.ts';
 import { mixFormats } from './mix-format.ts';
@@ -16,6 +16,11 @@ import { planSockets } from './plan-sockets.ts';
  * does not fit is null or an empty list, never left out; `deriveAct` turns it into findings.
  */
 export function planAct(sheet: ActSheet): Plan {
+  return planWithDevices(sheet).plan;
+}
+
+/** The plan of an act, and for each mix the rows of its devices, as far as they are in the rig. */
+export function planWithDevices(sheet: ActSheet): { plan: Plan; devices: Device[][] } {
   const decided = indexDecisions(sheet);
   const { copies, passedOver } = planCopies(sheet);
   const sockets = planSockets(sheet, decided.socketOfSource);
@@ -53,7 +58,7 @@ export function planAct(sheet: ActSheet): Plan {
       why: ofOutput?.why ?? '',
     };
   });
-  return { copies, patches, mixes, passedOver };
+  return { plan: { copies, patches, mixes, passedOver }, devices: devices.map((ofMix) => ofMix.devices) };
 }
 
 export type ActWithPlan = { sheet: ActSheet; plan: Plan };

@@ -1,8 +1,8 @@
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Bus, Id } from '../show/rig.ts';
-import { indexSheet } from '../show/sheet-index.ts';
+import { indexSheet, type SheetIndex } from '../show/sheet-index.ts';
 import type { Format } from '../show/words.ts';
-import type { Decided } from './decided.ts';
+import type { DecidedOf } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 
 export type BusesOfMix = { busIds: Id[]; by: DecidedBy };
@@ -15,7 +15,7 @@ export type BusesOfMix = { busIds: Id[]; by: DecidedBy };
 export function planBuses(
   sheet: ActSheet,
   formats: readonly Format[],
-  decided: ReadonlyMap<Id, Decided<Id[]>>,
+  decided: DecidedOf<Id[]>,
 ): BusesOfMix[] {
   const places: number[] = [];
   sheet.mixes.forEach(({ mixedAt }, at) => {
@@ -46,15 +46,15 @@ function assign(
   sheet: ActSheet,
   places: readonly number[],
   formats: readonly Format[],
-  decided: ReadonlyMap<Id, Decided<Id[]>>,
+  decided: DecidedOf<Id[]>,
 ): BusesOfMix[] {
-  const { busById } = indexSheet(sheet);
+  const index = indexSheet(sheet);
   const free = new FreeBuses(sheet);
   const result = sheet.mixes.map((mix, at): BusesOfMix => {
-    const decision = mix.mixedAt === 'house desk' ? decided.get(mix.id) : undefined;
+    const decision = mix.mixedAt === 'house desk' ? decided[at] : undefined;
     if (!decision) return noBuses;
-    const busIds = withPartner(decision.value, formats[at] ?? 'mono', busById, sheet.buses);
-    for (const id of busIds) free.take(busById.get(id));
+    const busIds = withPartner(decision.value, formats[at] ?? 'mono', index, sheet.buses);
+    for (const id of busIds) free.take(index.bus(id));
     return { busIds, by: decision.by };
   });
   for (const at of places)
@@ -64,13 +64,8 @@ function assign(
 }
 
 /** One decided bus of a stereo mix stands for its odd and even pair. */
-function withPartner(
-  busIds: readonly Id[],
-  format: Format,
-  byId: ReadonlyMap<Id, Bus>,
-  buses: readonly Bus[],
-): Id[] {
-  const only = busIds.length === 1 && busIds[0] !== undefined ? byId.get(busIds[0]) : undefined;
+function withPartner(busIds: readonly Id[], format: Format, index: SheetIndex, buses: readonly Bus[]): Id[] {
+  const only = busIds.length === 1 && busIds[0] !== undefined ? index.bus(busIds[0]) : undefined;
   if (format === 'mono' || !only) return [...busIds];
   const left = only.number % 2 === 1 ? only.number : only.number - 1;
   const pair = [left, left + 1].flatMap((number) => buses.find((bus) => bus.number === number) ?? []);
@@ -97,17 +92,17 @@ class FreeBuses {
   one(): Id[] {
     const count = this.#byNumber.length;
     while (this.#lowestMaybeFree < count && !this.#byNumber[this.#lowestMaybeFree]) this.#lowestMaybeFree++;
-    return this.#give(this.#lowestMaybeFree);
+    return this.#give([this.#lowestMaybeFree]);
   }
 
   /** The lowest that are an odd number and the next; empty: none are left. */
   pair(): Id[] {
     for (let left = this.#lowestMaybeFree | 1; left < this.#byNumber.length; left += 2)
-      if (this.#byNumber[left] && this.#byNumber[left + 1]) return this.#give(left, left + 1);
+      if (this.#byNumber[left] && this.#byNumber[left + 1]) return this.#give([left, left + 1]);
     return [];
   }
 
-  #give(...numbers: number[]): Id[] {
+  #give(numbers: readonly number[]): Id[] {
     const ids: Id[] = [];
     for (const number of numbers) {
       const bus = this.#byNumber[number];

@@ -1,11 +1,18 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
+import { addToList } from '../show/add-to-list.ts';
 import type { Device, Id } from '../show/rig.ts';
-import type { Format } from '../show/words.ts';
-import type { Decided } from './decided.ts';
+import { indexSheet } from '../show/sheet-index.ts';
+import type { DeviceKind, Format } from '../show/words.ts';
+import type { DecidedOf } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 
-export type DevicesOfMix = { deviceIds: Id[]; by: DecidedBy };
+export type DevicesOfMix = {
+  deviceIds: Id[];
+  /** Those of them that are in the rig. */
+  devices: Device[];
+  by: DecidedBy;
+};
 
 /**
  * The devices of every mix, in sheet order. A mix that listens through the house's gets those of the right kind from
@@ -15,22 +22,29 @@ export type DevicesOfMix = { deviceIds: Id[]; by: DecidedBy };
 export function planDevices(
   sheet: ActSheet,
   formats: readonly Format[],
-  decided: ReadonlyMap<Id, Decided<Id[]>>,
+  decided: DecidedOf<Id[]>,
 ): DevicesOfMix[] {
+  const index = indexSheet(sheet);
   const taken = new Set<Id>();
-  for (const mix of sheet.mixes) for (const id of decided.get(mix.id)?.value ?? []) taken.add(id);
-  const free = Map.groupBy(
-    sheet.devices.filter((device) => isForPerformers(device) && !taken.has(device.id)),
-    (device) => device.kind,
-  );
+  for (const decision of decided) for (const id of decision?.value ?? []) taken.add(id);
+  const stocks = new Map<DeviceKind, Device[]>();
+  for (const device of sheet.devices)
+    if (isForPerformers(device) && !(taken.size > 0 && taken.has(device.id)))
+      addToList(stocks, device.kind, device);
   return sheet.mixes.map((mix, at): DevicesOfMix => {
-    const decision = decided.get(mix.id);
-    if (decision) return { deviceIds: decision.value, by: decision.by };
-    const stock = mix.deviceKind === null || !usesHouseDevice(mix) ? undefined : free.get(mix.deviceKind);
-    const deviceIds = stock ? takeDevices(stock, mix.deviceCount, formats[at] ?? 'mono') : [];
-    return { deviceIds, by: 'proposal' };
+    const decision = decided[at];
+    if (decision) {
+      const { value, by } = decision;
+      return { deviceIds: value, devices: value.flatMap((id) => index.device(id) ?? []), by };
+    }
+    const stock = mix.deviceKind === null || !usesHouseDevice(mix) ? undefined : stocks.get(mix.deviceKind);
+    if (!stock) return noDevices;
+    const devices = takeDevices(stock, mix.deviceCount, formats[at] ?? 'mono');
+    return { deviceIds: devices.map(({ id }) => id), devices, by: 'proposal' };
   });
 }
+
+const noDevices: DevicesOfMix = { deviceIds: [], devices: [], by: 'proposal' };
 
 /** Whether a mix is to be heard through devices of the house. */
 export function usesHouseDevice(mix: Mix): boolean {
@@ -43,15 +57,15 @@ function isForPerformers(device: Device): boolean {
 }
 
 /** Takes up to `count` devices out of a stock, those of the right format first. */
-function takeDevices(stock: Device[], count: number, format: Format): Id[] {
-  const deviceIds: Id[] = [];
-  for (const right of [true, false])
-    for (let at = 0; at < stock.length && deviceIds.length < count; ) {
+function takeDevices(stock: Device[], count: number, format: Format): Device[] {
+  const devices: Device[] = [];
+  for (let pass = 0; pass < 2; pass++)
+    for (let at = 0; at < stock.length && devices.length < count; ) {
       const device = stock[at];
-      if (device && (device.format === format) === right) {
-        deviceIds.push(device.id);
+      if (device && (device.format === format) === (pass === 0)) {
+        devices.push(device);
         stock.splice(at, 1);
       } else at++;
     }
-  return deviceIds;
+  return devices;
 }

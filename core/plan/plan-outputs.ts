@@ -1,10 +1,10 @@
 import type { Mix } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { Device, Id, Output } from '../show/rig.ts';
-import { indexSheet } from '../show/sheet-index.ts';
+import type { Id, Output } from '../show/rig.ts';
+import { indexSheet, type SheetIndex } from '../show/sheet-index.ts';
 import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
 import type { Format } from '../show/words.ts';
-import type { Decided } from './decided.ts';
+import type { Decided, DecidedOf } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 import type { DevicesOfMix } from './plan-devices.ts';
 
@@ -20,22 +20,20 @@ export function planOutputs(
   sheet: ActSheet,
   formats: readonly Format[],
   devices: readonly DevicesOfMix[],
-  decided: ReadonlyMap<Id, Decided<Id[]>>,
+  decided: DecidedOf<Id[]>,
 ): OutputsOfMix[] {
-  const open = openOutputs(sheet);
-  const { deviceById } = indexSheet(sheet);
+  const free = new FreeOutputs(sheet);
   const widthOf = (at: number) => (formats[at] === 'stereo' ? 2 : 1);
-  const given = sheet.mixes.map((mix, at) => settledOutputs(sheet, mix, widthOf(at), decided.get(mix.id)));
-  for (const outputs of given) for (const id of outputs?.outputIds ?? []) open.delete(id);
+  const given = sheet.mixes.map((mix, at) => settledOutputs(sheet, mix, widthOf(at), decided[at]));
+  for (const outputs of given) if (outputs) free.take(outputs.outputIds);
 
   sheet.mixes.forEach((_, at) => {
-    const wired = given[at] ? [] : wiredOutputs(devices[at], deviceById);
-    if (wired.length < widthOf(at) || !wired.every((id) => open.has(id))) return;
-    for (const id of wired) open.delete(id);
+    const wired = given[at] ? noOutputs : wiredOutputs(devices[at]);
+    if (wired.length < widthOf(at) || !free.takeIfFree(wired)) return;
     given[at] = { outputIds: wired, by: 'proposal', why: 'Its device is wired to this output.' };
   });
 
-  const nearest = new NearestOutputs(sheet, open);
+  const nearest = new NearestOutputs(sheet, free);
   return sheet.mixes.map((mix, at) => {
     const settled = given[at];
     if (settled) return settled;
@@ -81,22 +79,15 @@ export function cueOutputIds(sheet: ActSheet): Set<Id> {
 /** What a proposal may use, what is made for mixes first. A record feed is never proposed. */
 const placeRank = { 'stage box': 0, desk: 0, network: 1, record: null } as const;
 
-function openOutputs(sheet: ActSheet): Map<Id, Output> {
-  const cues = cueOutputIds(sheet);
-  const open = new Map<Id, Output>();
-  for (const output of sheet.outputs)
-    if (output.reservedFor === null && placeRank[output.place] !== null && !cues.has(output.id))
-      open.set(output.id, output);
-  return open;
-}
+const noOutputs: Id[] = [];
 
 /** All outputs that a mix's devices are wired to: two wedges on one mono mix may hang on two. */
-function wiredOutputs(devices: DevicesOfMix | undefined, byId: ReadonlyMap<Id, Device>): Id[] {
-  const wired: Id[] = [];
-  for (const deviceId of devices?.deviceIds ?? []) {
-    const device = byId.get(deviceId);
-    for (const id of device ? [device.outputId, device.secondOutputId] : [])
-      if (id !== null && !wired.includes(id)) wired.push(id);
+function wiredOutputs(ofMix: DevicesOfMix | undefined): Id[] {
+  let wired = noOutputs;
+  for (const { outputId, secondOutputId } of ofMix?.devices ?? []) {
+    if (outputId === null && secondOutputId === null) continue;
+    if (wired === noOutputs) wired = [];
+    for (const id of [outputId, secondOutputId]) if (id !== null && !wired.includes(id)) wired.push(id);
   }
   return wired;
 }
@@ -109,81 +100,127 @@ function withNext(outputIds: readonly Id[], width: number, outputs: readonly Out
   return next ? [first.id, next.id] : [first.id];
 }
 
-function isNextOf(first: Output, output: Output): boolean {
+function isNextOf(first: Output | undefined, output: Output | undefined): boolean {
+  if (!first || !output) return false;
   const sameBox = output.place === first.place && output.boxId === first.boxId;
   return sameBox && output.number === first.number + 1;
 }
 
-/** A free output, and where it stands. */
-type FreeOutput = {
-  output: Output;
-  place: StagePlace | null;
-  /** What it is sorted by before its number: what is made for mixes first, then the order of the boxes. */
-  order: number;
-  /** The one beside it on the same box, on its right. */
-  right: FreeOutput | null;
-  taken: boolean;
-};
-
 /** More boxes than a rig has. */
 const mostBoxes = 100_000;
 
-/** The outputs that are still free, to be searched from a place on the stage. */
-class NearestOutputs {
-  /** What is still free. */
-  readonly #inOrder: FreeOutput[] = [];
+/** The outputs that a proposal may use and that are still free, by places in the sheet. */
+class FreeOutputs {
+  readonly #sheet: ActSheet;
+  readonly #index: SheetIndex;
+  /** 1 for each output that is free. */
+  readonly #isFree: Uint8Array;
 
-  constructor(sheet: ActSheet, open: ReadonlyMap<Id, Output>) {
-    const placeOfBox = new Map<Id | null, number>(sheet.boxes.map((box, place) => [box.id, place]));
-    for (const output of open.values()) {
-      const boxAt = placeOfBox.get(output.boxId) ?? sheet.boxes.length;
-      const box = sheet.boxes[boxAt];
-      const place = placeOf(output) ?? (box ? placeOf(box) : null);
-      this.#inOrder.push({
-        output,
-        place,
-        order: rankOf(output) * mostBoxes + boxAt,
-        right: null,
-        taken: false,
-      });
-    }
-    this.#inOrder.sort((a, b) => a.order - b.order || a.output.number - b.output.number);
-    // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
-    this.#inOrder.forEach((free, at) => {
-      const isRight = (it: FreeOutput | undefined) => it !== undefined && isNextOf(free.output, it.output);
-      const next = this.#inOrder[at + 1];
-      free.right = (isRight(next) ? next : this.#inOrder.find(isRight)) ?? null;
-    });
+  constructor(sheet: ActSheet) {
+    this.#sheet = sheet;
+    this.#index = indexSheet(sheet);
+    this.#isFree = Uint8Array.from(sheet.outputs, ({ reservedFor, place }) =>
+      reservedFor === null && placeRank[place] !== null ? 1 : 0,
+    );
+    for (const { outputId, secondOutputId } of sheet.cueOutputs) this.take([outputId, secondOutputId]);
   }
 
-  /** Takes one or two free outputs, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
+  isFree(at: number): boolean {
+    return this.#isFree[at] === 1;
+  }
+
+  take(ids: readonly (Id | null)[]): void {
+    for (const id of ids) if (id !== null) this.#isFree[this.#index.outputAt.get(id) ?? -1] = 0;
+  }
+
+  /** Takes all of these if all are free. */
+  takeIfFree(ids: readonly Id[]): boolean {
+    if (!ids.every((id) => this.isFree(this.#index.outputAt.get(id) ?? -1))) return false;
+    this.take(ids);
+    return true;
+  }
+
+  give(places: readonly number[]): Id[] {
+    const ids: Id[] = [];
+    for (const at of places) {
+      this.#isFree[at] = 0;
+      ids.push(this.#sheet.outputs[at]?.id ?? '');
+    }
+    return ids;
+  }
+
+  /** What is free now: what is made for mixes first, then by box and number. */
+  inOrder(): number[] {
+    const { outputs, boxes } = this.#sheet;
+    const rank = Float64Array.from(outputs, (output) => {
+      const boxAt = output.boxId === null ? undefined : this.#index.boxAt.get(output.boxId);
+      return rankOf(output) * mostBoxes + (boxAt ?? boxes.length);
+    });
+    const order: number[] = [];
+    for (let at = 0; at < outputs.length; at++) if (this.isFree(at)) order.push(at);
+    const numberOf = (at: number) => outputs[at]?.number ?? 0;
+    return order.sort((a, b) => (rank[a] ?? 0) - (rank[b] ?? 0) || numberOf(a) - numberOf(b));
+  }
+}
+
+/** Gives out what is free, the nearest to a place on the stage first. */
+class NearestOutputs {
+  readonly #sheet: ActSheet;
+  readonly #index: SheetIndex;
+  readonly #free: FreeOutputs;
+  readonly #inOrder: readonly number[];
+  /** Those before this one in that order are taken. */
+  #firstFree = 0;
+  /** For each output the one beside it on the same box, on its right, or -1. */
+  readonly #rightOf: Int32Array;
+
+  constructor(sheet: ActSheet, free: FreeOutputs) {
+    this.#sheet = sheet;
+    this.#index = indexSheet(sheet);
+    this.#free = free;
+    this.#inOrder = free.inOrder();
+    this.#rightOf = new Int32Array(sheet.outputs.length).fill(-1);
+    for (let it = 0; it < this.#inOrder.length; it++) {
+      const left = this.#inOrder[it] ?? 0;
+      const isRight = (at: number) => isNextOf(sheet.outputs[left], sheet.outputs[at]);
+      // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
+      const next = this.#inOrder[it + 1] ?? -1;
+      this.#rightOf[left] = isRight(next) ? next : (this.#inOrder.find(isRight) ?? -1);
+    }
+  }
+
+  /** Takes one or two, the nearest first; neighbours where a stereo mix can have them; empty: none left. */
   take(place: StagePlace | null, width: number): Id[] {
-    const free = place ? this.#nearestFirst(place) : this.#inOrder;
-    const [first, second] = free;
-    if (!first) return [];
-    if (width === 1) return this.#give(first);
-    for (const left of free) {
-      if (left.right && !left.right.taken) return this.#give(left, left.right);
+    const order = place ? this.#nearestFirst(place) : this.#inOrder;
+    while (!this.#free.isFree(this.#inOrder[this.#firstFree] ?? -1) && this.#firstFree < this.#inOrder.length)
+      this.#firstFree++;
+    let first = -1;
+    let second = -1;
+    for (let it = place ? 0 : this.#firstFree; it < order.length; it++) {
+      const at = order[it] ?? -1;
+      if (!this.#free.isFree(at)) continue;
+      if (width === 1) return this.#free.give([at]);
+      const right = this.#rightOf[at] ?? -1;
+      if (this.#free.isFree(right)) return this.#free.give([at, right]);
+      if (first < 0) first = at;
+      else if (second < 0) second = at;
     }
     // Two that are not neighbours still carry a stereo mix; one alone does not.
-    return second ? this.#give(first, second) : [];
+    return second < 0 ? [] : this.#free.give([first, second]);
   }
 
-  #give(...taken: FreeOutput[]): Id[] {
-    for (const it of taken) {
-      it.taken = true;
-      this.#inOrder.splice(this.#inOrder.indexOf(it), 1);
-    }
-    return taken.map(({ output }) => output.id);
-  }
-
-  #nearestFirst(from: StagePlace): FreeOutput[] {
-    const apartM = new Map(
-      this.#inOrder.map((it) => [it, it.place ? distanceM(from, it.place) : Number.MAX_VALUE]),
-    );
-    return this.#inOrder.toSorted(
-      (a, b) => rankOf(a.output) - rankOf(b.output) || (apartM.get(a) ?? 0) - (apartM.get(b) ?? 0),
-    );
+  #nearestFirst(from: StagePlace): number[] {
+    const { outputs, boxes } = this.#sheet;
+    const apartM = Float64Array.from(outputs, (output) => {
+      const box = output.boxId === null ? undefined : boxes[this.#index.boxAt.get(output.boxId) ?? -1];
+      const place = placeOf(output) ?? (box ? placeOf(box) : null);
+      return place ? distanceM(from, place) : Number.MAX_VALUE;
+    });
+    const rankAt = (at: number) => {
+      const output = outputs[at];
+      return output ? rankOf(output) : 0;
+    };
+    return this.#inOrder.toSorted((a, b) => rankAt(a) - rankAt(b) || (apartM[a] ?? 0) - (apartM[b] ?? 0));
   }
 }
 

@@ -4,18 +4,15 @@ import { phantomBankOf } from '../show/phantom-bank.ts';
 import type { Box, Id, Socket } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
-import type { Decided } from './decided.ts';
+import type { DecidedOf } from './decided.ts';
 import type { DecidedBy } from './plan.ts';
 
-export type SocketOfSource = { socketId: Id | null; by: DecidedBy; why: string };
-
-/** One box with what is still free in it. */
-type OpenBox = {
-  box: Box;
-  /** In order of their numbers. */
-  sockets: Socket[];
-  /** Per phantom bank: whether a source there needs 48 V, or must not have it. */
-  banks: Map<number, 'needed' | 'harmful'>;
+export type SocketOfSource = {
+  socketId: Id | null;
+  /** Its place in the sheet, or -1 where there is none. */
+  socketAt: number;
+  by: DecidedBy;
+  why: string;
 };
 
 /**
@@ -24,22 +21,23 @@ type OpenBox = {
  * known, boxes go in their order. No socket is used that is reserved, or whose phantom bank serves a source that must
  * not have what this one needs.
  */
-export function planSockets(sheet: ActSheet, decided: ReadonlyMap<Id, Decided<Id>>): SocketOfSource[] {
+export function planSockets(sheet: ActSheet, decided: DecidedOf<Id>): SocketOfSource[] {
+  const index = indexSheet(sheet);
   const stage = new OpenStage(sheet);
-  const result = sheet.sources.map((source): SocketOfSource | null => {
-    const decision = decided.get(source.id);
+  const result: (SocketOfSource | null)[] = sheet.sources.map((source, at) => {
+    const decision = decided[at];
     if (!decision) return null;
-    stage.takeDecided(source, decision.value);
+    const place = index.socketAt.get(decision.value) ?? -1;
+    stage.takeDecided(source, place);
     const why =
       decision.by === 'engineer' ? 'The engineer decided this socket.' : 'A proposed socket that was taken.';
-    return { socketId: decision.value, by: decision.by, why };
+    return { socketId: decision.value, socketAt: place, by: decision.by, why };
   });
-  const { sourceAt } = indexSheet(sheet);
   return sheet.sources.map((source, at) => {
     const settled = result[at];
     if (settled) return settled;
     if (!needsSocket(source)) return noSocketNeeded(source);
-    const pairAt = source.pairSourceId === null ? undefined : sourceAt.get(source.pairSourceId);
+    const pairAt = source.pairSourceId === null ? undefined : index.sourceAt.get(source.pairSourceId);
     const pair = sheet.sources[pairAt ?? -1];
     const pairWaits = pairAt !== undefined && pair && pair !== source && pairAt > at && !result[pairAt];
     if (!pairWaits || !needsSocket(pair)) return stage.takeFor(source);
@@ -56,67 +54,74 @@ export function needsSocket(source: Source): boolean {
   return source.kind !== 'effect return' || source.pickUp !== null;
 }
 
-const notHeardHere: SocketOfSource = {
-  socketId: null,
-  by: 'proposal',
-  why: 'Not to be heard through this desk, so it needs no socket.',
-};
-const comesBackInside: SocketOfSource = {
-  socketId: null,
-  by: 'proposal',
-  why: 'It comes back inside the desk, so it needs no socket.',
-};
+const noSocket = (why: string): SocketOfSource => ({ socketId: null, socketAt: -1, by: 'proposal', why });
+const notHeardHere = noSocket('Not to be heard through this desk, so it needs no socket.');
+const comesBackInside = noSocket('It comes back inside the desk, so it needs no socket.');
+const noSocketLeft = noSocket('No socket is left for it.');
+const noSocketWithPhantom = noSocket('No free socket has 48 V as it needs it.');
 
 function noSocketNeeded(source: Source): SocketOfSource {
   return source.audience === 'not here' ? notHeardHere : comesBackInside;
 }
 
-const noSocketLeft: SocketOfSource = {
-  socketId: null,
-  by: 'proposal',
-  why: 'No socket is left for it.',
-};
-
 const inOrderWhy = 'The lowest free socket in order.';
 
+/** One box with what is still free in it. */
+type OpenBox = {
+  box: Box;
+  /** Places of its sockets that a proposal may use, in order of their numbers. */
+  sockets: number[];
+  /** Those before this one are taken. */
+  firstFree: number;
+  /** Per phantom bank: whether a source there needs 48 V, or must not have it. */
+  banks: Map<number, 'needed' | 'harmful'>;
+};
+
+type BoxInOrder = { open: OpenBox; why: string };
+
 class OpenStage {
+  readonly #sockets: readonly Socket[];
+  readonly #boxAtOfSocket: Int32Array;
   readonly #boxes: OpenBox[];
-  readonly #inOrder: readonly { open: OpenBox; why: string }[];
-  readonly #openById: ReadonlyMap<Id, OpenBox>;
-  readonly #socketById: ReadonlyMap<Id, Socket>;
+  readonly #inOrder: readonly BoxInOrder[];
+  /** 1 for each socket that is taken, by place. */
+  readonly #taken: Uint8Array;
 
   constructor(sheet: ActSheet) {
-    this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], banks: new Map() }));
+    this.#sockets = sheet.sockets;
+    this.#boxAtOfSocket = indexSheet(sheet).boxAtOfSocket;
+    this.#taken = new Uint8Array(sheet.sockets.length);
+    this.#boxes = sheet.boxes.map((box) => ({ box, sockets: [], firstFree: 0, banks: new Map() }));
     this.#inOrder = this.#boxes.map((open) => ({ open, why: inOrderWhy }));
     // The socket of a spare line waits for its source, so nothing else may be plugged there.
     const kept = new Set(sheet.alternates.map((alternate) => alternate.socketId));
-    this.#openById = new Map(this.#boxes.map((open) => [open.box.id, open]));
-    this.#socketById = indexSheet(sheet).socketById;
-    for (const socket of sheet.sockets)
-      if (socket.reservedFor === null && !kept.has(socket.id))
-        this.#openById.get(socket.boxId)?.sockets.push(socket);
+    for (let at = 0; at < sheet.sockets.length; at++) {
+      const socket = sheet.sockets[at];
+      if (socket && socket.reservedFor === null && !(kept.size > 0 && kept.has(socket.id)))
+        this.#boxes[this.#boxAtOfSocket[at] ?? -1]?.sockets.push(at);
+    }
   }
 
-  takeDecided(source: Source, socketId: Id): void {
-    const socket = this.#socketById.get(socketId);
-    const open = socket && this.#openById.get(socket.boxId);
-    if (open) take(open, socket, source);
+  /** Nothing happens where there is no socket at this place. */
+  takeDecided(source: Source, socketAt: number): void {
+    const open = this.#boxes[this.#boxAtOfSocket[socketAt] ?? -1];
+    if (open) this.#take(open, socketAt, source);
   }
 
   /** The lowest socket for a source, and the one beside it for the other side of its pair where there is one. */
   takeForPair(source: Source, pair: Source): { first: SocketOfSource; second: SocketOfSource } {
     for (const { open, why } of this.#inOrderOfNearness(source)) {
-      const at = open.sockets.findIndex(
-        (socket, it) =>
-          suits(open, socket, source) && isNext(socket, open.sockets[it + 1]) && suitsNext(open, it, pair),
+      const free = open.sockets.filter((at) => !this.#taken[at]);
+      const it = free.findIndex(
+        (at, place) => this.#suits(open, at, source) && this.#suitsNext(open, at, free[place + 1], pair),
       );
-      const [first, second] = at < 0 ? [] : [open.sockets[at], open.sockets[at + 1]];
-      if (!first || !second) continue;
-      take(open, first, source);
-      take(open, second, pair);
+      const [first, second] = it < 0 ? [] : [free[it], free[it + 1]];
+      if (first === undefined || second === undefined) continue;
+      this.#take(open, first, source);
+      this.#take(open, second, pair);
       return {
-        first: { socketId: first.id, by: 'proposal', why },
-        second: { socketId: second.id, by: 'proposal', why: 'Beside the other side of its pair.' },
+        first: this.#proposed(first, why),
+        second: this.#proposed(second, 'Beside the other side of its pair.'),
       };
     }
     return { first: this.takeFor(source), second: this.takeFor(pair) };
@@ -124,18 +129,24 @@ class OpenStage {
 
   /** The lowest free socket of the nearest box that has one with 48 V as the source needs it. */
   takeFor(source: Source): SocketOfSource {
+    let someAreFree = false;
     for (const { open, why } of this.#inOrderOfNearness(source)) {
-      const socket = open.sockets.find((it) => suits(open, it, source));
-      if (!socket) continue;
-      take(open, socket, source);
-      return { socketId: socket.id, by: 'proposal', why };
+      const { sockets } = open;
+      while (open.firstFree < sockets.length && this.#taken[sockets[open.firstFree] ?? 0]) open.firstFree++;
+      for (let it = open.firstFree; it < sockets.length; it++) {
+        const at = sockets[it] ?? 0;
+        if (this.#taken[at]) continue;
+        someAreFree = true;
+        if (!this.#suits(open, at, source)) continue;
+        this.#take(open, at, source);
+        return this.#proposed(at, why);
+      }
     }
-    const someFree = this.#boxes.some((open) => open.sockets.length > 0);
-    return someFree ? { ...noSocketLeft, why: 'No free socket has 48 V as it needs it.' } : noSocketLeft;
+    return someAreFree ? noSocketWithPhantom : noSocketLeft;
   }
 
   /** Boxes in reach, the nearest first; then those without a place; last those whose cables do not reach. */
-  #inOrderOfNearness(source: Source): readonly { open: OpenBox; why: string }[] {
+  #inOrderOfNearness(source: Source): readonly BoxInOrder[] {
     const place = placeOf(source);
     if (!place) return this.#inOrder;
     return this.#boxes
@@ -151,28 +162,31 @@ class OpenStage {
       })
       .sort((a, b) => a.rank - b.rank || a.apartM - b.apartM || a.order - b.order);
   }
-}
 
-function suits(open: OpenBox, socket: Socket, source: Source): boolean {
-  const state = open.banks.get(phantomBankOf(open.box, socket));
-  if (source.phantom === 'needed') return state !== 'harmful';
-  return source.phantom !== 'harmful' || state !== 'needed';
-}
+  #proposed(at: number, why: string): SocketOfSource {
+    return { socketId: this.#sockets[at]?.id ?? null, socketAt: at, by: 'proposal', why };
+  }
 
-function isNext(socket: Socket, next: Socket | undefined): boolean {
-  return next !== undefined && next.number === socket.number + 1;
-}
+  #suits({ box, banks }: OpenBox, at: number, source: Source): boolean {
+    const socket = this.#sockets[at];
+    if (!socket || banks.size === 0) return true;
+    const state = banks.get(phantomBankOf(box, socket));
+    if (source.phantom === 'needed') return state !== 'harmful';
+    return source.phantom !== 'harmful' || state !== 'needed';
+  }
 
-function suitsNext(open: OpenBox, at: number, source: Source): boolean {
-  const next = open.sockets[at + 1];
-  return next !== undefined && suits(open, next, source);
-}
+  #suitsNext(open: OpenBox, at: number, nextAt: number | undefined, source: Source): boolean {
+    if (nextAt === undefined || this.#sockets[nextAt]?.number !== (this.#sockets[at]?.number ?? 0) + 1)
+      return false;
+    return this.#suits(open, nextAt, source);
+  }
 
-function take(open: OpenBox, socket: Socket, source: Source): void {
-  const at = open.sockets.indexOf(socket);
-  if (at >= 0) open.sockets.splice(at, 1);
-  if (source.phantom !== 'needed' && source.phantom !== 'harmful') return;
-  const bank = phantomBankOf(open.box, socket);
-  // Once harmful, a bank stays harmful: nothing that needs 48 V is added to it.
-  if (open.banks.get(bank) !== 'harmful') open.banks.set(bank, source.phantom);
+  #take({ box, banks }: OpenBox, at: number, source: Source): void {
+    this.#taken[at] = 1;
+    const socket = this.#sockets[at];
+    if (!socket || (source.phantom !== 'needed' && source.phantom !== 'harmful')) return;
+    const bank = phantomBankOf(box, socket);
+    // Once harmful, a bank stays harmful: nothing that needs 48 V is added to it.
+    if (banks.get(bank) !== 'harmful') banks.set(bank, source.phantom);
+  }
 }

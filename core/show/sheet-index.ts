@@ -1,26 +1,30 @@
 import type { ActSheet } from './act-sheet.ts';
+import { phantomBankOf } from './phantom-bank.ts';
 import { remembered } from './remember.ts';
 import type { Box, Bus, Device, Id, Output, Socket } from './rig.ts';
 
+type Places = ReadonlyMap<Id, number>;
+
 /**
- * A sheet's rows by id, so that nothing searches a list twice. Ids are looked up once, at the border: what is worked
- * out of a sheet goes by places in its lists, which are small numbers and can be kept in arrays of numbers. Of two rows
+ * Where a sheet's rows stand in its lists, so that nothing searches a list twice. Ids are looked up once, where rows
+ * come in: what is worked out of a sheet goes by these places, small numbers, and keeps them in arrays of numbers. That
+ * is what makes deriving fast: looking up the text of an id takes twenty times as long as reading an array. Of two rows
  * with one id the later holds.
  */
 export class SheetIndex {
   readonly #sheet: ActSheet;
-  /** Places in the sheet's lists. */
-  readonly sourceAt: ReadonlyMap<Id, number>;
-  readonly mixAt: ReadonlyMap<Id, number>;
-  readonly performerAt: ReadonlyMap<Id, number>;
-  readonly boxAt: ReadonlyMap<Id, number>;
+  readonly sourceAt: Places;
+  readonly mixAt: Places;
+  readonly performerAt: Places;
+  readonly boxAt: Places;
   /** For each socket the place of its box, or -1 where that is not there. */
   readonly boxAtOfSocket: Int32Array;
-  #boxById: ReadonlyMap<Id, Box> | null = null;
-  #socketById: ReadonlyMap<Id, Socket> | null = null;
-  #busById: ReadonlyMap<Id, Bus> | null = null;
-  #outputById: ReadonlyMap<Id, Output> | null = null;
-  #deviceById: ReadonlyMap<Id, Device> | null = null;
+  /** For each socket the number of its 48 V switch, counted from 0 through all boxes, or -1 where its box is not there. */
+  readonly switchOfSocket: Int32Array;
+  #socketAt: Places | null = null;
+  #busAt: Places | null = null;
+  #outputAt: Places | null = null;
+  #deviceAt: Places | null = null;
 
   constructor(sheet: ActSheet) {
     this.#sheet = sheet;
@@ -29,32 +33,49 @@ export class SheetIndex {
     this.performerAt = placesById(sheet.performers);
     this.boxAt = placesById(sheet.boxes);
     this.boxAtOfSocket = boxesOfSockets(sheet.sockets, this.boxAt);
+    this.switchOfSocket = switchesOfSockets(sheet, this.boxAtOfSocket);
   }
 
-  // The rows of a rig are many, and a plan without decisions asks for few of them by id.
-  get boxById(): ReadonlyMap<Id, Box> {
-    this.#boxById ??= byId(this.#sheet.boxes);
-    return this.#boxById;
+  // A rig has many rows, and a plan without decisions asks for few of them by id: these are made when they are needed.
+  get socketAt(): Places {
+    this.#socketAt ??= placesById(this.#sheet.sockets);
+    return this.#socketAt;
   }
 
-  get socketById(): ReadonlyMap<Id, Socket> {
-    this.#socketById ??= byId(this.#sheet.sockets);
-    return this.#socketById;
+  get busAt(): Places {
+    this.#busAt ??= placesById(this.#sheet.buses);
+    return this.#busAt;
   }
 
-  get busById(): ReadonlyMap<Id, Bus> {
-    this.#busById ??= byId(this.#sheet.buses);
-    return this.#busById;
+  get outputAt(): Places {
+    this.#outputAt ??= placesById(this.#sheet.outputs);
+    return this.#outputAt;
   }
 
-  get outputById(): ReadonlyMap<Id, Output> {
-    this.#outputById ??= byId(this.#sheet.outputs);
-    return this.#outputById;
+  get deviceAt(): Places {
+    this.#deviceAt ??= placesById(this.#sheet.devices);
+    return this.#deviceAt;
   }
 
-  get deviceById(): ReadonlyMap<Id, Device> {
-    this.#deviceById ??= byId(this.#sheet.devices);
-    return this.#deviceById;
+  // The row of an id; undefined: there is none.
+  box(id: Id): Box | undefined {
+    return this.#sheet.boxes[this.boxAt.get(id) ?? -1];
+  }
+
+  socket(id: Id): Socket | undefined {
+    return this.#sheet.sockets[this.socketAt.get(id) ?? -1];
+  }
+
+  bus(id: Id): Bus | undefined {
+    return this.#sheet.buses[this.busAt.get(id) ?? -1];
+  }
+
+  output(id: Id): Output | undefined {
+    return this.#sheet.outputs[this.outputAt.get(id) ?? -1];
+  }
+
+  device(id: Id): Device | undefined {
+    return this.#sheet.devices[this.deviceAt.get(id) ?? -1];
   }
 }
 
@@ -67,14 +88,14 @@ export function byId<T extends { id: Id }>(rows: readonly T[]): Map<Id, T> {
   return found;
 }
 
-function placesById(rows: readonly { id: Id }[]): Map<Id, number> {
+function placesById(rows: readonly { id: Id }[]): Places {
   const places = new Map<Id, number>();
   let at = 0;
   for (const { id } of rows) places.set(id, at++);
   return places;
 }
 
-function boxesOfSockets(sockets: readonly Socket[], boxAt: ReadonlyMap<Id, number>): Int32Array {
+function boxesOfSockets(sockets: readonly Socket[], boxAt: Places): Int32Array {
   const boxes = new Int32Array(sockets.length);
   // Sockets of one box follow each other.
   let boxId: Id | null = null;
@@ -88,4 +109,29 @@ function boxesOfSockets(sockets: readonly Socket[], boxAt: ReadonlyMap<Id, numbe
     boxes[at] = here;
   }
   return boxes;
+}
+
+/** A box has fewer sockets, and so fewer switches, than this. */
+const mostSwitches = 2048;
+
+function switchesOfSockets({ sockets, boxes }: ActSheet, boxAtOfSocket: Int32Array): Int32Array {
+  const switches = new Int32Array(sockets.length).fill(-1);
+  const numberOf = new Map<number, number>();
+  // Sockets of one switch follow each other, in the order of a sheet; nothing depends on it.
+  let before = -1;
+  let number = -1;
+  for (let at = 0; at < sockets.length; at++) {
+    const socket = sockets[at];
+    const boxAt = boxAtOfSocket[at] ?? -1;
+    const box = boxes[boxAt];
+    if (!socket || !box) continue;
+    const here = boxAt * mostSwitches + phantomBankOf(box, socket);
+    if (here !== before) {
+      number = numberOf.get(here) ?? numberOf.size;
+      numberOf.set(here, number);
+      before = here;
+    }
+    switches[at] = number;
+  }
+  return switches;
 }

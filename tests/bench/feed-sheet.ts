@@ -27,7 +27,7 @@ export function feedWorkbook(sheet: ActSheet, derived: Derived, form: SheetForm)
     derived.plan.copies.find((copy) => copy.sourceId === sourceId && copy.purpose === purpose)?.channel ?? '';
   const amounts = new Map(sheet.wishes.map((wish) => [`${wish.mixId}|${wish.sourceId}`, wish.amount ?? '']));
   const { rig, cueOutputs } = sheet;
-  const { deviceById } = indexSheet(sheet);
+  const index = indexSheet(sheet);
   const cue = cueOutputs[0];
   return {
     Sources: sheet.sources.map(({ id }) => [
@@ -38,7 +38,7 @@ export function feedWorkbook(sheet: ActSheet, derived: Derived, form: SheetForm)
       channel(id, 'in-ears'),
     ]),
     Mixes: sheet.mixes.map((mix, at) => {
-      const device = deviceById.get(derived.plan.mixes[at]?.deviceIds[0] ?? '');
+      const device = index.device(derived.plan.mixes[at]?.deviceIds[0] ?? '');
       const { sensitivityDbSpl = null, powerW = null, listeningDistanceM = null } = device ?? {};
       return [mix.id, mix.deviceKind ?? '', sensitivityDbSpl ?? '', powerW ?? '', listeningDistanceM ?? ''];
     }),
@@ -57,7 +57,7 @@ export function feedWorkbook(sheet: ActSheet, derived: Derived, form: SheetForm)
     Rig: [
       [rig.targetLevelDbfs, rig.headroomDb],
       ...cueOutputs.map(({ id, kind }) => [id, kind]),
-      [deviceById.get(cue?.deviceId ?? '')?.sensitivityDbSpl ?? '', ''],
+      [index.device(cue?.deviceId ?? '')?.sensitivityDbSpl ?? '', ''],
     ],
     Feeds: sheet.sources.map((_, sourceAt) =>
       sheet.mixes.flatMap((_, mixAt) => feedFormulas(sheet, form, sourceAt + 1, mixAt + 1)),

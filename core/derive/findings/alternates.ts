@@ -46,7 +46,7 @@ export const alternateFindings: readonly FindingRule[] = [
     find: (facts) =>
       facts.sheet.alternates.flatMap((alternate) => {
         const source = sourceOf(facts, alternate.sourceId);
-        const plugged = alternate.socketId !== null && facts.index.socketById.has(alternate.socketId);
+        const plugged = alternate.socketId !== null && facts.index.socketAt.has(alternate.socketId);
         if (!source || alternate.kind !== 'spare line' || plugged) return [];
         return [{ say: { source }, about: [aboutSource(source)] }];
       }),

@@ -84,7 +84,7 @@ export const betweenFindings: readonly BetweenRule[] = [
     find: ({ next, outputs }) => {
       const opened = outputs.filter((it) => it.fromDb === null && it.toDb !== null);
       if (opened.length === 0) return [];
-      const rows = opened.flatMap(({ outputId }) => next.index.outputById.get(outputId) ?? []);
+      const rows = opened.flatMap(({ outputId }) => next.index.output(outputId) ?? []);
       return [
         {
           say: { outputs: rows },
@@ -135,13 +135,13 @@ function sharedSockets(before: ActFacts, next: ActFacts): { old: OldLine; source
 function packsOf(facts: ActFacts): Device[] {
   return facts.mixes
     .flatMap(({ planned }) => planned.deviceIds)
-    .flatMap((id) => facts.index.deviceById.get(id) ?? [])
+    .flatMap((id) => facts.index.device(id) ?? [])
     .filter((device) => device.kind === 'in-ear');
 }
 
 function caseOfOutput(next: ActFacts, outputId: Id, mixId: Id, say: NonNullable<Case['say']>): Case {
   return {
-    say: { output: next.index.outputById.get(outputId), mix: mixOf(next, mixId), ...say },
+    say: { output: next.index.output(outputId), mix: mixOf(next, mixId), ...say },
     about: [
       { of: 'output', id: outputId },
       { of: 'mix', id: mixId },

@@ -37,7 +37,7 @@ export const deviceFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another device.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.deviceIds).map(([id, mixes]) => ({
-        say: { device: facts.index.deviceById.get(id), mixes },
+        say: { device: facts.index.device(id), mixes },
         about: [{ of: 'device', id } as const, ...mixes.map(aboutMix)],
       })),
   },
@@ -162,7 +162,7 @@ function sharedFrequencies(facts: ActFacts): Case[] {
     for (const { id, frequencyMhz, name } of devices)
       if (frequencyMhz !== null) add(frequencyMhz, `mix ${mix.id}`, name, { of: 'device', id });
   for (const cue of facts.sheet.cueOutputs) {
-    const device = cue.deviceId === null ? undefined : facts.index.deviceById.get(cue.deviceId);
+    const device = cue.deviceId === null ? undefined : facts.index.device(cue.deviceId);
     if (device) add(device.frequencyMhz, `cue ${cue.id}`, device.name, { of: 'device', id: device.id });
   }
   for (const source of facts.sheet.sources)

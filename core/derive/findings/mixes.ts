@@ -38,7 +38,7 @@ export const mixFindings: readonly FindingRule[] = [
     remedy: 'Give one of them another bus.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.busIds).map(([id, mixes]) => ({
-        say: { bus: facts.index.busById.get(id)?.number ?? '?', mixes },
+        say: { bus: facts.index.bus(id)?.number ?? '?', mixes },
         about: [{ of: 'bus', id } as const, ...mixes.map(aboutMix)],
       })),
   },
@@ -116,7 +116,7 @@ export const mixFindings: readonly FindingRule[] = [
     find: (facts) =>
       casesOf(facts.mixes, ({ mix, planned }) => {
         if (planned.format === 'mono' || planned.busIds.length === 0) return null;
-        const numbers = planned.busIds.map((id) => facts.index.busById.get(id)?.number ?? 0);
+        const numbers = planned.busIds.map((id) => facts.index.bus(id)?.number ?? 0);
         const [left = 0, right = 0] = numbers;
         if (numbers.length === 2 && left % 2 === 1 && right === left + 1) return null;
         const said = `bus ${numbers.join(' and ')}${numbers.length === 1 ? ' alone' : ''}`;

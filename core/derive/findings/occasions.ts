@@ -146,7 +146,7 @@ function noticeMixes({ mixes, talk }: ActFacts, there: typeof none): void {
 
 function noticeCues({ sheet, index }: ActFacts, there: typeof none): void {
   for (const { deviceId } of sheet.cueOutputs) {
-    const device = deviceId === null ? undefined : index.deviceById.get(deviceId);
+    const device = deviceId === null ? undefined : index.device(deviceId);
     there['cue devices that performers may get'] ||= device?.forCue === false;
     there.frequencies ||= device !== undefined && device.frequencyMhz !== null;
   }

@@ -40,7 +40,7 @@ export const outputFindings: readonly FindingRule[] = [
     remedy: 'Let one of them leave elsewhere.',
     find: (facts) =>
       mixesSharing(facts.mixes, ({ planned }) => planned.outputIds).map(([id, mixes]) => ({
-        say: { output: facts.index.outputById.get(id), mixes },
+        say: { output: facts.index.output(id), mixes },
         about: [{ of: 'output', id } as const, ...mixes.map(aboutMix)],
       })),
   },
@@ -89,8 +89,8 @@ export const outputFindings: readonly FindingRule[] = [
             say: {
               mix,
               device,
-              wired: facts.index.outputById.get(device.outputId),
-              output: facts.index.outputById.get(first),
+              wired: facts.index.output(device.outputId),
+              output: facts.index.output(first),
             },
             about: [aboutMix(mix), { of: 'device', id: device.id }, { of: 'output', id: first }],
           };
@@ -136,9 +136,10 @@ function outputCases(
   isSo: (output: Output) => boolean,
   sayOf: (output: Output) => Said,
 ) {
-  return casesOfEach(facts.mixes, ({ mix, outputs }) =>
-    casesOf(outputs, (output) => {
-      if (!isSo(output)) return null;
+  return casesOfEach(facts.mixes, ({ mix, planned }) =>
+    casesOf(planned.outputIds, (id) => {
+      const output = facts.index.output(id);
+      if (!output || !isSo(output)) return null;
       return {
         say: { mix, output, ...sayOf(output) },
         about: [{ of: 'output', id: output.id }, aboutMix(mix)],

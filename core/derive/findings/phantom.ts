@@ -56,8 +56,9 @@ export const phantomFindings: readonly FindingRule[] = [
     remedy: 'Decide it for the switch, or plug one of them into another bank.',
     find: (facts) =>
       sourcesBySwitch(facts).flatMap((sources) => {
-        const decidedAs = (on: boolean) =>
-          sources.filter((source) => facts.decided.phantomOfSource.get(source.id)?.value === on);
+        const decisionOf = ({ id }: Source) =>
+          facts.decided.phantomOfSource[facts.index.sourceAt.get(id) ?? -1];
+        const decidedAs = (on: boolean) => sources.filter((source) => decisionOf(source)?.value === on);
         const on = decidedAs(true);
         const off = decidedAs(false);
         if (on.length === 0 || off.length === 0) return [];
@@ -72,11 +73,11 @@ export const phantomFindings: readonly FindingRule[] = [
     remedy: 'Ask the band: no mark in a rider means unknown, not off.',
     find: (facts) => {
       const sources = facts.sheet.sources.filter(
-        (source) =>
+        (source, at) =>
           source.phantom === 'not said' &&
           (source.pickUp === 'mic' || source.pickUp === 'di') &&
           source.audience !== 'not here' &&
-          !facts.decided.phantomOfSource.has(source.id),
+          facts.decided.phantomOfSource[at] === undefined,
       );
       return casesOfSources(sources);
     },

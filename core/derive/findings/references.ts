@@ -92,13 +92,13 @@ export function someReferenceIsLost({ sheet, index, people, wishes }: ActFacts):
   const isLost = (id: Id | null, list: IndexedList) => id !== null && !index[list].has(id);
   for (const { boxId } of sheet.outputs) if (isLost(boxId, 'boxAt')) return true;
   for (const { outputId, secondOutputId } of sheet.devices)
-    if (isLost(outputId, 'outputById') || isLost(secondOutputId, 'outputById')) return true;
+    if (isLost(outputId, 'outputAt') || isLost(secondOutputId, 'outputAt')) return true;
   for (const { outputId, secondOutputId, busId, deviceId } of sheet.cueOutputs)
     if (
-      isLost(outputId, 'outputById') ||
-      isLost(secondOutputId, 'outputById') ||
-      isLost(busId, 'busById') ||
-      isLost(deviceId, 'deviceById')
+      isLost(outputId, 'outputAt') ||
+      isLost(secondOutputId, 'outputAt') ||
+      isLost(busId, 'busAt') ||
+      isLost(deviceId, 'deviceAt')
     )
       return true;
   for (const { pairSourceId, returnsMixId, returnsCueOutputId } of sheet.sources)
@@ -107,7 +107,7 @@ export function someReferenceIsLost({ sheet, index, people, wishes }: ActFacts):
   return false;
 }
 
-type IndexedList = 'sourceAt' | 'mixAt' | 'boxAt' | 'outputById' | 'busById' | 'deviceById';
+type IndexedList = 'sourceAt' | 'mixAt' | 'boxAt' | 'outputAt' | 'busAt' | 'deviceAt';
 
 type Ids = ReadonlySet<Id>;
 

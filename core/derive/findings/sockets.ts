@@ -57,7 +57,7 @@ export const socketFindings: readonly FindingRule[] = [
     remedy: 'Plug it elsewhere, or free the socket.',
     find: (facts) => {
       return [...sourcesBySocket(facts)].flatMap(([id, sources]) => {
-        const use = facts.index.socketById.get(id)?.reservedFor ?? null;
+        const use = facts.index.socket(id)?.reservedFor ?? null;
         if (use === null) return [];
         return sources.map((source) => ({
           say: { source, socket: socketName(facts, id), use },
@@ -75,8 +75,8 @@ export const socketFindings: readonly FindingRule[] = [
     remedy: 'Plug it into a nearer box, move the box, or lay a longer cable.',
     find: (facts) =>
       casesOf(facts.plan.patches, ({ sourceId, socketId }) => {
-        const socket = socketId === null ? undefined : facts.index.socketById.get(socketId);
-        const box = socket && facts.index.boxById.get(socket.boxId);
+        const socket = socketId === null ? undefined : facts.index.socket(socketId);
+        const box = socket && facts.index.box(socket.boxId);
         const to = box && placeOf(box);
         if (!socket || !to || box.reachM === null) return null;
         const source = sourceOf(facts, sourceId);
@@ -104,8 +104,8 @@ export const socketFindings: readonly FindingRule[] = [
     remedy: 'Plug them side by side, so that nobody swaps the sides.',
     find: (facts) =>
       pairsOf(facts).flatMap(({ one, oneAt, other, otherAt }) => {
-        const a = facts.index.socketById.get(facts.plan.patches[oneAt]?.socketId ?? '');
-        const b = facts.index.socketById.get(facts.plan.patches[otherAt]?.socketId ?? '');
+        const a = facts.index.socket(facts.plan.patches[oneAt]?.socketId ?? '');
+        const b = facts.index.socket(facts.plan.patches[otherAt]?.socketId ?? '');
         if (!a || !b || (a.boxId === b.boxId && Math.abs(a.number - b.number) === 1)) return [];
         return [{ say: { one, other }, about: [one, other].map(aboutSource) }];
       }),
@@ -147,8 +147,8 @@ export const socketFindings: readonly FindingRule[] = [
 
 /** A socket as it is written on the box: A1. */
 export function socketName(facts: ActFacts, id: Id): string {
-  const socket = facts.index.socketById.get(id);
-  const box = socket && facts.index.boxById.get(socket.boxId);
+  const socket = facts.index.socket(id);
+  const box = socket && facts.index.box(socket.boxId);
   return socket && box ? socketOnBox(box, socket) : 'that is not in the rig';
 }
 

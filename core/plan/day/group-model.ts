@@ -1,5 +1,5 @@
 import { type LinearModel, ModelBuilder } from './linear-model.ts';
-import { type Assignment, type Entry, type Item, itemsByAct, type Layer } from './problem.ts';
+import { type Entry, type Item, itemsByAct, type Layer } from './problem.ts';
 
 /**
  * Which group each item goes to and how it enters, without saying which slot: the slots of a stage box are
@@ -261,26 +261,4 @@ export function readGroupChoice(layer: Layer, built: Columns, values: Float64Arr
       }
   });
   return { group, entry };
-}
-
-/** A known patch as column values, to start a solver from; the phantom columns are left to it. */
-export function startFromEntries(
-  layer: Layer,
-  built: Columns,
-  assignment: Assignment,
-  entryOf: readonly Entry[],
-): { indices: number[]; values: number[] } {
-  const start: { indices: number[]; values: number[] } = { indices: [], values: [] };
-  layer.items.forEach((item, index) => {
-    const slot = assignment[index] ?? -1;
-    const held = item.reach.find((group) => layer.groups[group]?.slots.includes(slot)) ?? -1;
-    for (let group = 0; group < built.groupCount; group++)
-      for (const way of entries) {
-        const column = at(built, way, index, group);
-        if (column < 0) continue;
-        start.indices.push(column);
-        start.values.push(group === held && way === entryOf[index] ? 1 : 0);
-      }
-  });
-  return start;
 }

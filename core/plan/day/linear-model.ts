@@ -21,6 +21,8 @@ export type LinearAnswer = {
   values: Float64Array | null;
   cost: number;
   bound: number;
+  /** Of a relaxation: how much dearer it gets for each unit of a column that it leaves out. */
+  reducedCosts?: Float64Array;
 };
 
 /** A linear solver: takes whole numbers (or not, for the relaxation), a start and a limit. */

@@ -113,10 +113,14 @@ export function groupByPairs(layer: Layer): Layer {
   return regroup(layer, (slot) => (part(slot) === 'open' ? `pair ${leftOfPair(layer, slot)}` : part(slot)));
 }
 
-/** As `groupByLocks`, with a group for each phantom switch, so that none of it is only counted. */
-export function groupByBanks(layer: Layer): Layer {
+/** As `groupByLocks`, and in these groups with one for each phantom switch, so that none of it is only counted. */
+export function groupByBanks(layer: Layer, groups: readonly number[]): Layer {
   const part = lockPart(layer, actsPlayed(layer));
-  return regroup(layer, (slot) => `${part(slot)} ${layer.slots[leftOfPair(layer, slot)]?.bank ?? 0}`);
+  const bankOf = (slot: number) => {
+    const left = layer.slots[leftOfPair(layer, slot)];
+    return left && groups.includes(left.group) ? left.bank : '';
+  };
+  return regroup(layer, (slot) => `${part(slot)} ${bankOf(slot)}`);
 }
 
 /** Whether some phantom switch serves more than a pair of slots, and is asked both for on and for off. */
@@ -131,15 +135,43 @@ function leftOfPair(layer: Layer, slot: number): number {
   return layer.slots[slot - 1]?.pairedWith === slot ? slot - 1 : slot;
 }
 
-/** One group of a layer with the items that a choice put into it. Items that leave and come back are strangers. */
-export function narrowToGroup(layer: Layer, chosenGroup: ArrayLike<number>, group: number): Narrowed {
-  const slotIndexes = layer.groups[group]?.slots ?? [];
+/** The groups of a layer, those together that share a phantom switch: what is in one may harm what is in another. */
+export function groupsBySwitch(layer: Layer): number[][] {
+  type Joined = { groups: number[]; banks: number[] };
+  let sets: Joined[] = [];
+  layer.groups.forEach((group, index) => {
+    const banks = group.slots.map((slot) => layer.slots[slot]?.bank ?? -1);
+    const meets = (set: Joined) => set.banks.some((bank) => banks.includes(bank));
+    const met = sets.filter(meets);
+    const joined = {
+      groups: [...met.flatMap((set) => set.groups), index],
+      banks: [...met.flatMap((set) => set.banks), ...banks],
+    };
+    sets = [...sets.filter((set) => !meets(set)), joined];
+  });
+  return sets.map((set) => set.groups);
+}
+
+/**
+ * Some groups of a layer with the items that a choice put into them, which may change among these groups. Items
+ * that leave and come back are strangers.
+ */
+export function narrowToGroups(
+  layer: Layer,
+  chosenGroup: ArrayLike<number>,
+  groups: readonly number[],
+): Narrowed {
+  const isInside = (index: number) => groups.includes(chosenGroup[index] ?? -1);
+  const slotIndexes = [...new Set(groups.flatMap((group) => layer.groups[group]?.slots ?? []))].sort(
+    (a, b) => a - b,
+  );
   const newSlot = new Map(slotIndexes.map((slot, place) => [slot, place]));
+  const newGroup = (group: number) => groups.indexOf(group);
   const itemIndexes: number[] = [];
   const visits = new Map<number, number>();
   const items: Item[] = [];
   layer.items.forEach((item, index) => {
-    if (chosenGroup[index] !== group) return;
+    if (!isInside(index)) return;
     const visit = visits.get(item.previous) ?? index;
     visits.set(index, visit);
     itemIndexes.push(index);
@@ -147,28 +179,41 @@ export function narrowToGroup(layer: Layer, chosenGroup: ArrayLike<number>, grou
       ...item,
       key: `${item.key} ${visit}`,
       locked: item.locked === null ? null : (newSlot.get(item.locked) ?? null),
-      reach: [0],
-      hotCost: [item.hotCost[group] ?? 0],
-      coldCost: [item.coldCost[group] ?? 0],
+      reach: item.reach.map(newGroup).filter((group) => group >= 0),
+      hotCost: groups.map((group) => item.hotCost[group] ?? 0),
+      coldCost: groups.map((group) => item.coldCost[group] ?? 0),
     });
   });
   const slots = slotIndexes.flatMap((index) => {
     const slot = layer.slots[index];
-    return slot ? [{ ...slot, group: 0, pairedWith: newSlot.get(slot.pairedWith) ?? -1 }] : [];
+    return slot
+      ? [{ ...slot, group: newGroup(slot.group), pairedWith: newSlot.get(slot.pairedWith) ?? -1 }]
+      : [];
   });
   const acts = layer.acts.map((act) => ({ ...act, spareCount: 0, spareGroups: [] }));
-  const groups = [{ name: layer.groups[group]?.name ?? '', slots: slots.map((_, place) => place) }];
-  return { layer: { ...layer, acts, groups, slots, items: linkKeys(items) }, itemIndexes, slotIndexes };
+  const members = groups.flatMap((group) => {
+    const of = layer.groups[group];
+    return of ? [{ ...of, slots: of.slots.map((slot) => newSlot.get(slot) ?? -1) }] : [];
+  });
+  return {
+    layer: { ...layer, acts, groups: members, slots, items: linkKeys(items) },
+    itemIndexes,
+    slotIndexes,
+  };
 }
 
-/** The chains of a layer that are in one of its groups, with their indexes in the narrowed layer. */
+/** The chains of a layer that are in some of its groups, with their indexes in the narrowed layer. */
 export function narrowChains(
   chains: readonly Chain[],
-  group: number,
+  groups: readonly number[],
   itemIndexes: readonly number[],
 ): Chain[] {
   const place = new Map(itemIndexes.map((index, at) => [index, at]));
   return chains
-    .filter((chain) => chain.group === group)
-    .map((chain) => ({ ...chain, group: 0, items: chain.items.map((index) => place.get(index) ?? -1) }));
+    .filter((chain) => groups.includes(chain.group))
+    .map((chain) => ({
+      ...chain,
+      group: groups.indexOf(chain.group),
+      items: chain.items.map((index) => place.get(index) ?? -1),
+    }));
 }

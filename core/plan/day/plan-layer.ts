@@ -1,13 +1,6 @@
 import { type Chain, chainsOf } from './chains.ts';
 import { colourChains } from './colour.ts';
-import { evaluate } from './evaluate.ts';
-import {
-  buildGroupModel,
-  type GroupChoice,
-  type GroupModel,
-  readGroupChoice,
-  startFromEntries,
-} from './group-model.ts';
+import { buildGroupModel, type GroupChoice, readGroupChoice } from './group-model.ts';
 import { patchByHabit } from './habits.ts';
 import type { LinearAnswer, LinearSolver } from './linear-model.ts';
 import { improvePatch } from './local-search.ts';
@@ -15,12 +8,14 @@ import {
   groupByBanks,
   groupByLocks,
   groupByPairs,
+  groupsBySwitch,
   narrowChains,
-  narrowToGroup,
+  narrowToGroups,
   sharesSwitches,
 } from './narrow.ts';
 import { brokenRuleCost } from './patch-board.ts';
 import type { Assignment, Layer } from './problem.ts';
+import { solveByReducedCost } from './reduced-cost.ts';
 
 /** A patch of one layer and what is proven about it. */
 export type LayerPlan = {
@@ -45,8 +40,10 @@ export type PlanLayerOptions = {
   relativeGap?: number;
 };
 
+type Patch = { assignment: Assignment; cost: number };
+
 /** Steps of the searches; counted and not timed, so that the same day gives the same plan everywhere. */
-const steps = { first: 20_000, second: 50_000, third: 90_000, inGroup: 300_000, whole: 300_000 } as const;
+const steps = { first: 20_000, second: 50_000, third: 90_000, inBox: 100_000, whole: 300_000 } as const;
 
 /** The joint model of single pairs of slots is exact, and only worth a try on a small day. */
 const largestJointModel = 16_000;
@@ -63,9 +60,13 @@ export function planLayer(layer: Layer, options: PlanLayerOptions): LayerPlan | 
 class LayerPlanner {
   readonly #layer: Layer;
   readonly #options: PlanLayerOptions;
-  #best: { assignment: Assignment; cost: number };
+  #best: Patch;
   /** Nothing costs less than nothing, so a plan without any change is proven as it stands. */
   #bound = 0;
+  /** Boxes that the last filling could not fill at the cost that the model gave them. */
+  #unfilled: number[] = [];
+  /** Grows where boxes stay unfilled. */
+  #patience = 1;
 
   constructor(layer: Layer, options: PlanLayerOptions) {
     this.#layer = layer;
@@ -78,10 +79,9 @@ class LayerPlanner {
     if (this.#isDone()) return this.#plan();
     // Slots with locks are unlike the rest of their box; told apart from the start, they make the bound exact.
     const grouped = groupByLocks(this.#layer);
-    if (this.#solveGroups(grouped, true) === 'infeasible') return null;
+    if (this.#solveGroups(grouped) === 'infeasible') return null;
+    if (sharesSwitches(this.#layer) && this.#solveBanks() === 'infeasible') return null;
     if (!this.#isDone()) this.#search(steps.whole, 1);
-    if (!this.#isDone() && sharesSwitches(this.#layer))
-      if (this.#solveGroups(groupByBanks(this.#layer), false) === 'infeasible') return null;
     if (!this.#isDone() && this.#solveJoint() === 'infeasible') return null;
     return this.#plan();
   }
@@ -106,7 +106,7 @@ class LayerPlanner {
     return isStopped ? { isStopped } : {};
   }
 
-  #offer(found: { assignment: Assignment; cost: number } | null): void {
+  #offer(found: Patch | null): void {
     if (!found || found.cost >= this.#best.cost) return;
     this.#best = found;
     this.#options.onProgress?.(this.#plan());
@@ -126,8 +126,6 @@ class LayerPlanner {
     this.#search(steps.first, 3);
     this.#search(steps.second, 4);
     this.#search(steps.third, 5);
-    // With shared phantom switches the model takes longer and is harder to pack: search longer before it.
-    if (sharesSwitches(this.#layer)) this.#search(steps.whole, 4);
   }
 
   #search(stepCount: number, warmth: number): void {
@@ -143,120 +141,98 @@ class LayerPlanner {
   }
 
   /** Solves the model of a grouping, and turns what it finds into patches. */
-  #solveGroups(grouped: Layer, relaxFirst: boolean): LinearAnswer['status'] {
+  #solveGroups(grouped: Layer): LinearAnswer['status'] {
     const built = buildGroupModel(grouped);
-    if (relaxFirst) {
-      const relaxed = this.#options.solve(built.model, { whole: false });
-      if (relaxed.status === 'infeasible') return 'infeasible';
-      this.#raiseBound(relaxed.bound);
-      if (this.#isDone()) return 'optimal';
-    }
-    const answer = this.#solveWhole(grouped, built, (values, cost) => {
-      if (cost < this.#best.cost - 0.5)
-        this.#offer(this.#pack(grouped, readGroupChoice(grouped, built, values), 3));
+    const answer = solveByReducedCost(built.model, this.#options.solve, {
+      known: this.#best.cost < brokenRuleCost ? this.#best.cost : Number.POSITIVE_INFINITY,
+      onBound: (bound) => this.#raiseBound(bound),
+      onBetter: (values, cost) => {
+        if (cost < this.#best.cost - 0.5)
+          this.#offer(this.#pack(grouped, readGroupChoice(grouped, built, values), 3));
+      },
+      isDone: () => this.#isDone(),
     });
     if (answer.status === 'infeasible') return 'infeasible';
+    this.#raiseBound(answer.bound);
     if (answer.values && !this.#isDone())
       this.#fillGroups(grouped, readGroupChoice(grouped, built, answer.values));
     return answer.status;
   }
 
-  #solveWhole(
-    grouped: Layer,
-    built: GroupModel,
-    onBetter?: (values: Float64Array, cost: number) => void,
-  ): LinearAnswer {
-    const isClean = this.#best.cost < brokenRuleCost;
-    const start = isClean
-      ? startFromEntries(
-          grouped,
-          built,
-          this.#best.assignment,
-          evaluate(grouped, this.#best.assignment).entries,
-        )
-      : undefined;
-    const answer = this.#options.solve(built.model, {
-      whole: true,
-      onBound: (bound) => this.#raiseBound(bound),
-      ...(onBetter ? { onBetter } : {}),
-      ...(start ? { start } : {}),
-    });
-    if (answer.status !== 'infeasible' && answer.status !== 'failed') this.#raiseBound(answer.bound);
-    return answer;
-  }
-
   /** All groups at once by packing alone: quick, and good enough on the way. */
-  #pack(
-    grouped: Layer,
-    choice: GroupChoice,
-    attempts: number,
-  ): { assignment: Assignment; cost: number } | null {
+  #pack(grouped: Layer, choice: GroupChoice, attempts: number): Patch | null {
     return colourChains(grouped, chainsOf(grouped, choice), { attempts, seed: 1, goodEnough: this.#bound });
   }
 
-  /** Group by group: packing, then a search among the slots of the group until it costs what the model says. */
+  /** Box by box: packing, then a search among the slots of the box until it costs what the model says. */
   #fillGroups(grouped: Layer, choice: GroupChoice): void {
     const chains = chainsOf(grouped, choice);
     const assignment: Assignment = grouped.items.map(() => -1);
-    grouped.groups.forEach((_, group) => {
-      const narrowed = narrowToGroup(grouped, choice.group, group);
-      if (narrowed.layer.items.length === 0) return;
-      const inGroup = narrowChains(chains, group, narrowed.itemIndexes);
-      const goodEnough = inGroup.reduce((sum, chain) => {
-        const item = narrowed.layer.items[chain.items[0] ?? -1];
-        return sum + ((chain.cold ? item?.coldCost[0] : item?.hotCost[0]) ?? 0);
-      }, 0);
-      const filled = this.#fillGroup(narrowed.layer, inGroup, goodEnough);
-      filled.forEach((slot, place) => {
-        const index = narrowed.itemIndexes[place] ?? -1;
-        assignment[index] = slot < 0 ? -1 : (narrowed.slotIndexes[slot] ?? -1);
+    const boxOf = (group: number) => this.#layer.slots[grouped.groups[group]?.slots[0] ?? -1]?.group ?? -1;
+    const chosenBox = choice.group.map(boxOf);
+    this.#unfilled = [];
+    for (const boxes of groupsBySwitch(this.#layer)) {
+      const parts = [...grouped.groups.keys()].filter((group) => boxes.includes(boxOf(group)));
+      const inBoxes = narrowToGroups(this.#layer, chosenBox, boxes);
+      if (inBoxes.layer.items.length === 0) continue;
+      const inParts = narrowToGroups(grouped, choice.group, parts);
+      const inside = narrowChains(chains, parts, inParts.itemIndexes);
+      const wanted = costOfChains(inParts.layer, inside);
+      const filled = this.#fillBoxes(inBoxes.layer, inParts.layer, inside, wanted);
+      if (filled.cost > wanted) this.#unfilled.push(...boxes);
+      filled.assignment.forEach((slot, place) => {
+        const index = inBoxes.itemIndexes[place] ?? -1;
+        assignment[index] = slot < 0 ? -1 : (inBoxes.slotIndexes[slot] ?? -1);
       });
-    });
+    }
     // Costed on the layer itself, so that no narrowing can flatter it.
     this.#offer(improvePatch(this.#layer, assignment, { steps: 1, seed: 1, warmth: 1, goodEnough: 0 }));
   }
 
+  /**
+   * Tells the phantom switches apart in the boxes that could not be filled as the model said: what it only counts
+   * in a whole box may need a switch to be on and off at once. The fewer boxes are told apart, the sooner it is solved.
+   */
+  #solveBanks(): LinearAnswer['status'] {
+    const apart = new Set<number>();
+    while (!this.#isDone() && this.#unfilled.some((box) => !apart.has(box))) {
+      for (const box of this.#unfilled) apart.add(box);
+      this.#patience *= 3;
+      const status = this.#solveGroups(groupByBanks(this.#layer, [...apart]));
+      if (status === 'infeasible') return status;
+    }
+    return 'stopped';
+  }
+
   #solveJoint(): LinearAnswer['status'] {
     const grouped = groupByPairs(this.#layer);
-    const built = buildGroupModel(grouped);
-    if (built.model.columnCost.length > largestJointModel) return 'stopped';
-    const answer = this.#solveWhole(grouped, built);
-    if (answer.values) this.#fillGroups(grouped, readGroupChoice(grouped, built, answer.values));
-    return answer.status;
+    const isSmall = buildGroupModel(grouped).model.columnCost.length <= largestJointModel;
+    return isSmall ? this.#solveGroups(grouped) : 'stopped';
   }
 
-  #fillGroup(layer: Layer, chains: Chain[], goodEnough: number): Assignment {
-    const packed = colourChains(layer, chains, { attempts: 10, seed: 1, goodEnough });
-    let best = packed ?? { assignment: layer.items.map(() => -1), cost: Number.POSITIVE_INFINITY };
-    const keep = (found: { assignment: Assignment; cost: number } | null) => {
-      if (found && found.cost < best.cost) best = found;
-    };
-    if (best.cost > goodEnough) keep(this.#fillBanks(layer));
-    for (const warmth of [1, 2])
-      if (best.cost > goodEnough)
-        keep(
-          improvePatch(layer, best.assignment, {
-            ...this.#stoppable(),
-            steps: steps.inGroup,
-            seed: 1,
-            warmth,
-            goodEnough,
-          }),
-        );
-    return best.assignment;
+  /** `parts`: the same items and slots, with the parts of the boxes that the chains are meant for as its groups. */
+  #fillBoxes(layer: Layer, parts: Layer, chains: Chain[], goodEnough: number): Patch {
+    const packed = colourChains(parts, chains, { attempts: 10, seed: 1, goodEnough });
+    let best: Patch = packed ?? { assignment: layer.items.map(() => -1), cost: Number.POSITIVE_INFINITY };
+    for (const warmth of [1, 2]) {
+      if (best.cost <= goodEnough) break;
+      const found = improvePatch(layer, best.assignment, {
+        ...this.#stoppable(),
+        steps: this.#patience * steps.inBox,
+        seed: 1,
+        warmth,
+        goodEnough,
+      });
+      if (found.cost < best.cost) best = found;
+    }
+    return best;
   }
+}
 
-  /** Where several slots share a phantom switch: first which bank, exactly, then which slot of it. */
-  #fillBanks(layer: Layer): { assignment: Assignment; cost: number } | null {
-    if (!sharesSwitches(layer)) return null;
-    const grouped = groupByBanks(layer);
-    const built = buildGroupModel(grouped);
-    const answer = this.#options.solve(built.model, { whole: true, nodeLimit: 200 });
-    if (!answer.values) return null;
-    const choice = readGroupChoice(grouped, built, answer.values);
-    const chains = chainsOf(grouped, choice);
-    const packed = colourChains(grouped, chains, { attempts: 30, seed: 1, goodEnough: answer.cost + 0.5 });
-    if (!packed) return null;
-    return improvePatch(layer, packed.assignment, { steps: 1, seed: 1, warmth: 1, goodEnough: 0 });
-  }
+/** What chains cost as they stand: the first item of each enters, the others stay. */
+function costOfChains(layer: Layer, chains: readonly Chain[]): number {
+  return chains.reduce((sum, chain) => {
+    const item = layer.items[chain.items[0] ?? -1];
+    return sum + ((chain.cold ? item?.coldCost : item?.hotCost)?.[chain.group] ?? 0);
+  }, 0);
 }
