@@ -25,7 +25,8 @@ export type Lexicon<Subject extends string, Meaning extends string> = {
   senses: ReadonlyMap<string, Sense<Subject, Meaning>[]>;
   /** Every single word that occurs in a phrase, for misspellings and compounds. */
   tokens: ReadonlySet<string>;
-  misspellings: ReadonlyMap<string, string[]>;
+  /** Words that may stand misspelt, by their first letter. */
+  misspellings: ReadonlyMap<string, Spelt[]>;
   /** Words that name a source, by their consonants. */
   skeletons: ReadonlyMap<string, string[]>;
   /** Single words of the names of sources, in English and the trade's. */
@@ -124,6 +125,23 @@ function usable(sense: { languages: ReadonlySet<Language> }, key: string, spoken
   return [...sense.languages].some((language) => spoken.has(language));
 }
 
+/**
+ * The meanings of a word that count in a rider. Where the rider's own languages know it, a language that the rider
+ * does not speak has no say: "très" is no Cuban guitar in French.
+ */
+function spokenSenses<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  key: string,
+  spoken: Spoken,
+): Sense<S, M>[] {
+  const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken)) ?? [];
+  if (found.length < 2) return found;
+  const own = found.filter((sense) =>
+    [...sense.languages].some((it) => it === 'trade' || it === 'en' || spoken.has(it)),
+  );
+  return own.length > 0 ? own : found;
+}
+
 /** The meanings of one whole text, or null where it has none. */
 export function lookUp<S extends string, M extends string>(
   words: Lexicon<S, M>,
@@ -138,8 +156,8 @@ export function lookUp<S extends string, M extends string>(
       .filter((token) => token.kind !== 'mark' || token.text === '#')
       .map((token) => token.text)
       .join('') || fold(text);
-  const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken));
-  return found && found.length > 0 ? found : null;
+  const found = spokenSenses(words, key, spoken);
+  return found.length > 0 ? found : null;
 }
 
 /** Finds every phrase in the tokens, longest first, left to right. `names` are never taken for misspellings. */
@@ -212,8 +230,8 @@ function longestHit<S extends string, M extends string>(
     key += word.text;
     certainty = Math.min(certainty, word.certainty);
     counted += 1;
-    const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken));
-    if (found && found.length > 0) best = { senses: found, from: at, to: to + 1, certainty };
+    const found = spokenSenses(words, key, spoken);
+    if (found.length > 0) best = { senses: found, from: at, to: to + 1, certainty };
   }
   return (
     best ?? singularHit(words, corrected, at, spoken) ?? compoundHit(words, tokens, corrected, at, spoken)
@@ -344,18 +362,38 @@ function tolerance(length: number): number {
   return length >= 9 ? 2 : 1;
 }
 
-/** Every word under each of its spellings with letters left out, so that a lookup never scans all words. */
-function misspellingIndex(tokens: ReadonlySet<string>): Map<string, string[]> {
-  const index = new Map<string, string[]>();
-  for (const token of tokens) {
-    if (token.length < 5 || !/^[a-z]+$/.test(token)) continue;
-    for (const shorter of withLettersLeftOut(token, tolerance(token.length))) {
-      const words = index.get(shorter);
-      if (words) words.push(token);
-      else index.set(shorter, [token]);
-    }
+/** A word of the tables, and which letters are in it: a bit for each. */
+type Spelt = { word: string; letters: number };
+
+/**
+ * A wrong first letter is rare, and names differ from words there first: only words of the same one are near. An
+ * index of every word with letters left out would be larger and take longer to make than all lookups of a rider.
+ */
+function misspellingIndex(tokens: ReadonlySet<string>): Map<string, Spelt[]> {
+  const index = new Map<string, Spelt[]>();
+  for (const word of tokens) {
+    if (word.length < 5 || !/^[a-z]+$/.test(word)) continue;
+    const first = word[0] ?? '';
+    const spelt = { word, letters: lettersIn(word) };
+    const known = index.get(first);
+    if (known) known.push(spelt);
+    else index.set(first, [spelt]);
   }
   return index;
+}
+
+function lettersIn(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at++) letters |= 1 << (word.charCodeAt(at) - firstLetter);
+  return letters;
+}
+const firstLetter = 'a'.charCodeAt(0);
+
+/** More than this many letters stand in one of two words and not in the other. */
+function differInMore(one: number, other: number, most: number): boolean {
+  let left = one ^ other;
+  for (let count = 0; left !== 0; left &= left - 1) if (++count > most) return true;
+  return false;
 }
 
 const skeletonOf = (word: string) => `${word[0] ?? ''}${word.slice(1).replace(/[aeiouy]/g, '')}`;
@@ -380,25 +418,6 @@ export function heardWord(words: Lexicon<string, string>, text: string): string 
 
 const soundsAlike = (word: string, text: string) =>
   text.length >= 5 && Math.abs(word.length - text.length) <= 1 && editDistance(word, text) <= 2;
-
-function withLettersLeftOut(word: string, count: number): Set<string> {
-  const found = new Set([word]);
-  let edge = [word];
-  for (let round = 0; round < count; round++) {
-    const next: string[] = [];
-    for (const text of edge) {
-      for (let at = 0; at < text.length; at++) {
-        const shorter = text.slice(0, at) + text.slice(at + 1);
-        if (!found.has(shorter)) {
-          found.add(shorter);
-          next.push(shorter);
-        }
-      }
-    }
-    edge = next;
-  }
-  return found;
-}
 
 /** The word of the tables nearest to a misspelt one; of equally near ones, one of the rider's languages that means
  * something by itself. Two letters off, or two words as near that mean different things, leave a doubt to ask about. */
@@ -438,18 +457,18 @@ function shareMeaning(words: Lexicon<string, string>, a: string, b: string): boo
 }
 
 function wordsNear(words: Lexicon<string, string>, text: string): { word: string; distance: number }[] {
-  const near = new Map<string, number>();
-  for (const shorter of withLettersLeftOut(text, tolerance(text.length))) {
-    for (const word of words.misspellings.get(shorter) ?? []) {
-      // A wrong first letter is rare, and names differ from words there first.
-      if (word[0] !== text[0] || near.has(word)) continue;
-      // In a word of four letters only a letter that was left out is bridged.
-      if (text.length < 5 && (word.length !== 5 || word.at(-1) !== text.at(-1))) continue;
-      const distance = editDistance(text, word);
-      if (distance <= tolerance(Math.min(text.length, word.length))) near.set(word, distance);
-    }
-  }
-  return [...near].map(([word, distance]) => ({ word, distance }));
+  const letters = lettersIn(text);
+  return (words.misspellings.get(text[0] ?? '') ?? []).flatMap((spelt) => {
+    const { word } = spelt;
+    const most = tolerance(Math.min(text.length, word.length));
+    if (Math.abs(word.length - text.length) > most) return [];
+    // In a word of four letters only a letter that was left out is bridged.
+    if (text.length < 5 && (word.length !== 5 || word.at(-1) !== text.at(-1))) return [];
+    // One letter replaced by another differs in two.
+    if (differInMore(letters, spelt.letters, 2 * most)) return [];
+    const distance = editDistance(text, word);
+    return distance <= most ? [{ word, distance }] : [];
+  });
 }
 
 /** Letters inserted, left out, replaced or swapped with a neighbour (optimal string alignment). */

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import type { BindingId } from '../keys/bindings.ts';
 import { FindList } from '../parts/find-list.tsx';
 import { Modal } from '../parts/modal.tsx';
-import { useFoundInArchive } from '../state/found-in-archive.ts';
+import { askArchiveAhead, useFoundInArchive } from '../state/found-in-archive.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
 import { type Findable, findablePast, findables, findByText } from './find-index.ts';
@@ -12,7 +12,7 @@ const mostPast = 20;
 
 /** One box for everything that has a name: in the show, and in the archive of past acts. */
 export function FindAnything({ run }: { run: (id: BindingId) => void }) {
-  const { show, acts, open, look } = useHere();
+  const { show, acts, open, look, connection } = useHere();
   const [text, setText] = useState('');
   const openId = open?.sheet.act.id;
   const all = useMemo(() => {
@@ -20,6 +20,10 @@ export function FindAnything({ run }: { run: (id: BindingId) => void }) {
     return findables(show, openId ? [openId, ...others] : others);
   }, [show, acts, openId]);
   const past = useFoundInArchive(text.trim() === '' ? null : text, mostPast);
+  const type = (next: string) => {
+    askArchiveAhead(connection, next, mostPast);
+    setText(next);
+  };
   const isAsking = text.trim() !== '' && past?.text !== text;
   const found = useMemo(() => {
     const fromPast = past && text.trim() !== '' ? past.found.map(findablePast) : [];
@@ -42,7 +46,7 @@ export function FindAnything({ run }: { run: (id: BindingId) => void }) {
         listLabel={words.find.results}
         text={text}
         isAsking={isAsking}
-        onText={setText}
+        onText={type}
         items={found}
         keyOf={({ key }) => key}
         row={(item) => (

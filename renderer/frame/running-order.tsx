@@ -6,7 +6,7 @@ import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import { actOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { useLater } from '../state/later.ts';
-import { openQuestionCount, useReader } from '../state/reading-cache.ts';
+import { useOpenQuestionCount } from '../state/reading-cache.ts';
 import { words } from '../wording/words.ts';
 import './running-order.css';
 
@@ -64,8 +64,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
 
 const ActLine = memo(function ActLine({ act, show }: { act: Act; show: Show }) {
   const findings = actOnScreen(show, act.id)?.derived.findings ?? [];
-  const canRead = useReader();
-  const questions = canRead ? openQuestionCount(show, act.id) : 0;
+  const questions = useOpenQuestionCount(show, act.id);
   const worst = worstOf(findings);
   return (
     <>

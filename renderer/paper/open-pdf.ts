@@ -1,4 +1,5 @@
 import { getDocument, type PDFDocumentProxy, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { startThread } from '../parts/own-thread.ts';
 import workerAddress from './pdf-worker.ts?worker&url';
 
 export type PdfPage = {
@@ -13,7 +14,7 @@ export type OpenPdf = { pages: PdfPage[]; close(): void };
 
 /** Opens the bytes of a PDF that the program made, to be looked at or printed. */
 export async function openPdf(bytes: Uint8Array): Promise<OpenPdf> {
-  const thread = new Worker(trusted(workerAddress), { type: 'module' });
+  const thread = startThread(workerAddress);
   const worker = PDFWorker.create({ port: thread });
   // The reader takes the bytes away with it.
   const task = getDocument({ data: bytes.slice(), worker, verbosity: 0 });
@@ -53,19 +54,3 @@ async function pageOf(pdf: PDFDocumentProxy, number: number): Promise<PdfPage> {
   };
   return { number, widthPt, heightPt, picture };
 }
-
-/** The page's policy lets a thread start only from an address that was vouched for: this one is the page's own. */
-function trusted(address: string): string | URL {
-  const types = (window as Window & { trustedTypes?: TrustedTypes }).trustedTypes;
-  if (!types) return address;
-  const policy = types.createPolicy('pdf-worker', { createScriptURL: () => address });
-  // The names of types are older than this kind of address; a worker takes it.
-  return policy.createScriptURL(address) as string;
-}
-
-type TrustedTypes = {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(address: string): string },
-  ): { createScriptURL(address: string): unknown };
-};
