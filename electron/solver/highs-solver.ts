@@ -78,7 +78,10 @@ function readAnswer(highs: Highs, native: Model, whole: boolean): LinearAnswer {
   const wholeBound = () => Number(native.info.get('mip_dual_bound'));
   const relaxedBound = ended === optimal ? cost : Number.NEGATIVE_INFINITY;
   const bound = whole ? wholeBound() : relaxedBound;
-  if (ended === optimal) return { status: 'optimal', values, cost, bound };
+  if (ended === optimal) {
+    const answer = { status: 'optimal', values, cost, bound } as const;
+    return whole ? answer : { ...answer, reducedCosts: native.getSolution().colDual };
+  }
   if (ended === infeasible)
     return {
       status: 'infeasible',

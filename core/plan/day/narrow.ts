@@ -1,5 +1,5 @@
 import type { Chain } from './chains.ts';
-import { type Item, type Layer, linkKeys, type SlotGroup } from './problem.ts';
+import { type Item, type Layer, linkKeys, type SlotGroup, slotsTaken } from './problem.ts';
 
 /** A part of a layer as a layer of its own, and which items and slots of the whole its own are. */
 export type Narrowed = { layer: Layer; itemIndexes: number[]; slotIndexes: number[] };
@@ -113,18 +113,44 @@ export function groupByPairs(layer: Layer): Layer {
   return regroup(layer, (slot) => (part(slot) === 'open' ? `pair ${leftOfPair(layer, slot)}` : part(slot)));
 }
 
-/** As `groupByLocks`, and in these groups with one for each phantom switch, so that none of it is only counted. */
-export function groupByBanks(layer: Layer, groups: readonly number[]): Layer {
+/**
+ * As `groupByLocks`, and in these groups slots are told apart by phantom switch and by what the acts that were
+ * played leave in them, so that none of it is only counted.
+ */
+export function groupApart(layer: Layer, groups: readonly number[]): Layer {
   const part = lockPart(layer, actsPlayed(layer));
-  const bankOf = (slot: number) => {
-    const left = layer.slots[leftOfPair(layer, slot)];
-    return left && groups.includes(left.group) ? left.bank : '';
+  const hasSwitches = sharesSwitches(layer);
+  const left = leftByPlayed(layer);
+  const unlike = (slot: number) => {
+    const start = leftOfPair(layer, slot);
+    const first = layer.slots[start];
+    if (!first || !groups.includes(first.group)) return '';
+    return `${hasSwitches ? first.bank : ''} ${left(start)} ${left(first.pairedWith)}`;
   };
-  return regroup(layer, (slot) => `${part(slot)} ${bankOf(slot)}`);
+  return regroup(layer, (slot) => `${part(slot)} ${unlike(slot)}`);
+}
+
+/** Whether `groupApart` tells more than `groupByLocks`. */
+export function canTellApart(layer: Layer): boolean {
+  return sharesSwitches(layer) || actsPlayed(layer) > 0;
+}
+
+/** What is in a slot when the played acts are over: a line that comes again, one that can go, or nothing. */
+function leftByPlayed(layer: Layer): (slot: number) => string {
+  const played = actsPlayed(layer);
+  const left = new Map<number, string>();
+  layer.items.forEach((item, index) => {
+    if (item.locked === null || item.act >= played) return;
+    const comesAgain = (layer.items[item.next]?.act ?? -1) >= played;
+    const isBusy = item.act === played - 1;
+    for (const slot of slotsTaken(layer, item, item.locked))
+      left.set(slot, comesAgain ? `item ${index}` : isBusy ? 'busy' : '');
+  });
+  return (slot) => left.get(slot) ?? '';
 }
 
 /** Whether some phantom switch serves more than a pair of slots, and is asked both for on and for off. */
-export function sharesSwitches(layer: Layer): boolean {
+function sharesSwitches(layer: Layer): boolean {
   const slotsOfBank = new Map<number, number>();
   for (const slot of layer.slots) slotsOfBank.set(slot.bank, (slotsOfBank.get(slot.bank) ?? 0) + 1);
   const asked = new Set(layer.items.map((item) => item.phantom));

@@ -5,13 +5,13 @@ import { patchByHabit } from './habits.ts';
 import type { LinearAnswer, LinearSolver } from './linear-model.ts';
 import { improvePatch } from './local-search.ts';
 import {
-  groupByBanks,
+  canTellApart,
+  groupApart,
   groupByLocks,
   groupByPairs,
   groupsBySwitch,
   narrowChains,
   narrowToGroups,
-  sharesSwitches,
 } from './narrow.ts';
 import { brokenRuleCost } from './patch-board.ts';
 import type { Assignment, Layer } from './problem.ts';
@@ -80,7 +80,7 @@ class LayerPlanner {
     // Slots with locks are unlike the rest of their box; told apart from the start, they make the bound exact.
     const grouped = groupByLocks(this.#layer);
     if (this.#solveGroups(grouped) === 'infeasible') return null;
-    if (sharesSwitches(this.#layer) && this.#solveBanks() === 'infeasible') return null;
+    if (canTellApart(this.#layer) && this.#solveApart() === 'infeasible') return null;
     if (!this.#isDone()) this.#search(steps.whole, 1);
     if (!this.#isDone() && this.#solveJoint() === 'infeasible') return null;
     return this.#plan();
@@ -190,15 +190,15 @@ class LayerPlanner {
   }
 
   /**
-   * Tells the phantom switches apart in the boxes that could not be filled as the model said: what it only counts
-   * in a whole box may need a switch to be on and off at once. The fewer boxes are told apart, the sooner it is solved.
+   * Tells slots apart in the boxes that could not be filled as the model said: what it only counts in a whole box
+   * may need a switch to be on and off at once. The fewer boxes are told apart, the sooner it is solved.
    */
-  #solveBanks(): LinearAnswer['status'] {
+  #solveApart(): LinearAnswer['status'] {
     const apart = new Set<number>();
     while (!this.#isDone() && this.#unfilled.some((box) => !apart.has(box))) {
       for (const box of this.#unfilled) apart.add(box);
       this.#patience *= 3;
-      const status = this.#solveGroups(groupByBanks(this.#layer, [...apart]));
+      const status = this.#solveGroups(groupApart(this.#layer, [...apart]));
       if (status === 'infeasible') return status;
     }
     return 'stopped';
