@@ -1,6 +1,7 @@
 import { factsOfKind } from '../show/source-kinds.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
+import { askNamesake, canBeOne, narrowNamesakes } from './namesakes.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
 import { groupOfStem, kindOfStem, readSourceName } from './source-name.ts';
@@ -13,14 +14,29 @@ import { shorten, type Work, type WorkInput } from './work.ts';
 
 const between = /\s*(?:,|;|&|\+|\/|\band\b|\bund\b|\bet\b|\by\b|\be\b|\ben\b)\s*/i;
 
-/** The performer a text names, known or new; null where it names nobody. */
+/** The performer a text names; null where it names nobody, or several. */
 export function performerNamed(work: Work, text: string): ReadPerformer | null {
+  const [named, ...others] = performersNamed(work, text);
+  return named && others.length === 0 ? named : null;
+}
+
+/** The performer a text names, asked about where several are called so; null where it names nobody. */
+export function performerMeant(
+  work: Work,
+  text: string,
+  at: ReadPerformer['lines'][number] | null,
+): ReadPerformer | null {
+  return askNamesake(work, text, at, performersNamed(work, text));
+}
+
+/** Everybody whom a text may name. */
+function performersNamed(work: Work, text: string): ReadPerformer[] {
   const plain = tidy(text.replace(/\([^)]*\)/g, ' ').replace(/['’]s$/i, ''));
   const [taught] = taughtIn(work.tongue.spoken, plain, (of) => of === 'performer');
   const key = squash(taught?.kind ?? plain);
-  if (key === '') return null;
+  if (key === '') return [];
   const exact = work.performers.find((performer) => squash(performer.name) === key);
-  if (exact) return exact;
+  if (exact) return [exact];
   const words = tokenize(taught?.kind ?? plain)
     .filter((token) => token.kind === 'word')
     .map((token) => token.text);
@@ -31,8 +47,7 @@ export function performerNamed(work: Work, text: string): ReadPerformer | null {
     const isName = (word: string) => work.tongue.names.has(word) || work.tongue.people.has(word);
     return own.some((word) => word.length > 1 && words.includes(word) && isName(word));
   });
-  if (partly.length === 1 && partly[0]) return partly[0];
-  return null;
+  return narrowNamesakes(taught?.kind ?? plain, partly);
 }
 
 /** The stem a player's word or role stands for: "drummer", "Drums", "Lead vox". */
@@ -60,7 +75,7 @@ function addPerformer(
   line: ReadPerformer['lines'][number],
 ): ReadPerformer {
   const known = performerNamed(work, name);
-  if (known) {
+  if (known && canBeOne(known.name, name)) {
     if (known.role === '') known.role = role;
     if (known.place === '') known.place = place;
     if (!known.lines.some((it) => it.sheet === line.sheet && it.row === line.row)) known.lines.push(line);
@@ -78,12 +93,12 @@ export function performersOf(
   text: string,
   line: ReadPerformer['lines'][number],
 ): ReadPerformer[] {
-  const whole = performerNamed(work, text);
+  const whole = performerMeant(work, text, line);
   const parts = whole && !between.test(text) ? [text] : text.split(between).filter((part) => part !== '');
   const found: ReadPerformer[] = [];
   for (const part of parts) {
     const performer =
-      performerNamed(work, part) ??
+      performerMeant(work, part, line) ??
       byRole(work, part) ??
       addPerformer(work, part.replace(/\([^)]*\)/g, ' '), '', '', line);
     if (!found.includes(performer)) found.push(performer);
@@ -136,7 +151,7 @@ export function settlePerformers(work: Work): void {
 
 /** "Vox Noor", "Gtr (Tom)". A word nobody knows beside a voice is taken for the singer's name. */
 function performerInName(work: Work, input: WorkInput): ReadPerformer | null {
-  const known = work.performers.find((performer) => {
+  const known = work.performers.filter((performer) => {
     const own = tokenize(performer.name).filter((token) => token.kind === 'word' && token.text.length > 1);
     return (
       own.length > 0 &&
@@ -145,13 +160,21 @@ function performerInName(work: Work, input: WorkInput): ReadPerformer | null {
         (work.tongue.people.has(fold(performer.name)) && input.name.stem !== 'tom'))
     );
   });
-  if (known) return known;
+  const meant = narrowNamesakes(input.read.name, known);
+  const playing = meant.filter((it) => meant.length > 1 && plays(work, it, input));
+  const named = askNamesake(work, input.read.name, input.found.at, playing.length === 1 ? playing : meant);
+  if (named) return named;
   const [word, ...more] = input.name.unknown;
   const voice = input.name.stem !== null && groupOfStem(input.name.stem) === 'vocals';
   if (!voice || !word || more.length > 0 || input.name.certainty < 1) return null;
   if (!/^\p{Lu}\p{Ll}+$/u.test(word) || word.length < 3) return null;
   return addPerformer(work, word, '', '', input.found.at);
 }
+
+/** Whether what a performer plays is what a line is. */
+const plays = (work: Work, performer: ReadPerformer, { name }: WorkInput): boolean =>
+  name.stem !== null &&
+  stemsOfPerformer(work, performer).some((stem) => groupOfStem(stem) === groupOfStem(name.stem ?? stem));
 
 /** A line called by a performer's name alone is that performer's voice, or else the one thing they play. */
 function settleNamesOnly(work: Work): void {

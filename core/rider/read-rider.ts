@@ -7,6 +7,7 @@ import type { Grid } from './grid.ts';
 import { settleKindsInContext } from './kinds-in-context.ts';
 import { legendOf } from './legend.ts';
 import { accountForLines } from './line-accounts.ts';
+import { askMixesForAll } from './mixes-for-all.ts';
 import { findPairs } from './pairs.ts';
 import { namesIn, settlePerformers } from './performers.ts';
 import { askPuzzles } from './puzzles.ts';
@@ -44,6 +45,7 @@ export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly 
   settleKindsInContext(work);
   findPairs(work);
   checkNumbers(work);
+  askMixesForAll(work);
   const mixes = buildMixes(work);
   readWishes(work, mixes);
   work.mixes = mixes.map((mix) => mix.read);

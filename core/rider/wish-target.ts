@@ -2,7 +2,7 @@ import { factsOfKind } from '../show/source-kinds.ts';
 import type { WorkMix } from './build-mixes.ts';
 import { findHits } from './lexicon.ts';
 import { channelNumbers } from './numbers.ts';
-import { ownInputs, performerNamed } from './performers.ts';
+import { ownInputs, performerMeant, performerNamed } from './performers.ts';
 import { weights } from './questions.ts';
 import type { ReadWish } from './reading.ts';
 import { linesIn, taughtIn } from './taught-words.ts';
@@ -80,7 +80,7 @@ function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] |
   if (taught.length > 0) return keysOf(taught);
   const exact = byExactName(work, item);
   if (exact) return exact;
-  const performer = performerIn(work, item);
+  const performer = performerIn(work, mix, item);
   const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
   const targets = item.hits.filter(
     (hit) =>
@@ -112,7 +112,7 @@ function taughtLines(work: Work, item: Item): WorkInput[] {
   return work.inputs.filter((input) => keys.has(squash(input.read.name)));
 }
 
-function performerIn(work: Work, item: Item): string | null {
+function performerIn(work: Work, mix: WorkMix, item: Item): string | null {
   const [taught] = taughtIn(work.tongue.spoken, item.text, (of) => of === 'performer');
   if (taught) return performerNamed(work, taught.kind)?.name ?? null;
   const toms = work.inputs.some((input) => factsOfKind(input.read.kind).group === 'drums');
@@ -122,11 +122,9 @@ function performerIn(work: Work, item: Item): string | null {
   const words = item.tokens.filter(
     (token) => token.kind === 'word' && (work.tongue.names.has(token.text) || isPerson(token)),
   );
-  for (const word of words) {
-    const performer = performerNamed(work, word.raw);
-    if (performer) return performer.name;
-  }
-  return null;
+  const whole = words.map(({ raw }) => raw).join(' ');
+  const [named] = [whole, ...words.map(({ raw }) => raw)].flatMap((text) => performerNamed(work, text) ?? []);
+  return (named ?? performerMeant(work, whole, mix.read.lines[0] ?? null))?.name ?? null;
 }
 
 /** The inputs a wish may mean: a named performer's, the listener's own, or all (null). */

@@ -137,3 +137,86 @@ test('a guitar of no said kind is a guess that says how sure it is', () => {
     why: 'Input 2: taken for electric guitar, 75% sure.',
   });
 });
+
+describe('everybody is told to listen through something, and no mix is listed', () => {
+  const rows = [
+    'Line-up',
+    'Mara - vocals',
+    'Bea - keys',
+    'Ch | Source',
+    '1 | Kick',
+    '2 | Vox',
+    'All on in-ears.',
+  ];
+  const listenersOf = (reading: Reading) =>
+    reading.mixes.map(({ listeners, deviceKind }) => `${listeners.join('+')} ${deviceKind}`);
+
+  test('no mix is made up, and the line is a question', () => {
+    const reading = read(rows);
+    expect(reading.mixes).toEqual([]);
+    expect(reading.lines.at(-1)?.outcome).toBe('question');
+  });
+
+  test.each([
+    ['each', ['Mara in-ear', 'Bea in-ear']],
+    ['one', [' in-ear']],
+    ['none', []],
+  ])('answered with %s there are %j', (value, mixes) => {
+    expect(listenersOf(answered(rows, 'mixes for all', value))).toEqual(mixes);
+  });
+
+  test('a mix that is listed answers it', () => {
+    const reading = read([...rows, 'Mix 1 Mara: kick']);
+    expect(reading.questions.map(({ key }) => key).filter((key) => key.startsWith('mixes'))).toEqual([]);
+    expect(listenersOf(reading)).toEqual(['Mara in-ear']);
+  });
+});
+
+describe('two of a band with one first name', () => {
+  const rows = [
+    'Line-up',
+    'Ana Kessel - lead vocals, guitar',
+    'Ana Brodt - backing vocals',
+    'Rik - bass',
+    'Input list',
+    '1 Kick',
+    '2 Guitar Ana',
+    '3 Vox Ana K',
+    '4 Vox Ana B',
+    '5 Vox Ana Brodt',
+    'Monitors',
+    'Mix 1 Ana Brodt: kick',
+    'Mix 2 Ana: lots of Ana',
+    'Mix 3 Ana K.: kick',
+  ];
+  const asText = (answers: Answers = {}) =>
+    readRider({ name: 'r', form: 'text', sheets: [{ name: '', rows: rows.map((row) => [row]) }] }, answers);
+
+  test('are two performers, told apart by their other names, by a letter of them or by what they play', () => {
+    const reading = asText();
+    expect(reading.performers.map(({ name }) => name)).toEqual(['Ana Kessel', 'Ana Brodt', 'Rik']);
+    expect(reading.inputs.map(({ performer }) => performer)).toEqual([
+      null,
+      'Ana Kessel',
+      'Ana Kessel',
+      'Ana Brodt',
+      'Ana Brodt',
+    ]);
+    expect(reading.mixes.map(({ listeners }) => listeners[0])).toEqual([
+      'Ana Brodt',
+      'Ana Kessel',
+      'Ana Kessel',
+    ]);
+  });
+
+  test('are asked about where only the first name stands, and the answer holds for the whole line', () => {
+    const asked = asText().questions.filter(({ key }) => key.startsWith('namesake@'));
+    expect(asked.map(({ options }) => options.map(({ value }) => value))).toEqual([
+      ['Ana Kessel', 'Ana Brodt'],
+    ]);
+    const reading = asText({ [asked[0]?.key ?? '']: 'Ana Brodt' });
+    expect(reading.mixes[1]?.listeners).toEqual(['Ana Brodt']);
+    const wished = reading.mixes[1]?.wishes[0]?.target;
+    expect(wished).toEqual({ of: 'inputs', inputKeys: reading.inputs.slice(3).map(({ key }) => key) });
+  });
+});
