@@ -4,7 +4,7 @@ import { type FoundMix, foundMix } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { leadingLabel, readMixPieces } from './mix-pieces.ts';
 import { performersOf } from './performers.ts';
-import type { ReadMix } from './reading.ts';
+import type { ReadMix, ReadWish } from './reading.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import { mixWords, wishWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
@@ -17,6 +17,8 @@ export type WorkMix = {
   exclusionTexts: string[];
   /** Cells of tables: an input or the words of a source, and the amount as written. */
   cells: { input: WorkInput | null; heading: string; text: string; numbers?: number[] }[];
+  /** While its wishes are read: those of the piece before, where it said no amount. */
+  lastWishes: ReadWish[];
   numbered: boolean;
 };
 
@@ -88,6 +90,7 @@ function mixFor(work: Work, mixes: WorkMix[], found: FoundMix): WorkMix {
     wishTexts: [],
     exclusionTexts: [],
     cells: [],
+    lastWishes: [],
     numbered,
   };
   while (mixes.some((other) => other.read.key === mix.read.key)) mix.read.key += "'";

@@ -177,7 +177,7 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
   const pieces = noPieces();
   const verb = splitAtVerb(text, walk);
   const head = verb ? verb.head : text;
-  const split = splitPieces(head);
+  const split = splitPieces(head, walk);
   let hasListener = knowsListener;
   split.forEach(({ text: piece, bracketed, afterColon }) => {
     const facts = pieceFacts(piece, walk);
@@ -306,10 +306,28 @@ const join = (before: string, more: string) => (before === '' ? more : `${before
 
 type Piece = { text: string; bracketed: boolean; afterColon: boolean };
 
-function splitPieces(text: string): Piece[] {
+/** "Ada: horns: loud; keys: quiet": behind the listener's colon the others stand between a source and its amount. */
+function keepLaterColons(text: string, walk: Walk): string {
+  let seen = 0;
+  return text.replace(/\s*[:：](?=\s|$)/g, (colon, at: number) => {
+    seen += 1;
+    const before =
+      text
+        .slice(0, at)
+        .split(/[,;:：.]/)
+        .at(-1) ?? '';
+    if (seen === 1 || isDevice(before, walk)) return colon;
+    const { targets, amounts } = pieceFacts(before, walk);
+    return targets + amounts > 0 ? lateColon : colon;
+  });
+}
+
+const lateColon = '\u2236';
+
+function splitPieces(text: string, walk: Walk): Piece[] {
   const pieces: Piece[] = [];
   let afterColon = false;
-  for (const part of text.split(
+  for (const part of keepLaterColons(text, walk).split(
     /(\([^)]*\)|\[[^\]]*\])|(\s*[:：]\s+|\s*[:：]$|\s+[-–—→]+\s+|\s*=>?\s*|\s*\|\s*|\s+\/\/\s+)/,
   )) {
     if (part === undefined || part === '') continue;
@@ -318,7 +336,9 @@ function splitPieces(text: string): Piece[] {
       continue;
     }
     const bracketed = /^[([]/.test(part);
-    const plain = tidy(bracketed ? part.slice(1, -1) : part).replace(/^[,;.\s]+|[,;\s]+$/g, '');
+    const plain = tidy(bracketed ? part.slice(1, -1) : part)
+      .replace(/^[,;.\s]+|[,;\s]+$/g, '')
+      .replaceAll(lateColon, ':');
     if (plain !== '') pieces.push({ text: plain, bracketed, afterColon });
   }
   return pieces;
@@ -374,6 +394,10 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
   return null;
 }
 
+/** "Anna doesn't want any keys", "Anna ne veut pas de claviers". */
+const negation =
+  /[\s,:]+(?:(?:does|do|would|will|did)(?:n['’]?t| not)|never|nicht|ne|n['’]|pas|plus|non|no|niet|geen|sin|n[aã]o|nunca)$/iu;
+
 /** "Anna (vox) needs lots of herself": the words before and behind the verb. */
 export function splitAtVerb(text: string, walk: Walk): { head: string; tail: string } | null {
   const tokens = tokenize(text);
@@ -383,8 +407,9 @@ export function splitAtVerb(text: string, walk: Walk): { head: string; tail: str
   const start = hit ? tokens[hit.from]?.start : undefined;
   const end = hit ? tokens[hit.to - 1]?.end : undefined;
   if (start === undefined || end === undefined) return null;
-  const head = tidy(text.slice(0, start).replace(/[,\s]+$/, ''));
-  const tail = tidy(text.slice(end));
+  const said = tidy(text.slice(0, start).replace(/[,\s]+$/, ''));
+  const head = tidy(said.replace(negation, ''));
+  const tail = (negation.test(said) ? 'no ' : '') + tidy(text.slice(end));
   if (head === '' || tail === '' || head.split(' ').length > 9) return null;
   return { head, tail };
 }

@@ -11,6 +11,7 @@ export const weights = {
   leadVocal: 65,
   doubleNumber: 60,
   wishTarget: 55,
+  wishAmount: 44,
   openMix: 50,
   ownSources: 50,
   pairGuess: 45,

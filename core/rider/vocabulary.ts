@@ -20,6 +20,7 @@ import { things } from './words/things.ts';
 import { titles } from './words/titles.ts';
 import { verbs } from './words/verbs.ts';
 import { exceptions, groupWords, selfWords, wishMarks } from './words/wish-targets.ts';
+import { wishTurns } from './words/wish-turns.ts';
 
 /** The words of each place in a rider. A word means one thing in a source's name and another in a wish. */
 export const nameWords = lexicon({ source: sources, part: parts, side: sides, pickUp: pickUps });
@@ -53,6 +54,7 @@ export const wishWords = lexicon({
   side: sides,
   part: parts,
 });
+export const turnWords = lexicon({ turn: wishTurns });
 export const amountWords = lexicon({ amount: amounts });
 export const countWords = lexicon({ count: counts });
 export const thingWords = lexicon({ thing: things });

@@ -5,7 +5,7 @@ import { findHits } from './lexicon.ts';
 import { groupOfStem } from './source-name.ts';
 import { tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
-import { type Item, isAmount, isTarget, type WishHit } from './wish-item.ts';
+import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
 import type { Stem } from './words/sources.ts';
 import type { Work } from './work.ts';
 
@@ -16,7 +16,10 @@ export function amountAlone(work: Work, text: string): Amount | null {
   const other = hits.some((hit) =>
     hit.senses.every((sense) => sense.subject !== 'amount' && sense.subject !== 'hedge'),
   );
-  return amount && !other ? (amount.meaning as Amount) : null;
+  const isWhole = tokens.every(
+    (token, at) => token.kind !== 'word' || hits.some((hit) => hit.from <= at && at < hit.to),
+  );
+  return amount && isWhole && !other ? (amount.meaning as Amount) : null;
 }
 
 /**
@@ -55,19 +58,54 @@ export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAm
   );
 };
 
-/** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. A later word is the stronger one
- * ("a bit louder"), but no word outweighs "no" and "only". */
+/** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. No word outweighs "no" and "only". */
 export function amountOf(item: Item, legend: Legend): ReadAmount | null {
   const sign = signIn(item.text, legend);
   if (sign) return sign;
-  const words = item.hits
-    .filter((hit) => isAmount(hit))
-    .map((hit) => hit.senses.find((sense) => sense.subject === 'amount')?.meaning as Amount);
+  const words = amountWordsOf(item);
   if (words.length === 0) return null;
   const strict = words.find((word) => word === 'none') ?? words.find((word) => word === 'only');
   if (strict === 'only' && words.includes('little')) return { amount: 'little', levelDb: null, doubt: '' };
   const little = words.find((word) => word === 'little');
   return { amount: strict ?? little ?? words[0] ?? 'some', levelDb: null, doubt: '' };
+}
+
+/** What "not" makes of the amount right behind it: "not a lot of", "not too quiet". */
+const negated: Partial<Record<Amount, Amount>> = { lots: 'little', some: 'little', little: 'some' };
+
+const more =
+  /^(?:more|louder|higher|hotter|mehr|lauter|plus|fort|mas|alto|fuerte|piu|meer|harder|luider|mais)$/;
+
+/** The amounts of an item in their order, two that belong together as one: "not a lot", "a tad louder". */
+function amountWordsOf(item: Item): Amount[] {
+  const hits = item.hits.filter(isAmount);
+  const amounts: Amount[] = [];
+  for (let at = 0; at < hits.length; at++) {
+    const [hit, next] = [hits[at], hits[at + 1]];
+    if (!hit) break;
+    const amount = amountOfHit(hit);
+    const joined = next && isRightBehind(item, hit, next) ? together(item, amount, next) : null;
+    amounts.push(joined ?? amount);
+    if (joined) at += 1;
+  }
+  return amounts;
+}
+
+const amountOfHit = (hit: WishHit) =>
+  hit.senses.find((sense) => sense.subject === 'amount')?.meaning as Amount;
+
+/** Only words that say nothing by themselves stand between. */
+const isRightBehind = (item: Item, hit: WishHit, next: WishHit) =>
+  item.hits.every((it) => it.to <= hit.to || it.from >= next.from || subjectsOf(it)[0] === 'hedge') &&
+  item.tokens
+    .slice(hit.to, next.from)
+    .every((_, at) => item.hits.some((it) => it.from <= hit.to + at && hit.to + at < it.to));
+
+function together(item: Item, amount: Amount, next: WishHit): Amount | null {
+  const behind = amountOfHit(next);
+  if (amount === 'none') return negated[behind] ?? null;
+  const isMore = item.tokens.slice(next.from, next.to).some((token) => more.test(token.text));
+  return amount === 'little' && behind === 'lots' && isMore ? 'some' : null;
 }
 
 function signIn(text: string, legend: Legend): ReadAmount | null {

@@ -43,6 +43,30 @@ export function settleScale(work: Work, text: string, guess: ReadAmount): ReadAm
   return guess;
 }
 
+/** How much words mean that nobody knows, or that measure one source by another. `guess` is some where null. */
+export function askAmount(work: Work, mix: WorkMix, words: string, guess: Amount | null): WishAmount {
+  const first = guess ?? 'some';
+  const others = amountsAsked.filter((amount) => amount !== first);
+  const answer = work.asker.ask({
+    matter: 'how much',
+    at: mix.read.lines[0] ?? null,
+    part: `${mix.read.number}.${squash(words).slice(0, 40)}`,
+    ask: `${mix.read.label} wishes "${shorten(words)}". How much is that?`,
+    options: [
+      { value: first, label: first },
+      { value: others[0] ?? 'none', label: others[0] ?? 'none' },
+      ...others.slice(1).map((value) => ({ value, label: value })),
+    ],
+    guessConfidence: 0.5,
+    weight: weights.wishAmount,
+  });
+  const amount = amountsAsked.find((it) => it === answer) ?? first;
+  return { amount, levelDb: null };
+}
+
+type WishAmount = Pick<ReadWish, 'amount' | 'levelDb'>;
+const amountsAsked: readonly Amount[] = ['lots', 'some', 'little', 'none', 'only'];
+
 export function askTarget(
   work: Work,
   mix: WorkMix,

@@ -3,15 +3,19 @@ import type { ReadAmount } from './amounts.ts';
 import type { WorkMix } from './build-mixes.ts';
 import { findHits } from './lexicon.ts';
 import { weights } from './questions.ts';
-import { fold, type Token, tidy, tokenize } from './text.ts';
+import type { ReadWish } from './reading.ts';
+import { type Token, tidy, tokenize } from './text.ts';
 import { wishWords } from './vocabulary.ts';
 import { amountAlone, amountOf, lastIsTrailing, settleAmounts } from './wish-amounts.ts';
-import { askTarget, push, settleScale } from './wish-asking.ts';
+import { askAmount, askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
-import { type Item, isAmount, isTarget, type WishHit } from './wish-item.ts';
-import { withNamesWhole } from './wish-names.ts';
+import { type Item, isTarget, type WishHit } from './wish-item.ts';
+import { itemsOf } from './wish-items.ts';
+import { singular, withNamesWhole } from './wish-names.ts';
 import { readSameAs } from './wish-same-as.ts';
+import { segmentsOf } from './wish-segments.ts';
 import { targetOfItem } from './wish-target.ts';
+import { isOnlySometimes, type Turn, turnOf, unknownBeside } from './wish-turns.ts';
 import { shorten, type Work } from './work.ts';
 
 /** Reads everything a mix wishes into its rows. */
@@ -40,50 +44,14 @@ function readWishText(
     if (labelled) label = labelled;
     const body = labelled && colon ? (colon[2] ?? '') : segment;
     if (body === '') continue;
+    const from = mix.read.wishes.length;
     const chain = readChain(work, mixes, mix, body, fixed ?? label ?? (only ? 'only' : null));
+    // What this piece wished without an amount may get one from the next.
+    if (mix.read.wishes.length > from || chain !== null)
+      mix.lastWishes = chain === null && label === null ? mix.read.wishes.slice(from) : [];
     only = chain === 'only' || (only && chain === null);
   }
 }
-
-/** "Because the amp is loud enough": why something is wished wishes nothing. */
-const reasons =
-  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|sonst|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|anders|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
-
-/** A word with a full stop behind it and another word. */
-const stopped = /(?<!\p{L})(\p{L}+)\.\s+(?=\p{L})/gu;
-/** Known as they are, and no words by themselves. */
-const shortened =
-  /^(?:ges|git|guit|gtr|voc|akk|ak|el|kl|gr|perc|trp|tpt|trb|pos|chit|batt|tast|acust|elettr|bat|cl|ch|izq|der|dcha|princ|ppal|lead|st|ac|elec|acou|contrabb?|cb|sass|tamb|fisarm|tromb?|clar|clarin|keyb|acord|acc|trpt|tpa|tbn|perk|schlagz|bck|back|coro?|orq|orch)$/;
-
-/** No word by itself but the beginning of a source's: "contrabb". */
-const isCutFromSource = (key: string) =>
-  key.length >= 4 &&
-  !wishWords.tokens.has(key) &&
-  [...wishWords.senses].some(
-    ([word, senses]) => word.startsWith(key) && senses.some(({ subject }) => subject === 'source'),
-  );
-
-/**
- * "Ges. Merle", "contrabb. pick-up": the full stop of a shortened word ends no wish (common practice). A shortened
- * word is none that is known, but the beginning of one that is.
- */
-function withoutShortStops(text: string, { tongue }: Work): string {
-  return text.replace(stopped, (whole, word: string) => {
-    const key = fold(word);
-    if (tongue.names.has(key) || tongue.people.has(key)) return whole;
-    return shortened.test(key) || isCutFromSource(key) ? `${word} ` : whole;
-  });
-}
-
-function segmentsOf(work: Work, text: string): string[] {
-  return withoutShortStops(text.replace(/(\d),(\d)/g, '$1.$2').replace(reasons, ''), work)
-    .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
-    .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
-    .filter((segment) => segment !== '');
-}
-
-/** Words that join items which share an amount. */
-const joiners = /^(?:and|und|et|y|e|en|ed|u|ni|nor|or|oder|ou|o|of|plus|&|\+|sowie)$/;
 
 /** One piece between commas: items joined by "and" share the amount of the one that says it. */
 function readChain(
@@ -110,6 +78,16 @@ function readChain(
   }
   if (mark?.senses[0]?.meaning === 'spacer' && hits.length === 1) return null;
   const except = hits.find((hit) => hit.senses[0]?.subject === 'except');
+  const much = except ? amountBehind(work, text, tokens, except) : null;
+  if (much && except) {
+    const before = text.slice(0, tokens[except.from]?.start);
+    if (tidy(before) !== '') {
+      const from = mix.read.wishes.length;
+      readChain(work, mixes, mix, before, given);
+      mix.lastWishes = mix.read.wishes.slice(from);
+    }
+    return readChain(work, mixes, mix, much, null);
+  }
   if (except) {
     const start = tokens[except.from]?.start ?? 0;
     const end = tokens[except.to - 1]?.end ?? 0;
@@ -118,12 +96,16 @@ function readChain(
     for (const part of segmentsOf(work, text.slice(end))) readChain(work, mixes, mix, part, 'none');
     return null;
   }
-  const all = splitAtWith(text, tokens, hits);
-  if (all) {
-    readChain(work, mixes, mix, all.before, given);
-    return readChain(work, mixes, mix, all.behind, null);
+  const turn = turnOf(work, text, tokens, hits);
+  if (turn) return readTurn(work, mixes, mix, text, turn, given);
+  if (isForAllBefore(mix, hits)) {
+    const much = amountAlone(work, text.slice(tokens[hits[0]?.to ?? 0]?.start));
+    if (much) {
+      amendLast(mix, { amount: much, levelDb: null, doubt: '' });
+      return much;
+    }
   }
-  const items = itemsOf(text, tokens, hits, spoken.has('nl'));
+  const items = itemsOf(work, text, tokens, hits);
   const amounts = items.map((item) => amountOf(item, work.tongue.legend));
   const said = amounts.find((amount) => amount !== null) ?? null;
   let first: Amount | null = null;
@@ -154,70 +136,50 @@ function readChain(
             settled.amount === null ? String(settled.levelDb) : item.text.replace(/[^\d.-]/g, ''),
             settled,
           ),
+      own !== null || given !== null,
     );
   });
   return said?.amount === 'only' ? 'only' : said === null ? null : first;
 }
 
-const withWord = /^(?:with|w|mit|avec|con|met|com|but|aber|mais|pero|ma|maar|mas|plus)$/;
+/** "But not too loud" takes nothing out: without "but" it says how loud. Null where something is taken out. */
+function amountBehind(work: Work, text: string, tokens: readonly Token[], except: WishHit): string | null {
+  if (except.to - except.from < 2) return null;
+  const behind = text.slice(tokens[except.from + 1]?.start);
+  return amountAlone(work, behind) ? behind : null;
+}
 
-/** "A bit of everything with the guitar on top": what is behind "with" has an amount of its own. */
-function splitAtWith(
+/** Both sides of where a wish turns. What is measured by another source is asked about. */
+function readTurn(
+  work: Work,
+  mixes: readonly WorkMix[],
+  mix: WorkMix,
   text: string,
-  tokens: readonly Token[],
-  hits: readonly WishHit[],
-): { before: string; behind: string } | null {
-  const all = hits.find((hit) =>
-    hit.senses.some(
-      ({ subject, meaning }) => subject === 'group' && (meaning === 'everything' || meaning === 'rest'),
-    ),
-  );
-  if (!all) return null;
-  const at = tokens.findIndex((token, place) => place >= all.to && withWord.test(token.text));
-  const isInside = hits.some((hit) => hit.from < at && at < hit.to);
-  const cut = tokens[at];
-  if (!cut || isInside || !hits.some((hit) => hit.from > at && isTarget(hit))) return null;
-  return { before: text.slice(0, cut.start), behind: text.slice(cut.end) };
-}
-
-function itemsOf(text: string, tokens: readonly Token[], hits: readonly WishHit[], dutch: boolean): Item[] {
-  const inside = (at: number) => hits.some((hit) => hit.from < at && at < hit.to);
-  const cuts: number[] = [];
-  tokens.forEach((token, at) => {
-    // "of" joins in Dutch only.
-    if (!joiners.test(token.text) || inside(at) || (token.text === 'of' && !dutch)) return;
-    if (
-      token.text === '+' &&
-      (tokens[at - 1]?.text === '+' || tokens[at + 1]?.text === '+' || at === tokens.length - 1)
-    )
-      return;
-    if (
-      !hits.some((hit) => hit.to <= at && (isTarget(hit) || isAmount(hit))) &&
-      !tokens.slice(0, at).some((it) => it.kind === 'word')
-    )
-      return;
-    cuts.push(at);
-  });
-  const bounds = [-1, ...cuts, tokens.length];
-  const items: Item[] = [];
-  for (let index = 0; index + 1 < bounds.length; index++) {
-    const from = (bounds[index] ?? -1) + 1;
-    const to = bounds[index + 1] ?? tokens.length;
-    const first = tokens[from];
-    const last = tokens[to - 1];
-    if (!first || !last || to <= from) continue;
-    const own = hits
-      .filter((hit) => hit.from >= from && hit.to <= to)
-      .map((hit) => ({ ...hit, from: hit.from - from, to: hit.to - from }));
-    items.push({ tokens: tokens.slice(from, to), hits: own, text: text.slice(first.start, last.end) });
+  { kind, before, behind }: Turn,
+  given: Amount | null,
+): Amount | null {
+  const from = mix.read.wishes.length;
+  const said = readChain(work, mixes, mix, before, given);
+  if (kind === 'manner') return said;
+  if (kind === 'level') {
+    const asked = askAmount(work, mix, text, null);
+    for (const wish of mix.read.wishes.slice(from)) Object.assign(wish, asked);
+    return said;
   }
-  return items;
+  const amount = { but: null, without: 'none', than: 'some' } as const;
+  readChain(work, mixes, mix, behind, amount[kind]);
+  return said;
 }
 
-function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount): void {
+/** `isTold` is false where the wish says no amount: words that nobody knows may then be one. */
+function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount, isTold: boolean): void {
   const target = targetOfItem(work, mix, item);
   if (target) {
-    push(mix, item.text, target, amount.amount, amount.levelDb);
+    const isDoubtful = isOnlySometimes(work, item) || (!isTold && maySayAmount(work, item, target));
+    const { amount: much, levelDb } = isDoubtful
+      ? askAmount(work, mix, item.text, isTold ? null : amount.amount)
+      : amount;
+    push(mix, item.text, target, much, levelDb);
     return;
   }
   const says = item.hits.filter((hit) => isTarget(hit));
@@ -225,7 +187,10 @@ function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount): voi
     (token, at) =>
       token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
   );
-  if (says.length === 0 && words.length === 0) return;
+  if (says.length === 0 && words.length === 0) {
+    amendLast(mix, amount);
+    return;
+  }
   const effects = says.some((hit) =>
     hit.senses.some((sense) => sense.meaning === 'effects' || sense.meaning === 'effect return'),
   );
@@ -236,6 +201,30 @@ function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount): voi
   // What the list does not hold cannot be heard anyway.
   if (amount.amount === 'none' && says.length > 0) return;
   askTarget(work, mix, item.text, amount, item.text);
+}
+
+/** "Keys, bass and vocals, all medium": all that were just named. */
+const isForAllBefore = (mix: WorkMix, hits: readonly WishHit[]) =>
+  mix.lastWishes.length > 1 &&
+  hits[0]?.from === 0 &&
+  hits[0].senses.some((sense) => sense.subject === 'group' && sense.meaning === 'everything');
+
+/** "Bass, but not too much": an amount behind a wish that said none belongs to it. */
+function amendLast(mix: WorkMix, amount: ReadAmount): void {
+  for (const wish of mix.lastWishes) Object.assign(wish, { amount: amount.amount, levelDb: amount.levelDb });
+}
+
+/** Words beside a source that are neither an amount nor part of what the lines are called. */
+function maySayAmount(work: Work, item: Item, target: ReadWish['target']): boolean {
+  const words = unknownBeside(work, item);
+  if (words.length === 0) return false;
+  const inputs = work.inputs.filter(
+    (input) => target.of !== 'inputs' || target.inputKeys.includes(input.read.key),
+  );
+  return words.some(
+    (word) =>
+      !inputs.some((input) => input.name.tokens.some((token) => singular(token.text) === singular(word))),
+  );
 }
 
 /** "tbd", "standard": nothing to go by; the engineer may say it. */
