@@ -6,6 +6,7 @@ import { looksLikeName } from './line-up.ts';
 import { readSourceName } from './source-name.ts';
 import { fold, tidy, tokenize } from './text.ts';
 import {
+  amountWords,
   labelWords,
   mixWords,
   playerWords,
@@ -212,7 +213,8 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
       return;
     }
     const above = pieces.wishTexts.at(-1);
-    if (bracketed && above !== undefined && facts.amounts > 0 && facts.targets === 0) {
+    const isAmount = facts.amounts > 0 && facts.targets === 0;
+    if (bracketed && above !== undefined && (isAmount || lookUp(amountWords, piece, walk.tongue.spoken))) {
       pieces.wishTexts[pieces.wishTexts.length - 1] = `${above} ${piece}`;
       return;
     }

@@ -29,16 +29,26 @@ export function amountAlone(work: Work, text: string): Amount | null {
 export function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
   return hits.map((hit, at) => {
     const stem = stemOf(hit);
+    const isHedge = stem !== undefined && hit.senses.some((sense) => sense.subject === 'hedge');
+    // "Met" is short for the metronome, and "with" before anything else.
+    if (isHedge && hits.some((other) => other.from >= hit.to && isTarget(other)))
+      return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'hedge') };
     const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
     if (!isBoth) return hit;
     const before = hits[at - 1];
-    const beside = before && before.to === hit.from ? stemOf(before) : undefined;
-    const isBehind = beside !== undefined && groupOfStem(beside) !== groupOfStem(stem);
+    const isBehind = before !== undefined && before.to === hit.from && isApart(before, stem);
     const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
     const others = hits.some((other) => other !== hit && isTarget(other));
     if (!isBehind && (isListed || !others)) return hit;
     return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
   });
+}
+
+/** Not "alto" behind "sax", but behind "piano" and behind "the rest". */
+function isApart(before: WishHit, stem: Stem): boolean {
+  const beside = stemOf(before);
+  if (beside !== undefined) return groupOfStem(beside) !== groupOfStem(stem);
+  return before.senses.some((sense) => sense.subject === 'group' && sense.meaning !== groupOfStem(stem));
 }
 
 const stemOf = (hit: WishHit) =>
@@ -99,7 +109,10 @@ const isRightBehind = (item: Item, hit: WishHit, next: WishHit) =>
   item.hits.every((it) => it.to <= hit.to || it.from >= next.from || subjectsOf(it)[0] === 'hedge') &&
   item.tokens
     .slice(hit.to, next.from)
-    .every((_, at) => item.hits.some((it) => it.from <= hit.to + at && hit.to + at < it.to));
+    .every(
+      ({ kind }, at) =>
+        kind === 'mark' || item.hits.some((it) => it.from <= hit.to + at && hit.to + at < it.to),
+    );
 
 function together(item: Item, amount: Amount, next: WishHit): Amount | null {
   const behind = amountOfHit(next);

@@ -179,8 +179,7 @@ function refine(
     const words = item.tokens.slice(hit.from, hit.to).filter((token) => token.kind === 'word');
     narrow((input) => words.every((word) => isCalled(input, word)));
   }
-  const beyond = wordsBeyond(item);
-  if (beyond.length > 0) narrow((input) => beyond.every((word) => isCalled(input, word)));
+  for (const word of wordsBeyond(item)) narrow((input) => isCalled(input, word));
   if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
   if (side === 'left' || side === 'right')
     narrow((input) => input.read.side === side || input.name.sides.has(side));
@@ -201,5 +200,8 @@ function refine(
 /** Words of a wish that are neither a source nor an amount: the names of people, of models, of colours. */
 const wordsBeyond = (item: Item): Token[] =>
   item.tokens.filter(
-    (token, at) => token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to),
+    (token, at) =>
+      token.kind === 'word' &&
+      token.text.length > 2 &&
+      !item.hits.some((hit) => at >= hit.from && at < hit.to),
   );

@@ -6,7 +6,7 @@ import { singular } from './wish-names.ts';
 import type { Work } from './work.ts';
 
 /** Words that join items which share an amount. */
-const joiners = /^(?:and|und|et|y|e|en|ed|u|ni|nor|or|oder|ou|o|of|plus|&|\+|sowie)$/;
+const joiners = /^(?:and|und|et|y|e|en|ed|u|ni|ne|nem|nor|or|oder|ou|o|of|plus|&|\+|sowie)$/;
 
 type Span = { from: number; to: number };
 

@@ -6,6 +6,12 @@ import type { Work } from './work.ts';
 const reasons =
   /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|sonst|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|anders|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
 
+/** "They are loud enough", "elle est assez forte": it tells of something that was named, and wishes nothing. */
+export const isRemark = (segment: string) =>
+  /^(?:(?:they|it|that|those|these|he|she)(?:['’](?:s|re)| is| are| sounds?)|(?:die|sie|er|es|das|der) (?:ist|sind|klingt|klingen|hört)|(?:ça|elle|il|elles|ils|c['’])\s?(?:est|sont|sonne)|(?:ya|eso|ella|él) (?:suena|está|es|se oye)|(?:è|sono|suona|si sente) (?:già|abbastanza)|(?:die|dat|het|ze) (?:is|zijn|staat|klinkt)|(?:já|ela|ele|isso) (?:soa|está|é|se ouve))(?!\p{L})/iu.test(
+    segment,
+  );
+
 /** A word with a full stop behind it and another word. */
 const stopped = /(?<!\p{L})(\p{L}+)\.\s+(?=\p{L})/gu;
 /** Known as they are, and no words by themselves. */

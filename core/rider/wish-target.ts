@@ -66,6 +66,10 @@ function withoutTold(work: Work, mix: WorkMix, target: ReadWish['target']): Read
   return left.length > 0 ? keysOf(left) : target;
 }
 
+/** "Alle Gitarren", "todo el bajo": where a source is named beside it, "all" is all of that. */
+const isAll = (hit: WishHit) =>
+  hit.senses.some((sense) => sense.subject === 'group' && sense.meaning === 'everything');
+
 function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
   const channels =
     /^(?:.*\b)?(?:ch(?:annels?)?|kan[aä]le?|lines?|inputs?|canal(?:es)?|voies?)\.?\s*#?\s*(\d[\d\s,+&/-]*)/i.exec(
@@ -92,7 +96,7 @@ function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] |
         work.tongue.people.has(item.tokens[hit.from]?.text ?? '')
       ),
   );
-  const target = targets.find((hit) => !isRest(hit)) ?? targets[0];
+  const target = targets.find((hit) => !isRest(hit) && !isAll(hit)) ?? targets[0];
   const pool = poolOf(work, mix, performer, self?.meaning ?? null, target !== undefined);
   if (self && !target) return ownTarget(work, mix, pool, self.meaning);
   if (performer && !target) return pool && pool.length > 0 ? keysOf(pool) : null;

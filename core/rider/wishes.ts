@@ -13,7 +13,7 @@ import { type Item, isTarget, type WishHit } from './wish-item.ts';
 import { itemsOf } from './wish-items.ts';
 import { singular, withNamesWhole } from './wish-names.ts';
 import { readSameAs } from './wish-same-as.ts';
-import { segmentsOf } from './wish-segments.ts';
+import { isRemark, segmentsOf } from './wish-segments.ts';
 import { targetOfItem } from './wish-target.ts';
 import { isOnlySometimes, type Turn, turnOf, unknownBeside } from './wish-turns.ts';
 import { shorten, type Work } from './work.ts';
@@ -38,7 +38,8 @@ function readWishText(
 ): void {
   let label: Amount | null = null;
   let only = false;
-  for (const segment of segmentsOf(work, text)) {
+  for (const [at, segment] of segmentsOf(work, text).entries()) {
+    if (at > 0 && isRemark(segment)) continue;
     const colon = /^([^:]{1,30}):\s*(.*)$/.exec(segment);
     const labelled = colon?.[1] ? amountAlone(work, colon[1]) : null;
     if (labelled) label = labelled;

@@ -298,13 +298,14 @@ export const wishMarks: WordTable<'same as' | 'open' | 'spacer'> = {
     pt: 'a definir, como sempre, na passagem de som, a confirmar, no soundcheck, a combinar, padrão, como da última vez, durante a passagem de som, a ver, a ver no soundcheck, a ver no local, a pedido, por definir, vemos no local, como quiserem, ainda não definido, a decidir, conforme necessário, logo se vê, a gosto, no ensaio de som, no check, a acertar, na hora',
   },
   spacer: {
-    trade: 'etc, and so on',
-    de: 'usw, etc',
-    fr: 'etc',
-    es: 'etcétera, etc',
-    it: 'ecc, eccetera',
-    nl: 'enz, enzovoort',
-    pt: 'etc',
+    trade:
+      'etc, and so on, nothing else, that s all, that s it, and that s it, and nothing else, nothing more',
+    de: 'usw, etc, sonst nichts, mehr nicht, das war s, das wars, das reicht, sonst nix, weiter nichts',
+    fr: 'etc, rien d autre, c est tout, et c est tout, rien de plus',
+    es: 'etcétera, etc, nada más, eso es todo, y nada más, y ya está',
+    it: 'ecc, eccetera, nient altro, e basta, basta così, tutto qui, e nient altro',
+    nl: 'enz, enzovoort, verder niets, meer niet, dat is alles, verder niks, meer hoeft niet',
+    pt: 'etc, mais nada, é tudo, só isso, e mais nada, e pronto',
   },
 };
 
