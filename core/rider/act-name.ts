@@ -9,7 +9,7 @@ import { titleOf } from './titles.ts';
 import { mixWords, nameWords, titleLexicon } from './vocabulary.ts';
 
 const labels =
-  /^(?:band|artist|artiste|act|group|groupe|gruppe|banda|artista|grupo|gruppo|name of (?:the )?(?:band|act)|künstler|projekt|project|band name|bandname|artiest)\s*[:：=]\s*(.+)$/i;
+  /^(?:band|artist|artiste|act|group|groupe|gruppe|banda|artista|grupo|gruppo|name of (?:the )?(?:band|act)|künstler|projekt|project|band name|bandname|artiest)\s*[:：=]\s*([^|]+)/i;
 const riderWords =
   /\b(?:technical|tech|audio|stage|monitor|sound)?\s*riders?\b|\btech(?:nical)? ?spec(?:s|ification)?\b|\btechrider\b|\bb[uü]hnenanweisung\b|\btechnikrider\b|\bfiche technique\b|\bscheda tecnica\b|\bt[eé]cnico\b|\bficha t[eé]cnica\b|\btechnische rider\b|\binput ?list\b|\bchannel ?list\b|\bkanalliste\b|\btechnische[rn]?\b|\bson\b|\bpatch ?list\b|\bversion\b|\bv\d+(?:\.\d+)?\b|\b(?:19|20)\d\d\b|\b\d{1,2}[./]\d{1,2}[./]?\d{0,4}\b|\bhospitality\b|\b(?:updated?|stand|date|datum|valid|rev(?:ision)?)\b.*$/gi;
 

@@ -1,4 +1,5 @@
 import { once } from './once.ts';
+import { spellingsOf } from './spellings.ts';
 import { type Spoken, type TaughtWord, taughtAt } from './taught-words.ts';
 import { fold, type Token, tokenize } from './text.ts';
 import { type Language, languages, type WordTable } from './words/table.ts';
@@ -22,6 +23,7 @@ export type Hit<Subject extends string, Meaning extends string> = {
 export type Lexicon<Subject extends string, Meaning extends string> = {
   /** Names of the tables. */
   subjects: ReadonlySet<string>;
+  tables: readonly WordTable<string>[];
   senses: ReadonlyMap<string, Sense<Subject, Meaning>[]>;
   /** Every single word that occurs in a phrase, for misspellings and compounds. */
   tokens: ReadonlySet<string>;
@@ -50,6 +52,7 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
   const skeletons = once(() => skeletonIndex(sourcesOf(known())));
   return {
     subjects: new Set(Object.keys(tables)),
+    tables: Object.values(tables),
     get senses() {
       return known().senses;
     },
@@ -71,32 +74,33 @@ export function lexicon<Tables extends Record<string, WordTable<string>>>(
 function wordsOf<Tables extends Record<string, WordTable<string>>>(tables: Tables) {
   type Subject = Extract<keyof Tables, string>;
   type Meaning = Extract<keyof Tables[keyof Tables], string>;
-  const senses = new Map<string, { subject: Subject; meaning: Meaning; languages: Set<Language> }[]>();
+  const senses = new Map<string, SenseInTheMaking<Subject, Meaning>[]>();
   const tokens = new Set<string>();
   const sourceTokens = new Set<string>();
-  for (const [subject, table] of Object.entries(tables) as [Subject, WordTable<string>][]) {
-    for (const [meaning, words] of Object.entries(table) as [Meaning, WordTable<string>[string]][]) {
-      for (const language of languages) {
-        for (const spelling of spellings(words[language] ?? '')) {
-          const parts = tokenize(spelling).filter((token) => token.kind !== 'mark' || token.text === '#');
-          const key = parts.map((token) => token.text).join('') || fold(spelling);
-          if (!key) continue;
-          for (const part of parts) {
-            if (part.kind !== 'word') continue;
-            tokens.add(part.text);
-            if (subject === 'source' && (language === 'trade' || language === 'en'))
-              sourceTokens.add(part.text);
-          }
-          const known = senses.get(key) ?? [];
-          const same = known.find((sense) => sense.subject === subject && sense.meaning === meaning);
-          if (same) same.languages.add(language);
-          else known.push({ subject, meaning, languages: new Set([language]) });
-          senses.set(key, known);
-        }
+  for (const [subject, table] of Object.entries(tables) as [Subject, WordTable<string>][])
+    for (const [meaning, words] of Object.entries(table) as [Meaning, WordTable<string>[string]][])
+      for (const { key, words: parts, language } of spellingsOf(words)) {
+        addSense(senses, key, { subject, meaning, languages: new Set([language]) });
+        for (const part of parts) tokens.add(part);
+        if (subject === 'source' && (language === 'trade' || language === 'en'))
+          for (const part of parts) sourceTokens.add(part);
       }
-    }
-  }
   return { senses, tokens, sourceTokens };
+}
+
+type SenseInTheMaking<S, M> = { subject: S; meaning: M; languages: Set<Language> };
+
+/** A meaning of one key in one language; one that the key has already only gets the language. */
+function addSense<S, M>(
+  senses: Map<string, SenseInTheMaking<S, M>[]>,
+  key: string,
+  added: SenseInTheMaking<S, M>,
+): void {
+  const known = senses.get(key);
+  const same = known?.find((sense) => sense.subject === added.subject && sense.meaning === added.meaning);
+  if (same) for (const language of added.languages) same.languages.add(language);
+  else if (known) known.push(added);
+  else senses.set(key, [added]);
 }
 
 /** The single words that are the whole name of a source. */
@@ -104,18 +108,6 @@ const sourcesOf = ({ senses, tokens }: Pick<Lexicon<string, string>, 'senses' | 
   [...senses].flatMap(([key, found]) =>
     tokens.has(key) && found.some(({ subject }) => subject === 'source') ? [key] : [],
   );
-
-/** The spellings of a list of words; German umlauts may also be written with an e. */
-function spellings(list: string): string[] {
-  return list
-    .split(/,\s*/)
-    .filter((spelling) => spelling !== '')
-    .flatMap((spelling) =>
-      /[äöü]/i.test(spelling)
-        ? [spelling, spelling.replace(/ä/g, 'ae').replace(/ö/g, 'oe').replace(/ü/g, 'ue')]
-        : [spelling],
-    );
-}
 
 /** Short words of another language are too easily something else: they count only in that language's riders. */
 const shortWord = 3;

@@ -16,7 +16,18 @@ import { ReadingThread } from './reading-thread.ts';
 let read: typeof readRider | null = null;
 
 export async function loadReader(): Promise<void> {
-  read ??= (await import('../../core/rider/read-rider.ts')).readRider;
+  if (read) return;
+  ({ readRider: read } = await import('../../core/rider/read-rider.ts'));
+  const { prepareWords } = await import('../../core/rider/prepare-words.ts');
+  inIdleTime(prepareWords());
+}
+
+/** Goes on whenever the page has nothing else to do, so that its own first reading is as quick as the later ones. */
+function inIdleTime(steps: Iterator<void>): void {
+  requestIdleCallback((idle) => {
+    while (idle.timeRemaining() > 0) if (steps.next().done) return;
+    inIdleTime(steps);
+  });
 }
 
 const mostKept = 64;
