@@ -94,7 +94,8 @@ export function readPickUpCell(
     : (pickUps[0] ?? (/\p{L}/u.test(cell) ? 'mic' : null));
   return {
     pickUp,
-    pickUpModel: isPlainPickUp(first, tongue) ? '' : first,
+    // Where something may stand in, also a plain word tells what was asked for first.
+    pickUpModel: choices.length === 1 && isPlainPickUp(first, tongue) ? '' : first,
     alternatives: choices.slice(1),
     phantom: phantomIn(first, tongue),
   };

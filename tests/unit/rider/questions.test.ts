@@ -108,6 +108,7 @@ test('what may stand in for a microphone is kept apart from the one that is aske
     '1 | Kick | dynamic kick mic or large condenser',
     '2 | Snare | snare clip A / snare clip B',
     '3 | Vox | mic',
+    '4 | Fiddle | condenser or dynamic',
   ]);
   const asked = reading.inputs.map(({ pickUpModel, alternatives, phantom }) => ({
     pickUpModel,
@@ -118,8 +119,9 @@ test('what may stand in for a microphone is kept apart from the one that is aske
     { pickUpModel: 'dynamic kick mic', alternatives: ['large condenser'], phantom: 'not said' },
     { pickUpModel: 'snare clip A', alternatives: ['snare clip B'], phantom: 'not said' },
     { pickUpModel: '', alternatives: [], phantom: 'not said' },
+    { pickUpModel: 'condenser', alternatives: ['dynamic'], phantom: 'needed' },
   ]);
-  expect(reading.inputs.map(({ notes }) => notes)).toEqual(['', '', '']);
+  expect(reading.inputs.map(({ notes }) => notes)).toEqual(['', '', '', '']);
 });
 
 test('a surdo is percussion, but the floor tom of a kit where the rider is Portuguese', () => {
