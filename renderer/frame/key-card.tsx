@@ -1,4 +1,3 @@
-import { Fragment } from 'react';
 import { type Binding, bindings } from '../keys/bindings.ts';
 import { Modal } from '../parts/modal.tsx';
 import { useHere } from '../state/here.tsx';
@@ -11,7 +10,7 @@ export function KeyCard() {
   const close = () => look({ open: 'nothing' });
   const ofMoment = bindings.filter((binding) => binding.where === view.moment);
   return (
-    <Modal title={words.keyCard.title} onClose={close}>
+    <Modal title={words.keyCard.title} onClose={close} isWide>
       <div className="modal-head">
         <h2>{words.keyCard.title}</h2>
         <button type="button" onClick={close}>
@@ -37,14 +36,14 @@ function KeyList({ title, list }: { title: string; list: readonly Binding[] }) {
       <h3>{title}</h3>
       <dl>
         {list.map(({ id, keys }) => (
-          <Fragment key={id}>
+          <div key={id}>
             <dt>
               {keys.map((key) => (
                 <kbd key={key}>{key === '+' ? key : key.replaceAll('+', ' ')}</kbd>
               ))}
             </dt>
             <dd>{words.keyTexts[id]}</dd>
-          </Fragment>
+          </div>
         ))}
       </dl>
     </section>

@@ -6,7 +6,7 @@ import type { Id } from '../../core/show/rig.ts';
 import type { Purpose, Severity } from '../../core/show/words.ts';
 import { markBefore } from '../parts/copy-mark.tsx';
 import { levelText } from '../parts/format.ts';
-import { busText, deviceNames, deviceText, outputText } from '../parts/names.ts';
+import { busText, deviceKindText, deviceNames, deviceText, outputText } from '../parts/names.ts';
 import { SeverityMark, worstOf } from '../parts/severity-mark.tsx';
 import type { FindingPlaces } from '../state/finding-places.ts';
 import { words } from '../wording/words.ts';
@@ -31,7 +31,7 @@ export const ColumnHead = memo(function ColumnHead({ sheet, column, index, isLis
         {place + 1} {worst && <SeverityMark severity={worst} />}
       </span>
       <strong className="mix-head-who">{who}</strong>
-      <span className="cut">{deviceNames(sheet, planned) ?? deviceText(mix)}</span>
+      <span className="cut">{deviceNames(sheet, planned) ?? deviceKindText(mix)}</span>
       <span className="cut">{words.mixes.bus(busText(sheet, planned))}</span>
       <span className="cut">{outputText(sheet, planned) ?? words.mixes.noOutput}</span>
     </div>

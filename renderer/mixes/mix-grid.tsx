@@ -38,6 +38,7 @@ type Props = {
   hidden: ReadonlySet<Id>;
   follows: boolean;
   onDetails: () => void;
+  onFindings: () => void;
   onFilter: () => void;
 } & Pick<Here, 'look' | 'change' | 'tell'>;
 
@@ -46,7 +47,20 @@ type Props = {
  * shows, so that what else changes in the window, such as that an edit is on the disk, does not draw it again.
  */
 export const MixGrid = memo(function MixGrid(props: Props) {
-  const { open, table, sourceId, mixId, hidden, follows, look, change, tell, onDetails, onFilter } = props;
+  const {
+    open,
+    table,
+    sourceId,
+    mixId,
+    hidden,
+    follows,
+    look,
+    change,
+    tell,
+    onDetails,
+    onFindings,
+    onFilter,
+  } = props;
   const ref = useRef<HTMLDivElement>(null);
   const cells = useRef<HTMLDivElement>(null);
   const { rows, columns } = table;
@@ -148,7 +162,7 @@ export const MixGrid = memo(function MixGrid(props: Props) {
     'next copy': () => change(actions.chooseNextCopy()),
     'path of source': () => look({ ...chosen, path: 'source' }),
     'path of mix': () => look({ ...chosen, path: 'mix' }),
-    findings: () => look({ side: 'findings' }),
+    findings: onFindings,
     filter: onFilter,
     follow: () => look({ ...chosen, follows: !follows }),
     'hide sources': () => hide('sources'),

@@ -3,10 +3,13 @@ import { words } from '../wording/words.ts';
 import type { MixTable } from './mix-table.ts';
 import './mix-tools.css';
 
-type Props = { all: MixTable; shown: MixTable; onTable: () => void };
+type Props = { all: MixTable; shown: MixTable; findingCount: number; onTable: () => void };
 
-/** What of the table is looked at: a filter, the sources of the chosen mix alone, and what was hidden. */
-export function MixTools({ all, shown, onTable }: Props) {
+/**
+ * What of the table is looked at: a filter, the sources of the chosen mix alone, and what was hidden; and the way to
+ * the panel beside it where that is closed.
+ */
+export function MixTools({ all, shown, findingCount, onTable }: Props) {
   const { view, look } = useHere();
   const text = words.mixes;
   const chosen = all.columns.find(({ mix }) => mix.id === view.mixId);
@@ -47,6 +50,16 @@ export function MixTools({ all, shown, onTable }: Props) {
           ? ''
           : text.shownOf(shown.rows.length, all.rows.length, shown.columns.length, all.columns.length)}
       </output>
+      {view.side === 'closed' && (
+        <>
+          <button type="button" className="plain" onClick={() => look({ side: 'findings' })}>
+            {text.findings} {findingCount}
+          </button>
+          <button type="button" className="plain" onClick={() => look({ side: 'details' })}>
+            {text.details}
+          </button>
+        </>
+      )}
     </div>
   );
 }

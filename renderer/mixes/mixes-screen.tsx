@@ -30,7 +30,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
   const { view, look, change, tell } = useHere();
   const place = useRef<HTMLDivElement>(null);
   const all = useMemo(() => mixTable(open), [open]);
-  const { filter, hidden, follows, mixId, sourceId } = view;
+  const { filter, hidden, follows, mixId, sourceId, side } = view;
   const heardIn = follows ? mixId : null;
   const table = useMemo(
     () => filteredTable(all, { text: filter, hidden, heardIn }),
@@ -47,14 +47,19 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
     // The panel is drawn with the next frame.
     requestAnimationFrame(() => focusOn('.details-part :is(select, input)'));
   }, [look, focusOn]);
+  const toFindings = useCallback(
+    () => look({ side: side === 'findings' ? 'closed' : 'findings' }),
+    [look, side],
+  );
+  const hasPanel = view.path === null && side !== 'closed';
   const isNothing = table.rows.length === 0 || table.columns.length === 0;
   return (
-    <div className={view.path ? 'mixes is-path' : 'mixes'} ref={place}>
+    <div className={hasPanel ? 'mixes' : 'mixes is-alone'} ref={place}>
       {view.path ? (
         <PathScreen open={open} />
       ) : (
         <div className="mixes-table">
-          <MixTools all={all} shown={table} onTable={toTable} />
+          <MixTools all={all} shown={table} findingCount={open.derived.findings.length} onTable={toTable} />
           {isNothing ? (
             <EmptyScreen
               what={words.mixes.noMatch}
@@ -76,6 +81,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
               change={change}
               tell={tell}
               onDetails={toDetails}
+              onFindings={toFindings}
               onFilter={toFilter}
             />
           )}
@@ -83,7 +89,7 @@ function MixesOfAct({ open }: { open: ActOnScreen }) {
         </div>
       )}
       {isRestoring && <RestoreDialog open={open} onClose={() => setRestoring(false)} />}
-      {!view.path && <SidePanel open={open} table={table} onBack={toTable} />}
+      {hasPanel && <SidePanel open={open} table={table} onBack={toTable} />}
     </div>
   );
 }

@@ -49,6 +49,18 @@ export function SidePanel({ open, table, onBack }: Props) {
         >
           {text.details}
         </button>
+        <button
+          type="button"
+          className="side-panel-close"
+          aria-label={text.closePanel}
+          title={text.closePanel}
+          onClick={() => {
+            look({ side: 'closed' });
+            onBack();
+          }}
+        >
+          ×
+        </button>
       </div>
       <div className="side-panel-body">
         {view.side === 'details' ? (

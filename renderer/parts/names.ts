@@ -22,9 +22,13 @@ export function whoHears(sheet: ActSheet, mix: Mix): string {
 
 export function deviceText(mix: Mix): string {
   if (mix.deviceKind === null) return words.deviceUnknown;
-  const kind = words.deviceKind[mix.deviceKind];
-  const times = mix.deviceCount > 1 ? `${mix.deviceCount} × ` : '';
-  return `${times}${kind}${mix.format === 'stereo' ? ' stereo' : ''}`;
+  return `${deviceKindText(mix)}${mix.format === 'stereo' ? ' stereo' : ''}`;
+}
+
+/** Without its format, where two buses beside it say that it is stereo. */
+export function deviceKindText({ deviceKind, deviceCount }: Mix): string {
+  if (deviceKind === null) return words.deviceUnknown;
+  return `${deviceCount > 1 ? `${deviceCount} × ` : ''}${words.deviceKind[deviceKind]}`;
 }
 
 /** Buses of a mix: "7" or "7/8"; null without one. */
@@ -32,9 +36,16 @@ export function busText(sheet: ActSheet, planned: PlannedMix | undefined): strin
   return joined(planned?.busIds.map((id) => sheet.buses.find((bus) => bus.id === id)?.number));
 }
 
-/** Outputs of a mix by their names: "Out 3" or "Out 3/Out 4"; null without one. */
+/** Outputs of a mix by their names: "Out 3", "Out 3/4" or "Out 3/Desk 1"; null without one. */
 export function outputText(sheet: ActSheet, planned: PlannedMix | undefined): string | null {
-  return joined(planned?.outputIds.map((id) => sheet.outputs.find((output) => output.id === id)?.name));
+  const names = planned?.outputIds.map((id) => sheet.outputs.find((output) => output.id === id)?.name);
+  return joined(names?.map((name, place) => (place === 0 ? name : withoutStartOf(names[0], name))));
+}
+
+/** What a name says more than another whose words it begins with: the 4 of "Out 4" behind "Out 3". */
+function withoutStartOf(first: string | undefined, name: string | undefined): string | undefined {
+  const start = name?.slice(0, name.lastIndexOf(' ') + 1) ?? '';
+  return start !== '' && first?.startsWith(start) ? name?.slice(start.length) : name;
 }
 
 export function deviceNames(sheet: ActSheet, planned: PlannedMix | undefined): string | null {

@@ -5,28 +5,26 @@ import { words } from '../wording/words.ts';
 
 type FieldName = keyof typeof words.rig.fields;
 
-const deskFields: readonly FieldName[] = [
-  'name',
-  'deskName',
-  'channelCount',
-  'headroomDb',
-  'targetLevelDbfs',
-  'gainMinDb',
-  'gainMaxDb',
-  'trimMinDb',
-  'trimMaxDb',
+/** What belongs together stands in a row of its own, least beside most. */
+const rows: readonly (readonly FieldName[])[] = [
+  ['name', 'deskName', 'channelCount', 'targetLevelDbfs'],
+  ['gainMinDb', 'gainMaxDb', 'trimMinDb', 'trimMaxDb'],
+  ['headroomDb', 'lotsDb', 'someDb', 'littleDb'],
+  ['stageWidthM', 'stageDepthM', 'airTemperatureC'],
 ];
-const levelFields: readonly FieldName[] = ['lotsDb', 'someDb', 'littleDb'];
-const stageFields: readonly FieldName[] = ['stageWidthM', 'stageDepthM', 'airTemperatureC'];
 
 /** The desk, its rules of level, and the stage it stands at. */
 export function DeskFields({ rig }: { rig: Rig }) {
   return (
-    <div className="rig-fields">
-      {[deskFields, levelFields, stageFields].flat().map((name) => (
-        <DeskField key={name} rig={rig} name={name} />
+    <>
+      {rows.map((names) => (
+        <div key={names[0]} className="rig-fields">
+          {names.map((name) => (
+            <DeskField key={name} rig={rig} name={name} />
+          ))}
+        </div>
       ))}
-    </div>
+    </>
   );
 }
 

@@ -23,8 +23,8 @@ export type View = {
   sourceId: Id | null;
   /** The act of the archive that is open on Recall. */
   pastActId: Id | null;
-  /** Beside the mixes: what is wrong with the act, or what is known of the chosen source and mix. */
-  side: 'findings' | 'details';
+  /** Beside the mixes: what is wrong with the act, what is known of the chosen source and mix, or nothing. */
+  side: 'findings' | 'details' | 'closed';
   /** The output whose path is drawn. */
   outputId: Id | null;
   /** The drawing of the way from performer to device instead of the table, of what is chosen. */

@@ -28,7 +28,7 @@ export const englishKeys = {
   cellFilter: 'Filter the table; Escape shows all of it again',
   cellFollow: 'Only what the chosen mix hears; it follows who is chosen',
   cellHide: 'Hide the chosen sources, the chosen mixes; show all again',
-  cellFindings: 'Findings of the act',
+  cellFindings: 'Findings beside the table, or the table alone',
   stageWalk:
     'From thing to thing; at a chosen one they move it by 10 cm, with Shift by 1 m, with Ctrl they go on',
   stageChoose: 'Choose one more; only this one, then its numbers; all',

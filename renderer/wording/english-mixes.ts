@@ -46,6 +46,7 @@ export const englishMixes = {
   toAdvance: 'Go to Advance',
   findings: 'Findings',
   details: 'Details',
+  closePanel: 'Close: the table alone',
   moreFindings: (n: number) => `Show ${n} more`,
   noFindings: 'Nothing wrong was found in this act.',
   chooseCell: 'Choose a cell of the table.',

@@ -164,6 +164,17 @@ describe('the table of the mixes', () => {
     await foldbook.type('/', 'no such thing');
     await foldbook.page.getByRole('button', { name: 'Show everything' }).click();
     expect(await mixes.sources()).toEqual(all);
+
+    // The table alone, and the panel beside it again.
+    const panel = foldbook.page.getByRole('complementary', { name: 'Findings' });
+    await mixes.choose('Guitar', 'Elin');
+    await foldbook.press('f');
+    expect(await panel.count()).toBe(0);
+    await foldbook.page.getByRole('button', { name: /^Findings \d/ }).click();
+    expect(await panel.count()).toBe(1);
+    await panel.getByRole('button', { name: 'Close: the table alone' }).click();
+    expect(await panel.count()).toBe(0);
+    expect(await foldbook.focused()).toMatch(/^Mixes of/);
   });
 
   test('the mouse chooses a range by drawing over it, a row or a column at its head', async () => {

@@ -26,15 +26,15 @@ export type PathColumn = keyof typeof pathColumns;
 
 /** How much of the width a column takes: names of sources are long, those of sockets short. */
 export const columnShares: Record<PathColumn, number> = {
-  player: 1,
+  player: 0.95,
   source: 1.25,
-  socket: 0.8,
+  socket: 0.9,
   copy: 1.25,
   mix: 1.05,
   cue: 0.95,
   output: 0.9,
   device: 1.05,
-  listener: 0.9,
+  listener: 0.85,
 };
 
 export type PlacedNode = PathNode & {

@@ -23,10 +23,12 @@ import {
 import './path-screen.css';
 
 const leastColumnWidth = 100;
-const gap = 36;
-const nodeHeight = 42;
-const step = 50;
+const gap = 30;
 const top = 6;
+/** Where columns are narrow a name has two lines. */
+const narrowWidth = 118;
+const nodeSizes = { wide: { height: 42, step: 50 }, narrow: { height: 55, step: 62 } };
+type NodeSize = (typeof nodeSizes)['wide'];
 
 type Choice = { id: Id; name: string };
 
@@ -126,7 +128,9 @@ function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
     sizes.observe(sheet);
     return () => sizes.disconnect();
   }, []);
-  const columns = columnPlaces(paths.columns, width);
+  const unit = columnUnit(paths.columns, width);
+  const size = nodeSizes[unit < narrowWidth ? 'narrow' : 'wide'];
+  const columns = columnPlaces(paths.columns, unit);
   const drawnWidth = [...columns.values()].reduce((sum, column) => sum + column.width, 0);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard.
@@ -138,10 +142,13 @@ function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
           </li>
         ))}
       </ol>
-      <div className="path-drawing" style={{ height: paths.height * step + top, width: drawnWidth }}>
-        <PathLines open={open} paths={paths} columns={columns} />
+      <div
+        className={size === nodeSizes.narrow ? 'path-drawing is-narrow' : 'path-drawing'}
+        style={{ height: paths.height * size.step + top, width: drawnWidth }}
+      >
+        <PathLines open={open} paths={paths} columns={columns} size={size} />
         {paths.nodes.map((node) => (
-          <PathStation key={node.key} open={open} node={node} columns={columns} />
+          <PathStation key={node.key} open={open} node={node} columns={columns} size={size} />
         ))}
       </div>
     </section>
@@ -150,10 +157,13 @@ function PathSheet({ open, paths }: { open: ActOnScreen; paths: PlacedPaths }) {
 
 type ColumnPlaces = ReadonlyMap<PathColumn, { left: number; width: number }>;
 
-/** Shares the width out among the columns, but never makes one too narrow to read. */
-function columnPlaces(names: readonly PathColumn[], width: number): ColumnPlaces {
+/** What a share of the width is, but never so little that a column cannot be read. */
+function columnUnit(names: readonly PathColumn[], width: number): number {
   const shares = names.reduce((sum, name) => sum + columnShares[name], 0);
-  const unit = Math.max(leastColumnWidth, width / Math.max(shares, 1));
+  return Math.max(leastColumnWidth, width / Math.max(shares, 1));
+}
+
+function columnPlaces(names: readonly PathColumn[], unit: number): ColumnPlaces {
   let left = 0;
   return new Map(
     names.map((name) => {
@@ -164,16 +174,18 @@ function columnPlaces(names: readonly PathColumn[], width: number): ColumnPlaces
   );
 }
 
-const middle = (node: PlacedNode) => top + node.y * step + nodeHeight / 2;
+const middle = (node: PlacedNode, { height, step }: NodeSize) => top + node.y * step + height / 2;
 
 function PathLines({
   open,
   paths,
   columns,
+  size,
 }: {
   open: ActOnScreen;
   paths: PlacedPaths;
   columns: ColumnPlaces;
+  size: NodeSize;
 }) {
   const byKey = new Map(paths.nodes.map((node) => [node.key, node]));
   const arriving = Map.groupBy(paths.links, (link) => link.to);
@@ -183,8 +195,8 @@ function PathLines({
         const [start, end] = [byKey.get(from), byKey.get(to)];
         const [startColumn, endColumn] = [start && columns.get(start.column), end && columns.get(end.column)];
         if (!start || !end || !startColumn || !endColumn) return null;
-        const [x1, y1] = [startColumn.left + startColumn.width - gap, middle(start)];
-        const [x2, y2] = [endColumn.left, middle(end)];
+        const [x1, y1] = [startColumn.left + startColumn.width - gap, middle(start, size)];
+        const [x2, y2] = [endColumn.left, middle(end, size)];
         const bend = (x1 + x2) / 2;
         const worst = worstOf(findings.flatMap((place) => open.derived.findings[place] ?? []));
         // Where many lines arrive at one place, their levels are written where they leave.
@@ -211,10 +223,12 @@ function PathStation({
   open,
   node,
   columns,
+  size,
 }: {
   open: ActOnScreen;
   node: PlacedNode;
   columns: ColumnPlaces;
+  size: NodeSize;
 }) {
   const { look } = useHere();
   const column = columns.get(node.column) ?? { left: 0, width: leastColumnWidth };
@@ -227,19 +241,19 @@ function PathStation({
       className={worst ? `path-node is-${worst.replace(' ', '-')}` : 'path-node'}
       style={{
         left: column.left,
-        top: top + node.y * step,
+        top: top + node.y * size.step,
         width: column.width - gap,
-        height: nodeHeight,
+        height: size.height,
       }}
       title={[node.name, node.detail, ...findings.map((finding) => finding.cause)].filter(Boolean).join('\n')}
       onClick={() => look({ ...to, side: 'details' })}
     >
       <span className="path-node-name">
         {node.purpose && <CopyMark purpose={node.purpose} />}
-        {worst && <SeverityMark severity={worst} />}
-        <strong className="cut">{node.name}</strong>
+        <strong>{node.name}</strong>
       </span>
       <span className="path-node-detail cut">{detailOf(open, node)}</span>
+      {worst && <SeverityMark severity={worst} />}
     </button>
   );
 }
