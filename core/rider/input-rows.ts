@@ -12,7 +12,7 @@ import {
 } from './details.ts';
 import { type MatrixCell, note } from './draft.ts';
 import { groupStems, namesDevice, openGroup, pushInput } from './found-input.ts';
-import { type Block, cellsByRole, headCells } from './headers.ts';
+import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { splitNameAndDetails } from './name-and-details.ts';
@@ -52,7 +52,7 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     name,
     numbers,
     detail: tidy(
-      `${get('side')} ${get('format')} ${stereoRemark(walk, name, [get('notes'), get('pick-up')])}`,
+      `${widthOf(get('side'))} ${widthOf(get('format'))} ${stereoRemark(walk, name, [get('notes'), get('pick-up')])}`,
     ),
     group: groupOf(walk, block, get('group')),
     performerText: tidy(get('performer')),
@@ -61,6 +61,12 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     doubt,
   });
   return true;
+}
+
+/** "M" and "S", "1" and "2" in a column for mono and stereo. */
+function widthOf(text: string): string {
+  const cell = tidy(text);
+  return /^(?:s|st|2|x2|2x)$/i.test(cell) ? 'stereo' : /^(?:m|1)$/i.test(cell) ? '' : cell;
 }
 
 /** "10 Gtr SL" in the column of the numbers or of the names, where a page's columns ran together. */
@@ -247,7 +253,6 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
     return true;
   }
   if (aside && (numbers.length === 0 || !walk.runs.has(walk.at))) return false;
-  if (numbers.length === 0 && standsOverTable(walk)) return false;
   const named = rest.findIndex(
     (text) => readSourceName(text, tongue).stem !== null && !isAllIn(pickUpWords, text, tongue),
   );
@@ -277,16 +282,6 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   });
   return true;
 }
-
-/** Lines between the title of a sheet and the head of its table. */
-const mostOverTable = 8;
-
-/** "The Band | rap and live machines" above the head of a table tells what it is, not a line. */
-const standsOverTable = (walk: Walk) =>
-  walk.blocks.length === 0 &&
-  walk.lines
-    .slice(walk.at + 1, walk.at + mostOverTable)
-    .some((line) => line.cells.length > 2 && headCells(line, walk.tongue) !== null);
 
 /** An unnumbered row counts as an input where another cell tells a microphone, a stand or a place. */
 function hasDetail(rest: readonly string[], named: number, walk: Walk): boolean {

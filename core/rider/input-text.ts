@@ -34,10 +34,11 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (numbered && !counts)
     return takeNumberedText(walk, line, numbered.numbers, numbered.rest, numbered.marked, inRun);
   if (isAside(section)) return false;
-  if (takeInlineList(walk, line)) return true;
   const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text);
   const text = bullet?.[1] ?? line.text;
-  if (bullet && section === 'inputs' && takeSeveral(walk, line, text)) return true;
+  const mayHoldSeveral = bullet !== null || /^[^:]{2,40}:\s/.test(text);
+  if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text)) return true;
+  if (takeInlineList(walk, line)) return true;
   const split = splitNameAndDetails(text, walk);
   const name = readSourceName(split.name, tongue);
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
@@ -127,6 +128,9 @@ function opensGroup(walk: Walk, text: string, name: SourceName): boolean {
   if (name.stem === null || !groupStems.has(name.stem) || name.unknown.length > 0 || name.besides.length > 0)
     return false;
   if (name.sides.size > 0 || name.ordinal !== null || name.parts.size > 0 || name.pickUps.size > 0)
+    return false;
+  // "Güira (one mic)" is a line itself.
+  if (/\(.+\)/.test(text) && readDetails([text.slice(text.indexOf('('))], walk.tongue).pickUp !== null)
     return false;
   if (walk.section === 'mixes') return false;
   const colon = /[:：]\s*$/.test(text);

@@ -14,9 +14,9 @@ export function settleKindsInContext(work: Work): void {
   settleSurdos(work);
   settleToms(work);
   settleBass(work);
+  settleRappers(work);
   settleVocals(work);
   settleGuitars(work);
-  settleRappers(work);
   settleTalk(work);
 }
 
@@ -215,7 +215,7 @@ const isForAnyone = (input: WorkInput) =>
 /** A cast or a choir of so many has no one lead. */
 const mostSingers = 6;
 /** So many who all wear their microphones play parts. */
-const leastCast = 4;
+const leastCast = 2;
 
 function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
   const isCast = vocals.every((input) => input.name.stem === null || isWorn(input));

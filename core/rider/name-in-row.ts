@@ -1,4 +1,4 @@
-import { factsOfKind } from '../show/source-kinds.ts';
+import { factsOfKind, type SourceGroup } from '../show/source-kinds.ts';
 import type { FoundInput } from './draft.ts';
 import { heardWord, lookUp } from './lexicon.ts';
 import { groupOfStem, readSourceName, type SourceName } from './source-name.ts';
@@ -120,9 +120,25 @@ function isSinger(name: SourceName, found: FoundInput, work: Work): boolean {
   if (['spare line', 'talkback', 'effect return', 'choir', 'playback'].includes(name.stem)) return false;
   const words = name.tokens.filter((token) => token.kind === 'word');
   if (words.length > 0 && words.every((word) => work.tongue.people.has(word.text))) return true;
+  // "Drums" under "VOCALS": where the voice stands. A line that is plugged in is none.
+  const isPlace = name.tokens.length <= 3 && name.unknown.length === 0 && name.sides.size === 0;
+  if (isPlace && found.details.pickUp !== 'di' && placesOfVoices.has(groupOfStem(name.stem))) return true;
   const isNamed = words.some((word) => work.tongue.names.has(word.text));
   return (isNamed || name.unknown.length > 0) && found.details.notes.some((it) => voiceIn(it, work) !== null);
 }
+
+/** What a singer may play besides. */
+const placesOfVoices: ReadonlySet<SourceGroup> = new Set<SourceGroup>([
+  'drums',
+  'percussion',
+  'bass',
+  'guitars',
+  'keys',
+  'brass',
+  'woodwind',
+  'strings',
+  'folk',
+]);
 
 const asVoice = (name: SourceName): SourceName => ({
   ...name,

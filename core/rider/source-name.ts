@@ -445,6 +445,8 @@ const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind;
   { stem: 'bass', pickUp: 'di', kind: 'bass di' },
   { stem: 'bass', pickUp: 'line', kind: 'bass di', certainty: 0.9 },
   { stem: 'bass', part: 'amp', kind: 'bass amp' },
+  // Taken off the amplifier by a DI.
+  { stem: 'bass amp', pickUp: 'di', kind: 'bass di', certainty: 0.75 },
   { stem: 'bass', pickUp: 'mic', kind: 'bass amp' },
   { stem: 'guitar', part: 'acoustic', kind: 'acoustic guitar' },
   { stem: 'guitar', part: 'electric', kind: 'electric guitar' },

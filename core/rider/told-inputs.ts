@@ -50,55 +50,96 @@ const another =
  * The sources that a sentence or a line tells, with the microphones and DIs it gives them. Empty where it tells
  * none. `before` are sources of earlier sentences: a microphone told for one of them makes no new line.
  */
-export function sourcesToldIn(text: string, before: Told[], walk: Walk): Told[] {
-  const told: Told[] = [];
-  let performer = '';
-  const pieces = piecesOf(withDigits(text, walk.tongue), walk.tongue).map((piece) => ({
-    piece,
-    facts: factsOf(piece, walk),
-  }));
-  pieces.forEach(({ piece, facts }, at) => {
-    const last = told.at(-1);
-    if (facts === 'denied') return;
-    if (facts.name !== '') performer = facts.name;
-    const { stem } = facts;
-    if (stem === null) {
-      if (facts.picksUp) pickUp(piece, facts, told, walk);
-      else if (last) last.details.push(piece.text);
-      return;
-    }
-    const opens = piece.joint === '(' || piece.joint === ':';
-    const parts = opens ? pieces.slice(at).filter((it) => isPart(it, piece, last)).length : 0;
-    const known = facts.picksUp ? waiting(stem, [...before, ...told]) : null;
-    if (known) {
-      known.isPickedUp = true;
-      known.details.push(piece.text);
-      known.count = Math.max(known.count, facts.count);
-      // "She sings": the microphone for the voice names the line better.
-      if (sings.test(known.name)) known.name = facts.phrase;
-      return;
-    }
-    // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
-    if (last && ((piece.joint === '(' && parts < 2) || isMoreSmallThings(last, facts))) {
-      last.details.push(piece.text);
-      return;
-    }
-    // "Drums (kick, ...": the word before the bracket was for all of them.
-    if (last && parts > 0 && groups.has(last.stem)) told.pop();
-    told.push({
-      name: facts.phrase,
-      stem,
-      count: facts.count,
-      performer,
-      details: facts.rest === '' ? [] : [facts.rest],
-      isPickedUp: facts.picksUp,
-      depth: piece.depth,
-    });
+export function sourcesToldIn(text: string, before: readonly Told[], walk: Walk): Told[] {
+  const pieces = piecesOf(withDigits(text, walk.tongue), walk.tongue);
+  const read = pieces.map((piece): Read => ({ piece, facts: factsOf(piece, walk) }));
+  const telling: Telling = { told: [], before, performer: '', list: null, walk };
+  read.forEach((it, at) => {
+    const { piece, facts } = it;
+    if (piece.joint === ':' && piece.depth === 0) openList(telling);
+    if (facts === 'denied' || inAll.test(withoutLead(piece.text))) return;
+    if (facts.name !== '') telling.performer = facts.name;
+    if (facts.stem === null) tellMore(telling, piece, facts);
+    else tellSource(telling, piece, { ...facts, stem: facts.stem }, read.slice(at));
   });
-  return told;
+  return telling.told;
 }
 
+/** "So that is two vocal microphones in all": a sum of what was told. */
+const inAll =
+  /^(?:in all|all in all|altogether|in total|insgesamt|zusammen|en tout|au total|en total|in tutto|in totale|in totaal|no total|ao todo)(?!\p{L})/iu;
+
 type Read = { piece: Piece; facts: Facts | 'denied' };
+
+/** What was told so far. `list` is the source before a colon: what stands behind it is a list of that source. */
+type Telling = {
+  told: Told[];
+  before: readonly Told[];
+  performer: string;
+  list: { source: Told; name: string; isUsed: boolean } | null;
+  walk: Walk;
+};
+
+function openList(telling: Telling): void {
+  const source = telling.told.at(-1);
+  telling.list = source && telling.told.length === 1 ? { source, name: source.name, isUsed: false } : null;
+}
+
+/** A piece without a source: a microphone, one more of a list ("Vocals: Ada, Bo"), or a word on the last one. */
+function tellMore(telling: Telling, piece: Piece, facts: Facts): void {
+  const { told, list } = telling;
+  if (facts.picksUp) pickUp(telling, piece, facts);
+  else if (list && facts.name !== '' && piece.depth === 0) {
+    const name = `${list.name} ${facts.name}`;
+    if (!list.isUsed) Object.assign(list.source, { name, performer: facts.name });
+    else told.push({ ...list.source, name, performer: facts.name, count: 1, details: [], isPickedUp: false });
+    list.isUsed = true;
+  } else told.at(-1)?.details.push(piece.text);
+}
+
+function tellSource(
+  telling: Telling,
+  piece: Piece,
+  facts: Facts & { stem: Stem },
+  rest: readonly Read[],
+): void {
+  const { told, before, performer, list } = telling;
+  const last = told.at(-1);
+  const opens = piece.joint === '(' || piece.joint === ':';
+  const parts = opens ? rest.filter((it) => isPart(it, piece, last)).length : 0;
+  const known = facts.picksUp ? waiting(facts.stem, [...before, ...told]) : null;
+  if (known) {
+    giveMicrophone(known, piece, facts);
+    // "She sings": the microphone for the voice names the line better.
+    if (sings.test(known.name)) known.name = facts.phrase;
+    return;
+  }
+  // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
+  const isSame =
+    (piece.joint === '(' && parts < 2) || (piece.joint === ':' && facts.stem === list?.source.stem);
+  if (last && (isSame || isMoreSmallThings(last, facts))) {
+    last.details.push(piece.text);
+    last.isPickedUp ||= facts.picksUp;
+    return;
+  }
+  // "Drums (kick, ...": the word before the bracket was for all of them.
+  if (last && parts > 0 && groups.has(last.stem)) told.pop();
+  told.push({
+    name: facts.phrase,
+    stem: facts.stem,
+    count: facts.count,
+    performer,
+    details: facts.rest === '' ? [] : [facts.rest],
+    isPickedUp: facts.picksUp,
+    depth: piece.depth,
+  });
+}
+
+function giveMicrophone(source: Told, piece: Piece, facts: Facts): void {
+  source.isPickedUp = true;
+  source.details.push(piece.text);
+  source.count = Math.max(source.count, facts.count);
+}
 
 /** True for a part of the group that was told before this piece: in the same bracket, behind the same colon. */
 const isPart = ({ piece, facts }: Read, first: Piece, heading: Told | undefined) =>
@@ -127,23 +168,30 @@ function waiting(stem: Stem, told: readonly Told[]): Told | null {
 }
 
 /** A microphone or DI that names no source: for the one that waits, or one more for the last. */
-function pickUp(piece: Piece, facts: Facts, told: Told[], walk: Walk): void {
+function pickUp({ told, list, walk }: Telling, piece: Piece, facts: Facts): void {
   const last = told.at(-1);
   if (!last) return;
-  const isDi = readSourceName(piece.text, walk.tongue).pickUps.has('di');
   const open = told.filter((it) => !it.isPickedUp);
-  const first = open.find((it) => (groupOfStem(it.stem) === 'vocals') !== isDi) ?? open[0];
-  const wanted = piece.depth > last.depth ? (last.isPickedUp ? null : last) : first;
-  if (wanted) {
-    wanted.isPickedUp = true;
-    wanted.details.push(piece.text);
-    wanted.count = Math.max(wanted.count, facts.count);
+  // "A cajon, a djembe and toys: three microphones": one for each.
+  if (facts.count > 1 && open.length >= facts.count && piece.depth === 0) {
+    for (const source of open.slice(-facts.count)) giveMicrophone(source, piece, { ...facts, count: 1 });
     return;
   }
-  if ((piece.joint === 'more' || another.test(piece.text)) && piece.depth === 0)
+  const isDi = readSourceName(piece.text, walk.tongue).pickUps.has('di');
+  const first = open.find((it) => (groupOfStem(it.stem) === 'vocals') !== isDi) ?? open[0];
+  const wanted = piece.depth > last.depth ? (last.isPickedUp ? null : last) : first;
+  if (wanted) giveMicrophone(wanted, piece, facts);
+  else if (piece.depth === 0 && (piece.joint === 'more' || another.test(piece.text)))
     told.push({
       ...last,
       name: `${last.name}, ${withoutLead(piece.text)}`,
+      count: facts.count,
+      details: [piece.text],
+    });
+  else if (piece.depth === 0 && list && facts.hasArticle)
+    told.push({
+      ...list.source,
+      name: `${list.name}, ${withoutLead(piece.text)}`,
       count: facts.count,
       details: [piece.text],
     });
@@ -175,7 +223,7 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
   return {
     phrase,
     stem,
-    name: leadingName(text, stem, walk),
+    name: picksUp ? '' : leadingName(text, stem, walk),
     rest: tidy(text.replace(phrase, ' ')),
     count: countIn(text, walk),
     picksUp,
@@ -185,7 +233,9 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
 
 const notNeeded =
   /not needed|no need|not necessary|nicht nötig|nicht gebraucht|brauchen wir nicht|brauchts? nicht|pas besoin|pas nécessaire|no hace falta|no es necesario|non serve|non servono|non occorre|niet nodig|não precisa|não é preciso|não é necessári/iu;
-const microphone = /(?:^|\s|\p{L})(?:mi[ck]s?|mi[ck]ro\p{L}*)(?=$|[^\p{L}])/iu;
+/** Clips are microphones here, no films. */
+const onlyClips = /^\d?\s?(?:\p{L}+ )?clips?$/iu;
+const microphone = /(?:^|\s|\p{L})(?:mi[ck]s?|mi[ck]ro\p{L}*|clips?|dis|di[ -]?box\p{L}*)(?=$|[^\p{L}])/iu;
 const stand = /stativ\p{L}*|statie[fv]\p{L}*|\bstands?\b|\bpieds?\b|\baste\b|\btrip[oó]?des?\b|pedesta/iu;
 const voice = /vo[cz]al|gesang|stimme|chant|voix|\bvo[zc]e?s?\b|\bvoci\b|zang|vocais/iu;
 const sings =
@@ -194,6 +244,7 @@ const sings =
 /** The source that a piece is about, where its words say so clearly, or null. */
 function stemIn(text: string, picksUp: boolean, walk: Walk): Stem | null {
   const { stem, certainty } = readSourceName(text, walk.tongue);
+  if (stem === 'playback' && onlyClips.test(text)) return null;
   // A misspelt word counts where it is long enough to be no other.
   const isClear = certainty >= 0.8 || (certainty > 0.7 && phraseOf(text, stem, walk).length >= 7);
   if (stem !== null && isClear && (!vague.has(stem) || picksUp)) return stem;
@@ -244,6 +295,7 @@ function countIn(text: string, { tongue }: Walk): number {
   const value = Number(tokens[at]?.text);
   if (!(value >= 2 && value <= 8)) return 1;
   const isKnown = (from: number) =>
+    microphone.test(tokens[from]?.text ?? '') ||
     [nameWords, pickUpWords, standWords].some((words) =>
       findHits(words, tokens.slice(from, from + 3), tongue.spoken, tongue.names).some(
         (hit) => hit.from === 0,

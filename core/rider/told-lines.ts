@@ -1,8 +1,9 @@
 import { readDetails } from './details.ts';
 import { type Found, placeOf } from './draft.ts';
-import { pushInput } from './found-input.ts';
+import { namesDevice, pushInput } from './found-input.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
+import { pieceFacts } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
 import { tokenize } from './text.ts';
 import { sourcesToldIn, type Told } from './told-inputs.ts';
@@ -11,8 +12,11 @@ import type { Walk } from './walk-state.ts';
 
 /** "Cello (DI), piano in stereo and second voice": a line of a list that holds several sources. */
 export function takeSeveral(walk: Walk, line: Line, text: string): boolean {
+  if (namesDevice(text, walk)) return false;
   const told = sourcesToldIn(text, [], walk);
-  if (told.length < 2) return false;
+  // "Keys (Zia): two DIs" is two lines; "Keys (2 DI)" is read as any line of a list.
+  const isTwo = (told[0]?.count ?? 1) > 1 && /:\s/.test(text);
+  if (told.length < 2 && !isTwo) return false;
   pushTold(walk, line, told);
   return true;
 }
@@ -47,9 +51,13 @@ export function settleTold(walk: Walk): void {
 }
 
 /** A sentence with a microphone, with several sources, or that says who plays what; none about what is brought. */
-function isLikely(text: string, sources: readonly Told[], { tongue }: Walk): boolean {
+function isLikely(text: string, sources: readonly Told[], walk: Walk): boolean {
+  const { tongue } = walk;
   if (sources.length === 0) return false;
-  if (sources.some((it) => it.isPickedUp)) return true;
+  const pickedUp = sources.filter((it) => it.isPickedUp).length;
+  // "Dario: lots of piano, Livia's voice" is a wish that nobody understood.
+  if (pieceFacts(text, walk).amounts > pickedUp) return false;
+  if (pickedUp > 0) return true;
   const tokens = tokenize(text);
   if (findHits(ownershipWords, tokens, tongue.spoken, tongue.names).length > 0) return false;
   return (
@@ -76,8 +84,8 @@ function pushTold(walk: Walk, line: Line, told: readonly Told[]): void {
       walk,
       { ...line, part: line.part * mostTold + part },
       {
-        name: count > 1 && !/^\d/.test(source.name) ? `${count}x ${source.name}` : source.name,
-        detail: isStereo && sides.size === 0 ? 'stereo' : '',
+        name: source.name,
+        detail: isStereo && sides.size === 0 ? 'stereo' : count > 1 ? `${count}x` : '',
         headingStem: source.stem,
         performerText: source.performer,
         details: readDetails(source.details, walk.tongue),

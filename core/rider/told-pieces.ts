@@ -38,7 +38,7 @@ function jointsOf(spoken: Tongue['spoken']): RegExp {
 
 /** "L y R", "left and right": two sides of one thing. */
 const joinsSides =
-  /^\s*(?:\p{L}|right|left|rechts|links|droite|gauche|derecha|izquierda|destra|sinistra|direita|esquerda)(?!\p{L})/iu;
+  /^\s*(?:[lrgdei]|right|left|rechts|links|droite|gauche|derecha|izquierda|destra|sinistra|direita|esquerda)\s*(?:$|[,;.:()])/iu;
 
 const weights: Record<Piece['joint'], number> = { '': 0, ',': 1, ')': 1, and: 2, more: 3, ':': 4, '(': 5 };
 

@@ -1,6 +1,7 @@
 import { actNameIn, isRiderTitle } from './act-name.ts';
 import { cellAmount } from './amounts.ts';
 import { asideOf, asideSigns } from './asides.ts';
+import { countsWritten } from './counted-lines.ts';
 import { type Found, note, placeOf } from './draft.ts';
 import type { Grid } from './grid.ts';
 import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
@@ -10,10 +11,11 @@ import { legendIn } from './legend.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
+import { sideBySide, takeManyNumbered } from './many-in-line.ts';
 import { settleMixColumns } from './mix-columns.ts';
 import { leadingLabel } from './mix-pieces.ts';
 import { isMixRow, takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
-import { numberedText } from './numbers.ts';
+import { channelNumbers, numberedText } from './numbers.ts';
 import { numbersInFront } from './numbers-behind.ts';
 import { takeProse } from './prose.ts';
 import { takeSendsTable } from './sends-table.ts';
@@ -40,7 +42,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
   };
   grid.sheets.forEach((sheet, index) => {
     const { lines: broken, nextRow } = linesOfSheet(grid, index, mostLines);
-    const lines = numbersInFront(joinWrapped(broken, tongue));
+    const lines = countsWritten(numbersInFront(joinWrapped(broken, tongue)), tongue);
     const walk: Walk = {
       tongue,
       found,
@@ -106,7 +108,7 @@ function takeLine(walk: Walk): number {
     return 1;
   }
   if (takeQuoted(walk, line)) return 1;
-  const tableLines = takeSendsTable(walk, line);
+  const tableLines = goesOnNumbers(walk, line) ? 0 : takeSendsTable(walk, line);
   if (tableLines > 0) return tableLines;
   if (legendIn(line.text, walk.tongue.spoken)) {
     note(walk.found, line.at, 'understood', 'What the signs of the amounts mean.');
@@ -115,11 +117,41 @@ function takeLine(walk: Walk): number {
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
   if (takeTitle(walk, line)) return 1;
+  if (standsOverTable(walk, line)) {
+    note(walk.found, line.at, 'set aside', 'It stands over a table and has no number: taken for a title.');
+    return 1;
+  }
   if (line.cells.length > 1 && takeRow(walk, line)) return 1;
   if (takeText(walk, line)) return 1;
   takeProse(walk, line);
   return 1;
 }
+
+/** The number of the line follows on from the input right above it: nothing else opens there. */
+function goesOnNumbers(walk: Walk, line: Line): boolean {
+  const above = walk.found.inputs.at(-1);
+  const last = above?.numbers.at(-1);
+  if (!above || last === undefined || above.list !== walk.list || above.at.sheet !== line.at.sheet)
+    return false;
+  return line.at.row - above.at.row <= 2 && channelNumbers(line.cells[0]?.text ?? '')[0] === last + 1;
+}
+
+/** Lines between the title of a sheet and the head of its table. */
+const mostOverTable = 8;
+
+/** "The Band | rap and live machines" above the head of a table tells what it is, not a line. */
+const standsOverTable = (walk: Walk, line: Line) =>
+  line.cells.length > 1 &&
+  line.cells.length <= 3 &&
+  !line.loose &&
+  walk.blocks.length === 0 &&
+  walk.section !== 'mixes' &&
+  !line.cells.some(
+    (cell) => channelNumbers(cell.text).length > 0 || leadingLabel(cell.text, walk) !== null,
+  ) &&
+  walk.lines
+    .slice(walk.at + 1, walk.at + mostOverTable)
+    .some((below) => below.cells.length > 2 && headCells(below, walk.tongue) !== null);
 
 /** "Giulia ha scritto:" and the lines marked with ">" below it: an older mail, once the newer one told its lines. */
 function takeQuoted(walk: Walk, line: Line): boolean {
@@ -311,7 +343,8 @@ function takeRow(walk: Walk, line: Line): boolean {
     takePerformerText(walk, line, line.cells.map((cell) => cell.text).join(' - '))
   )
     return true;
-  return takeLooseInputRow(walk, line, aside);
+  const rows = sideBySide(walk, line).map((row) => takeLooseInputRow(walk, row, aside));
+  return rows.includes(true);
 }
 
 /** One run of text. */
@@ -328,6 +361,7 @@ function takeText(walk: Walk, line: Line): boolean {
     note(found, line.at, 'set aside', asideReasons[told as Aside]);
     return true;
   }
+  if (section !== 'mixes' && takeManyNumbered(walk, line)) return true;
   if (takeMixText(walk, line)) return true;
   if (takeInputText(walk, line)) return true;
   if (section === 'line-up' && takePerformerText(walk, line, line.text)) return true;

@@ -43,7 +43,8 @@ function joinLines(line: Line, next: Line): Line {
   return { ...line, cells: [{ column, text }], text, more: [...(line.more ?? []), next.at] };
 }
 
-const opensItem = /^\s*(?:[-•*·–>▪●]\s|\(?\d{1,3}\s*[.):/+=-]|\d{1,3}\s|\p{Lu}[^:]{0,40}:\s)/u;
+const opensItem =
+  /^\s*(?:[-•*·–>▪●]\s|(?:ch|channel|canale?|kanal|kanaal|voie|tranche|line|input)\.?\s?\d|\(?\d{1,3}\s*[.):/+=-]|\d{1,3}\s|\p{Lu}[^:]{0,40}:\s)/u;
 
 /** `last` is the line right above `next`, which ended where the text was broken. */
 function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number, tongue: Tongue): boolean {
@@ -66,7 +67,8 @@ const hanging =
 
 /** The line ends with a word that wants another: "and", "with", an open bracket, or an amount of nothing yet. */
 function endsOpen(text: string, tongue: Tongue): boolean {
-  if (hanging.test(text)) return true;
+  // "DI" in capitals is a box, no word that wants another.
+  if (hanging.test(text) && !/\bDI$/.test(text)) return true;
   const piece = text.split(/[,;:]/).at(-1) ?? '';
   const tokens = tokenize(piece);
   const hits = findHits(wishWords, tokens, tongue.spoken, tongue.names);

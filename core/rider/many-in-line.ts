@@ -1,0 +1,94 @@
+import { readDetails } from './details.ts';
+import { pushInput } from './found-input.ts';
+import type { Cell, Line } from './lines.ts';
+import { saysNothing } from './lines.ts';
+import { splitNameAndDetails } from './name-and-details.ts';
+import { channelNumbers } from './numbers.ts';
+import { readSourceName } from './source-name.ts';
+import { tidy } from './text.ts';
+import type { Walk } from './walk-state.ts';
+
+/** Fewer numbered items than these in one run of text are no list. */
+const leastItems = 3;
+
+const itemStart =
+  /(?<before>^|[\s,;|/])(?<word>(?:ch(?:annel)?|kanal|canale?|kanaal|voie|tranche|in(?:put)?)\.?\s*#?\s*)?(?<numbers>\d{1,2}(?:\s?[+/&-]\s?\d{1,2})?)\s*(?<mark>[).:=]|-(?=\s))?\s*(?=\p{L})/giu;
+
+type Item = { numbers: number[]; text: string };
+
+/** "1) cassa 2) rullante 3) charleston", "ch1 kick, ch2 snare, ...": several numbered lines in one run of text. */
+export function takeManyNumbered(walk: Walk, line: Line): boolean {
+  if (line.cells.length !== 1) return false;
+  const items = numberedItems(line.text);
+  if (items.length < leastItems) return false;
+  const pieces = items.map(({ numbers, text }) => ({ numbers, split: splitNameAndDetails(text, walk) }));
+  const named = pieces.filter(({ split }) => readSourceName(split.name, walk.tongue).stem !== null);
+  if (named.length * 3 < items.length * 2) return false;
+  pieces.forEach(({ numbers, split }, part) => {
+    if (saysNothing(split.name)) return;
+    pushInput(
+      walk,
+      { ...line, part: line.part * mostInLine + part },
+      {
+        name: split.name,
+        numbers,
+        detail: split.beside,
+        details: readDetails(split.details, walk.tongue),
+        performerText: split.performer,
+      },
+    );
+  });
+  return true;
+}
+
+const mostInLine = 100;
+
+/** The items of a text whose numbers go on from one to the next, each set off by a mark, a word or a comma. */
+function numberedItems(text: string): Item[] {
+  const items: (Item & { from: number; start: number })[] = [];
+  for (const found of text.matchAll(itemStart)) {
+    const { before = '', word, numbers: written = '', mark } = found.groups ?? {};
+    const isSetOff =
+      Boolean(word || mark) ||
+      before !== ' ' ||
+      found.index === 0 ||
+      /[,;]\s*$/.test(text.slice(0, found.index + 1));
+    const numbers = channelNumbers(written);
+    const next = (items.at(-1)?.numbers.at(-1) ?? 0) + 1;
+    const [first] = numbers;
+    if (!isSetOff || first === undefined || (items.length > 0 && first !== next)) continue;
+    items.push({ numbers, text: '', from: found.index, start: found.index + found[0].length });
+  }
+  return items.map(({ numbers, start }, at) => ({
+    numbers,
+    text: tidy(text.slice(start, items[at + 1]?.from ?? text.length).replace(/[\s,;|/]+$/, '')),
+  }));
+}
+
+/** "1 | Kick | 9 | Bass DI": two lists side by side without headings, as lines of their own; else the line alone. */
+export function sideBySide(walk: Walk, line: Line): Line[] {
+  if (line.cells.length < 4) return [line];
+  const around = [walk.lines[walk.at - 1], walk.lines[walk.at + 1]];
+  const starts = line.cells.flatMap((cell, at) => {
+    const number = bareNumber(cell);
+    const name = line.cells[at + 1];
+    if (number === null || !name || !/\p{L}{2}/u.test(name.text)) return [];
+    const isRun = around.some((other, step) => {
+      const beside = other?.cells.find((it) => it.column === cell.column);
+      return beside !== undefined && bareNumber(beside) === number + (step === 0 ? -1 : 1);
+    });
+    return isRun ? [at] : [];
+  });
+  if (starts.length < 2 || starts[0] !== 0) return [line];
+  return starts.map((start, part) => {
+    const cells = line.cells.slice(start, starts[part + 1] ?? line.cells.length);
+    return {
+      ...line,
+      part: line.part * mostInLine + part,
+      cells,
+      text: cells.map(({ text }) => text).join(' | '),
+    };
+  });
+}
+
+const bareNumber = ({ text }: Cell) => (/^\d{1,3}[.):]?$/.test(text) ? Number.parseInt(text, 10) : null);
