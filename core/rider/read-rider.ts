@@ -13,6 +13,7 @@ import { namesIn, settlePerformers } from './performers.ts';
 import { askPuzzles } from './puzzles.ts';
 import { Asker } from './questions.ts';
 import type { Answers, Reading } from './reading.ts';
+import { notesOf } from './side-matters.ts';
 import type { Tongue } from './source-name.ts';
 import { spokenWith, type TaughtWord } from './taught-words.ts';
 import { spokenLanguages } from './vocabulary.ts';
@@ -55,6 +56,7 @@ export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly 
     inputs: work.inputs.map((input) => input.read),
     performers: work.performers,
     mixes: work.mixes,
+    notes: notesOf(grid, found),
     lines: accountForLines(grid, work),
     questions: work.asker.ranked(),
   };

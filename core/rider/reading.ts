@@ -12,6 +12,8 @@ export type Reading = {
   inputs: ReadInput[];
   performers: ReadPerformer[];
   mixes: ReadMix[];
+  /** What the rider asks for besides sound, in its order. */
+  notes: ReadNote[];
   /** One entry for every line of the grid that is not blank, in order. */
   lines: ReadLine[];
   /** Ordered by what they block, the most urgent first. */
@@ -79,6 +81,13 @@ export type ReadWish = {
     | { of: 'mix'; mixKey: string };
   amount: Amount | null;
   levelDb: number | null;
+};
+
+/** A line for somebody else than the monitor desk, kept as it is written. */
+export type ReadNote = {
+  about: 'power' | 'risers' | 'stage' | 'talkback' | 'wireless';
+  text: string;
+  at: LineRef;
 };
 
 /** `understood`: read as written. `guessed`: read with doubt, a look is enough. `question`: open, see `questions`.

@@ -19,6 +19,7 @@ import { channelNumbers, numberedText } from './numbers.ts';
 import { numbersInFront } from './numbers-behind.ts';
 import { takeProse } from './prose.ts';
 import { takeSendsTable } from './sends-table.ts';
+import { takeSideMatter } from './side-matters.ts';
 import type { Tongue } from './source-name.ts';
 import { fold, tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
@@ -108,6 +109,7 @@ function takeLine(walk: Walk): number {
     return 1;
   }
   if (takeQuoted(walk, line)) return 1;
+  if (takeSideMatter(walk.found, line)) return 1;
   const tableLines = goesOnNumbers(walk, line) ? 0 : takeSendsTable(walk, line);
   if (tableLines > 0) return tableLines;
   if (legendIn(line.text, walk.tongue.spoken)) {

@@ -1,6 +1,8 @@
+import type { ReadNote } from '../../core/rider/reading.ts';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
 import { words } from '../wording/words.ts';
+import { lineKey } from './links.ts';
 import { MixesTable } from './mixes-table.tsx';
 import { PerformersTable } from './performers-table.tsx';
 import { SourcesTable } from './sources-table.tsx';
@@ -12,6 +14,9 @@ type Props = {
   markedMixes?: ReadonlySet<string>;
   /** Sources whose kind is only a guess. */
   guessed?: ReadonlySet<string>;
+  /** What the rider asks for besides sound. */
+  notes?: readonly ReadNote[];
+  onNote?: (note: ReadNote) => void;
   onPoint?: (row: { sourceId: string } | { mixId: string } | null) => void;
   onChoose?: (row: { sourceId: string } | { mixId: string }) => void;
 };
@@ -20,7 +25,7 @@ const none: ReadonlySet<string> = new Set();
 
 /** What the act is taken to be: its sources, mixes and wishes, as tables that are put right by hand. */
 export function ActTables({ open, markedSources = none, markedMixes = none, ...rest }: Props) {
-  const { guessed = none, onPoint, onChoose } = rest;
+  const { guessed = none, notes = [], onNote, onPoint, onChoose } = rest;
   const { look } = useHere();
   const { sheet } = open;
   const text = words.advance;
@@ -59,6 +64,22 @@ export function ActTables({ open, markedSources = none, markedMixes = none, ...r
         {text.performers} <span className="quiet">{sheet.performers.length}</span>
       </h2>
       <PerformersTable sheet={sheet} />
+      {notes.length > 0 && (
+        <>
+          <h2>
+            {text.riderNotes} <span className="quiet">{notes.length}</span>
+          </h2>
+          <ul className="rider-notes" aria-label={text.riderNotes}>
+            {notes.map((note) => (
+              <li key={lineKey(note.at)}>
+                <button type="button" className="plain" onClick={() => onNote?.(note)}>
+                  <strong>{text.noteAbout[note.about]}</strong> {note.text}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

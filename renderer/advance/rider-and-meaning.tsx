@@ -107,6 +107,8 @@ export function RiderAndMeaning({ open, rider }: { open: ActOnScreen; rider: Rid
         markedSources={links.sourcesOf(linked.inputs)}
         markedMixes={links.mixesOf(linked.mixes)}
         guessed={links.guessedSources}
+        notes={reading.notes}
+        onNote={({ at }) => choose({ of: 'line', at })}
         onPoint={(row) => setPointed(pointOf(row))}
         onChoose={(row) => choose(pointOf(row))}
       />

@@ -54,6 +54,7 @@ export const readingWith = (parts: Partial<Reading>): Reading => ({
   inputs: [],
   performers: [],
   mixes: [],
+  notes: [],
   lines: [],
   questions: [],
   ...parts,

@@ -222,3 +222,35 @@ describe('two of a band with one first name', () => {
     expect(wished).toEqual({ of: 'inputs', inputKeys: reading.inputs.slice(3).map(({ key }) => key) });
   });
 });
+
+describe('what a rider asks for besides sound', () => {
+  const notesOf = (...rows: string[]) =>
+    readRider({
+      name: 'r',
+      form: 'text',
+      sheets: [{ name: '', rows: ['Input list', '1 Kick', '2 Vox', '', ...rows].map((row) => [row]) }],
+    });
+
+  test.each([
+    ['Power: 2 x 16 A stage left, one at the drum riser.', 'power'],
+    ['Strom: 3x Schuko 16A', 'power'],
+    ['We need a riser 2x2 m, 40 cm high for the drums.', 'risers'],
+    ['Drum riser 3x2m', 'risers'],
+    ['Podest 2m x 1m für die Keys', 'risers'],
+    ['Please give us a talkback from the monitor desk to the band.', 'talkback'],
+  ])('"%s" is a note about %s, no source and no mix', (row, about) => {
+    const reading = notesOf(row);
+    expect(reading.notes).toEqual([{ about, text: row, at: { sheet: 0, row: 4 } }]);
+    expect(reading.inputs).toHaveLength(2);
+    expect(reading.mixes).toEqual([]);
+  });
+
+  test.each(['3 Kick on the riser, mic', '3 Talkback mic MD', 'Mix 1 Mara: lots of talkback, please'])(
+    'but "%s" is read',
+    (row) => {
+      const reading = notesOf(row);
+      expect(reading.notes).toEqual([]);
+      expect(reading.inputs.length + reading.mixes.length).toBe(3);
+    },
+  );
+});
