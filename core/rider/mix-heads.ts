@@ -13,7 +13,7 @@ const mostWords = 12;
 /** The text with what stands before its colon told plainly, see `plainHead`. */
 export function withPlainHead(text: string, walk: Walk): string {
   const [, head = '', between = '', tail = ''] =
-    /^([^:([]{3,70}?)(\s*:\s+|\s+[-–—]\s+)(\S.*)$/su.exec(text) ?? [];
+    /^([^:]{3,90}?)(\s*:\s+|\s+[-–—]\s+)(\S.*)$/su.exec(text) ?? [];
   return head === '' ? text : plainHead(head, walk) + between + tail;
 }
 
@@ -23,6 +23,18 @@ export function withPlainHead(text: string, walk: Walk): string {
  */
 export function plainHead(head: string, walk: Walk): string {
   if (head.split(' ').length > mostWords) return head;
+  const [, outside = '', inside = '', ...behind] = /^([^()]+)\(([^()]+)\)(.*)$/su.exec(head) ?? [];
+  if (inside !== '') {
+    // What is in brackets tells the device or the place, or else belongs to the name as it stands.
+    if (
+      behind.join('').trim() !== '' ||
+      !(isDevice(inside, walk) || isAllIn(positionWords, inside, walk.tongue))
+    )
+      return head;
+    const plain = plainHead(outside.trim(), walk);
+    return plain.endsWith(')') ? `${plain.slice(0, -1)}, ${inside})` : `${plain} (${inside})`;
+  }
+  if (/[()[\]]/.test(head)) return head;
   const told = { listener: '', device: '', place: '' };
   const add = (what: keyof typeof told, text: string) => {
     told[what] = told[what] === '' ? text : `${told[what]}, ${text}`;
@@ -30,12 +42,12 @@ export function plainHead(head: string, walk: Walk): string {
   const fragments = fragmentsOf(head, walk);
   for (const { text, joint, article } of fragments) {
     if (isOneMix.test(text)) continue;
-    if (isDevice(text, walk)) add('device', text);
+    const split = splitAtDevice(text, walk);
+    if (!split && isDevice(text, walk)) add('device', text);
     else if (isAllIn(positionWords, text, walk.tongue)) add('place', text);
     else if (joint === 'for' && told.device !== '' && !isListenerFor(text, article, walk)) continue;
     else if (told.listener !== '') return head;
     else {
-      const split = splitAtDevice(text, walk);
       if (split) add('device', split.device);
       told.listener = split ? split.listener : text;
     }
@@ -104,7 +116,7 @@ function isListenerFor(text: string, article: boolean, walk: Walk): boolean {
 }
 
 /** "Wedge Ada", "Ada's wedge": a device and whose it is, side by side. */
-function splitAtDevice(text: string, walk: Walk): { listener: string; device: string } | null {
+export function splitAtDevice(text: string, walk: Walk): { listener: string; device: string } | null {
   const tokens = tokenize(text);
   const hit = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
     (it) => it.certainty === 1 && it.senses[0]?.subject === 'device',
@@ -114,6 +126,8 @@ function splitAtDevice(text: string, walk: Walk): { listener: string; device: st
   if (start === undefined || end === undefined) return null;
   const before = bare(text.slice(0, start).replace(/['’]s?\s*$/, ''));
   const behind = bare(text.slice(end));
+  const isPlace = (it: string) => isAllIn(positionWords, it, walk.tongue) || isDevice(it, walk);
+  if (isPlace(before) || isPlace(behind.split(' ')[0] ?? '')) return null;
   if (namesListener(behind, walk) && (before === '' || /^\d+\s*x?$|^\p{L}+$/iu.test(before)))
     return { listener: behind, device: tidy(text.slice(0, end)) };
   if (namesListener(before, walk) && (behind === '' || isDevice(behind, walk)))
@@ -132,9 +146,13 @@ export const listenerOf = (text: string) =>
       ),
   );
 
-/** A performer's name, a player's role or a word for one of the band. */
+const between = /\s*(?:,|&|\+|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L}))\s*/iu;
+
+/** Performers' names, players' roles or words for one of the band. */
 export function namesListener(text: string, walk: Walk): boolean {
   const plain = listenerOf(text);
+  const parts = plain.split(between).filter((part) => part !== '');
+  if (parts.length > 1 && parts.length < 6) return parts.every((part) => namesListener(part, walk));
   if (plain === '' || plain.split(' ').length > 4) return false;
   if (speaksOfUs(`${plain} `)) return false;
   if (tokenize(plain).some((token) => walk.tongue.names.has(token.text))) return true;

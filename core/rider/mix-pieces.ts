@@ -129,12 +129,12 @@ function withoutSharing(text: string, walk: Walk): string {
 
 /** Words between the words of a device that say nothing of it. */
 const isFiller = (word: string) =>
-  /^(?:please|pls|thanks|bitte|danke|svp|merci|favor|gracias|prego|grazie|aub|graag|obrigad[oa]|an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
+  /^(?:both|all|each|beiden?|alle|deux|tous|ambos|ambas|todos|entrambi|tutti|allebei|please|pls|thanks|bitte|danke|svp|merci|favor|gracias|prego|grazie|aub|graag|obrigad[oa]|an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
     word,
   );
 
 /** Nothing but words for devices, as "drum fill": no wish for drums. */
-function isWhollyDevice(text: string, walk: Walk): boolean {
+export function isWhollyDevice(text: string, walk: Walk): boolean {
   const plain = withDigits(text, walk.tongue).replace(/^(?:an?|eine?n?|une?|uno|una|um|uma|een)\s+/i, '');
   return isDevice(plain, walk) && isAllIn(mixWords, plain.replace(/\b\d\s*x?\s*/g, ''), walk.tongue);
 }
@@ -308,6 +308,10 @@ const join = (before: string, more: string) => (before === '' ? more : `${before
 
 type Piece = { text: string; bracketed: boolean; afterColon: boolean };
 
+/** "Ada / wedge / own voice loud": slashes between all pieces, where there is no colon. */
+const withSlashes = (text: string) =>
+  !text.includes(':') && (text.match(/\s\/\s/g)?.length ?? 0) > 1 ? text.replace(/\s\/\s/g, ' | ') : text;
+
 /** "Ada: horns: loud; keys: quiet": behind the listener's colon the others stand between a source and its amount. */
 function keepLaterColons(text: string, walk: Walk): string {
   let seen = 0;
@@ -329,7 +333,7 @@ const lateColon = '\u2236';
 function splitPieces(text: string, walk: Walk): Piece[] {
   const pieces: Piece[] = [];
   let afterColon = false;
-  for (const part of keepLaterColons(text, walk).split(
+  for (const part of keepLaterColons(withSlashes(text), walk).split(
     /(\([^)]*\)|\[[^\]]*\])|(\s*[:：]\s+|\s*[:：]$|\s+[-–—→]+\s+|\s*=>?\s*|\s*\|\s*|\s+\/\/\s+)/,
   )) {
     if (part === undefined || part === '') continue;

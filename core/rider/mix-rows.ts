@@ -5,6 +5,7 @@ import { takeCountedDevices } from './general-devices.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
+import { addLine, takeContinued } from './mix-continued.ts';
 import { withPlainHead } from './mix-heads.ts';
 import {
   isConditional,
@@ -20,14 +21,14 @@ import {
   speaksOfWishes,
   wishesThing,
 } from './mix-pieces.ts';
-import { channelNumbers, type NumberedText, numberedText } from './numbers.ts';
+import { channelNumbers, letterNumber, type NumberedText, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
 import { mixWords, positionWords, wishWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
 
-function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: string }): void {
+export function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: string }): void {
   const { roleText, ...mix } = told;
   if (roleText && mix.listenerText)
     walk.found.performers.push({ at: line.at, name: mix.listenerText, role: roleText, place: '' });
@@ -172,7 +173,7 @@ export function takeLooseMixRow(walk: Walk, line: Line): boolean {
   return true;
 }
 
-function labelOf(
+export function labelOf(
   walk: Walk,
   label: MixLabel | null,
   numbers: readonly number[],
@@ -249,8 +250,6 @@ function letteredText(text: string): NumberedText | null {
   return letter === '' ? null : { numbers: [letterNumber(letter)], rest, marked: true };
 }
 
-const letterNumber = (letter: string) => letter.toLowerCase().charCodeAt(0) - 96;
-
 function takeListedMix(walk: Walk, line: Line): boolean {
   const bare = line.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
   const lettered = letteredText(bare);
@@ -259,7 +258,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   const text = withPlainHead(told, walk);
   if (text.split(' ').length > 40 && !/:/.test(text)) return false;
   if (!lettered && numbered !== null && told === bare) return false;
-  if (takeCountedDevices(walk, line, text)) return true;
+  if (takeCountedDevices(walk, line, text) || (!numbered && takeContinued(walk, line, text))) return true;
   if (speaksOfUs(text) || isConditional(text) || wishesThing(text, walk)) return false;
   const headed = deviceHead(text, walk);
   if (headed) {
@@ -273,8 +272,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
     if (!above) return false;
     above.wishTexts.push(...pieces.wishTexts);
     above.deviceText = [above.deviceText, pieces.deviceText].filter((it) => it !== '').join(', ');
-    above.extra = [...(above.extra ?? []), line.at];
-    note(walk.found, line.at, 'understood', '');
+    addLine(walk, above, line);
     return true;
   }
   if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;

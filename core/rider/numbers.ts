@@ -60,3 +60,6 @@ export function numberedText(text: string): NumberedText | null {
   const closed = /^[^(]*\d\s*\)/.test(text) && !/^[^\d]*\(/.test(text);
   return { numbers, rest: rest.trim(), marked: Boolean(mark || word) || closed };
 }
+
+/** "a" is the first. */
+export const letterNumber = (letter: string): number => letter.toLowerCase().charCodeAt(0) - 96;

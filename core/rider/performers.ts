@@ -264,14 +264,19 @@ export function ownInputs(work: Work, performerName: string): WorkInput[] {
   const performer = work.performers.find((it) => it.name === performerName);
   if (!performer) return [];
   const stems = stemsOfPerformer(work, performer);
-  return work.inputs.filter(
-    (input) =>
-      input.read.performer === null &&
-      stems.some((stem) => {
-        if (stem === 'vocal' || stem === 'lead vocal') return input.read.kind === 'lead vocal';
-        if (stem === 'backing vocal') return input.read.kind === 'backing vocal';
-        return stem === input.read.kind || groupOfStem(stem) === factsOfKind(input.read.kind).group;
-      }),
+  const played = playedBy(work, stems);
+  const free = played.filter((input) => input.read.performer === null);
+  // "Drummer" listens, and the drums are named after who plays them.
+  return free.length > 0 || performer.role !== '' ? free : played;
+}
+
+function playedBy(work: Work, stems: readonly Stem[]): WorkInput[] {
+  return work.inputs.filter((input) =>
+    stems.some((stem) => {
+      if (stem === 'vocal' || stem === 'lead vocal') return input.read.kind === 'lead vocal';
+      if (stem === 'backing vocal') return input.read.kind === 'backing vocal';
+      return stem === input.read.kind || groupOfStem(stem) === factsOfKind(input.read.kind).group;
+    }),
   );
 }
 

@@ -4,7 +4,14 @@ import { once } from './once.ts';
 import { fold, tokenize } from './text.ts';
 import { amounts, hedges } from './words/amounts.ts';
 import { counts } from './words/counts.ts';
-import { deviceWords, elsewhereWords, formatWords, mixLabels, sameDeviceWords } from './words/devices.ts';
+import {
+  deviceWords,
+  elsewhereWords,
+  formatWords,
+  linkWords,
+  mixLabels,
+  sameDeviceWords,
+} from './words/devices.ts';
 import { headerWords } from './words/headers.ts';
 import { joints, sharing } from './words/mix-heads.ts';
 import { alternatives, ownership } from './words/ownership.ts';
@@ -37,6 +44,7 @@ export const mixWords = lexicon({
   same: sameDeviceWords,
   device: deviceWords,
   format: formatWords,
+  link: linkWords,
   owner: ownership,
   position: positions,
 });

@@ -118,3 +118,25 @@ export const sameDeviceWords: WordTable<'same device'> = {
     pt: 'mesmo sistema, o mesmo sistema, mesmo equipamento, o mesmo equipamento, igual de equipamento',
   },
 };
+
+/** How the device is fed; it says that a device is meant and no more. */
+export const linkWords: WordTable<'wired' | 'wireless'> = {
+  wired: {
+    trade: 'wired, cabled, hardwired, hard wired, on a cable',
+    de: 'kabelgebunden, verkabelt, mit kabel, per kabel, am kabel',
+    fr: 'filaire, filaires, en filaire, câblé',
+    es: 'por cable, cableado, cableados, con cable',
+    it: 'cablato, cablata, cablati, via cavo, col cavo, a filo',
+    nl: 'bedraad, bedrade, met kabel, aan een kabel',
+    pt: 'com fio, por cabo, cabeado, de fio',
+  },
+  wireless: {
+    trade: 'wireless, radio, rf',
+    de: 'funk, drahtlos, per funk',
+    fr: 'hf, sans fil',
+    es: 'inalámbrico, inalámbricos, inalámbrica, sin cable, sin hilos',
+    it: 'via radio, wireless, senza fili, radio',
+    nl: 'draadloos, draadloze, zender',
+    pt: 'sem fio, sem fios',
+  },
+};
