@@ -64,7 +64,8 @@ export function takePerformerText(walk: Walk, line: Line, text: string): boolean
   const [, left, right] = split;
   const leftStem = readSourceName(left, walk.tongue).stem;
   const rightStem = readSourceName(right, walk.tongue).stem;
-  if (looksLikeName(left, walk) && leftStem === null && rightStem !== null) {
+  const isName = leftStem === null || (walk.section === 'line-up' && isNearlyAWord(left, walk));
+  if (looksLikeName(left, walk) && isName && rightStem !== null) {
     pushPerformer(walk, line, left, right.replace(/\(\s*$|\)\s*$/g, ''), '');
     return true;
   }
@@ -78,6 +79,10 @@ export function takePerformerText(walk: Walk, line: Line, text: string): boolean
   }
   return false;
 }
+
+/** In a line-up "Tomas" is a person, no misspelt tom. */
+const isNearlyAWord = (text: string, { tongue }: Walk) =>
+  /^\p{Lu}\p{Ll}+$/u.test(tidy(text)) && readSourceName(text, tongue).certainty < 1;
 
 /** Every "Name (role)" of a sentence. */
 export function performersInBrackets(text: string, walk: Walk): { name: string; role: string }[] {
