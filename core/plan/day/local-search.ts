@@ -26,7 +26,7 @@ export function improvePatch(
     const change = board.exchange(...move);
     if (change === null) continue;
     if (change > 0 && next() >= Math.exp(-change / warmth)) {
-      board.exchange(...move);
+      board.takeBack(...move);
       continue;
     }
     cost += change;

@@ -81,7 +81,7 @@ function actsPlayed(layer: Layer): number {
  * A slot to which a single is locked is unlike the rest of its group, and so is its neighbour in the pair: both
  * become groups of their own. A pair of slots with a locked pair becomes one.
  */
-function lockPart(layer: Layer, fromAct: number): (slot: number) => string {
+function partByLock(layer: Layer, fromAct: number): (slot: number) => string {
   const single = new Set<number>();
   const pair = new Set<number>();
   for (const item of layer.items)
@@ -94,44 +94,52 @@ function lockPart(layer: Layer, fromAct: number): (slot: number) => string {
   };
 }
 
-/**
- * Groups of slots that are alike but for locks. What has been played is counted in its box: told apart slot by
- * slot, it would make the model of a day that is half over larger than that of a whole one.
- */
-export function groupByLocks(layer: Layer): Layer {
-  return regroup(layer, lockPart(layer, actsPlayed(layer)));
-}
-
-/** As `groupByLocks`, with what has been played told apart as well. */
+/** Groups of slots that are alike but for locks. */
 export function groupByEveryLock(layer: Layer): Layer {
-  return regroup(layer, lockPart(layer, 0));
+  return regroup(layer, partByLock(layer, 0));
 }
 
 /** Groups of a pair of slots (or a single one): inside, nothing is left to choose that costs anything. */
 export function groupByPairs(layer: Layer): Layer {
-  const part = lockPart(layer, 0);
-  return regroup(layer, (slot) => (part(slot) === 'open' ? `pair ${leftOfPair(layer, slot)}` : part(slot)));
+  return regroup(layer, partByPair(layer));
 }
+
+function partByPair(layer: Layer): (slot: number) => string {
+  const part = partByLock(layer, 0);
+  return (slot) => (part(slot) === 'open' ? `pair ${leftOfPair(layer, slot)}` : part(slot));
+}
+
+/** How far the slots of a box are told apart: the further, the less is only counted, and the longer it takes. */
+export type Apart = 'locks' | 'use' | 'pairs';
 
 /**
- * As `groupByLocks`, and in these groups slots are told apart by phantom switch and by what the acts that were
- * played leave in them, so that none of it is only counted.
+ * The layer with the slots of each group told apart: by their locks; by phantom switch and by what the acts that were
+ * played leave in them as well; or pair by pair, as in `groupByPairs`. By locks, what has been played is counted in
+ * its box: told apart slot by slot, it would make the model of a day that is half over larger than that of a whole one.
  */
-export function groupApart(layer: Layer, groups: readonly number[]): Layer {
-  const part = lockPart(layer, actsPlayed(layer));
-  const hasSwitches = sharesSwitches(layer);
-  const left = leftByPlayed(layer);
-  const unlike = (slot: number) => {
-    const start = leftOfPair(layer, slot);
-    const first = layer.slots[start];
-    if (!first || !groups.includes(first.group)) return '';
-    return `${hasSwitches ? first.bank : ''} ${left(start)} ${left(first.pairedWith)}`;
-  };
-  return regroup(layer, (slot) => `${part(slot)} ${unlike(slot)}`);
+export function groupApart(layer: Layer, apartOf: (group: number) => Apart): Layer {
+  const locks = partByLock(layer, actsPlayed(layer));
+  const use = partByUse(layer);
+  const pairs = partByPair(layer);
+  return regroup(layer, (slot) => {
+    const apart = apartOf(layer.slots[slot]?.group ?? -1);
+    if (apart === 'pairs') return pairs(slot);
+    return apart === 'use' ? `${locks(slot)} ${use(slot)}` : locks(slot);
+  });
 }
 
-/** Whether `groupApart` tells more than `groupByLocks`. */
-export function canTellApart(layer: Layer): boolean {
+function partByUse(layer: Layer): (slot: number) => string {
+  const hasSwitches = sharesSwitches(layer);
+  const left = leftByPlayed(layer);
+  return (slot) => {
+    const start = leftOfPair(layer, slot);
+    const { bank, pairedWith } = layer.slots[start] ?? { bank: -1, pairedWith: -1 };
+    return `${hasSwitches ? bank : ''} ${left(start)} ${left(pairedWith)}`;
+  };
+}
+
+/** Whether telling slots apart by use tells more than their locks do. */
+export function canTellUse(layer: Layer): boolean {
   return sharesSwitches(layer) || actsPlayed(layer) > 0;
 }
 

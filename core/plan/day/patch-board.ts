@@ -30,7 +30,11 @@ export class PatchBoard {
   readonly #groups: number;
   readonly #stamp: Int32Array;
   #stampNow = 0;
+  /** What the last exchange touched, with what it cost before. */
   readonly #affected: number[] = [];
+  readonly #costBefore: number[] = [];
+  /** Cost of each item as the patch stands. */
+  readonly #itemCost: Float64Array;
 
   constructor(layer: Layer, assignment: Assignment) {
     this.layer = layer;
@@ -68,6 +72,7 @@ export class PatchBoard {
     });
     this.slotOf = new Int32Array(layer.items.length).fill(-1);
     this.#setUp(assignment, real);
+    this.#itemCost = Float64Array.from(layer.items, (_, index) => this.#costOf(index));
   }
 
   /** The patch as it stands; items in limbo have no slot. */
@@ -77,10 +82,7 @@ export class PatchBoard {
 
   /** Cost of everything, with broken rules. */
   cost(): number {
-    let cost = 0;
-    for (let index = 0; index < this.slotOf.length; index++) cost += this.costOf(index);
-    for (let act = 0; act < this.acts; act++) cost += this.#spareCost(act);
-    return cost;
+    return this.#itemCost.reduce((sum, cost) => sum + cost, this.#spareCosts(0, this.acts - 1));
   }
 
   /** The first act of the run of kept items that an item ends or is inside of. */
@@ -103,7 +105,7 @@ export class PatchBoard {
 
   /**
    * Exchanges what two slots (`width` 1) or two pairs of slots (2) hold from act `from` to act `to`, if all of it
-   * may go to the other side. Returns the change of cost, or null where it may not; a step back is the same call.
+   * may go to the other side. Returns the change of cost, or null where it may not; `takeBack` undoes it.
    */
   exchange(a: number, b: number, width: number, from: number, to: number): number | null {
     const a2 = width === 2 ? (this.pairOf[a] ?? -1) : -1;
@@ -114,14 +116,29 @@ export class PatchBoard {
       return null;
     this.#gatherAffected(a, b, from, to);
     if (width === 2) this.#gatherMore(a2, b2, from, to);
-    const before = this.#affectedCost(from, to);
-    this.#swapCells(a, b, from, to);
-    if (width === 2) this.#swapCells(a2, b2, from, to);
-    this.#settle(a, b, a2, b2, from, to);
-    return this.#affectedCost(from, to) - before;
+    const spareBefore = this.#spareCosts(from, to);
+    this.#swap(a, b, a2, b2, from, to);
+    let change = this.#spareCosts(from, to) - spareBefore;
+    for (const [place, index] of this.#affected.entries()) {
+      const before = this.#itemCost[index] ?? 0;
+      const now = this.#costOf(index);
+      this.#costBefore[place] = before;
+      this.#itemCost[index] = now;
+      change += now - before;
+    }
+    return change;
   }
 
-  costOf(index: number): number {
+  /** Undoes the last exchange, which was called with these slots and acts. */
+  takeBack(a: number, b: number, width: number, from: number, to: number): void {
+    const a2 = width === 2 ? (this.pairOf[a] ?? -1) : -1;
+    const b2 = width === 2 ? (this.pairOf[b] ?? -1) : -1;
+    this.#swap(a, b, a2, b2, from, to);
+    for (const [place, index] of this.#affected.entries())
+      this.#itemCost[index] = this.#costBefore[place] ?? 0;
+  }
+
+  #costOf(index: number): number {
     const item = this.layer.items[index];
     const slot = this.slotOf[index] ?? -1;
     if (!item) return 0;
@@ -221,8 +238,12 @@ export class PatchBoard {
     return cost;
   }
 
-  #spareCost(act: number): number {
-    return Math.max(0, (this.#nearUsed[act] ?? 0) - (this.#nearRoom[act] ?? 0)) * brokenRuleCost;
+  /** A broken rule for each line that takes a spare in these acts. */
+  #spareCosts(from: number, to: number): number {
+    let taken = 0;
+    for (let act = from; act <= to; act++)
+      taken += Math.max(0, (this.#nearUsed[act] ?? 0) - (this.#nearRoom[act] ?? 0));
+    return taken * brokenRuleCost;
   }
 
   #mayCross(from: number, to: number, width: number, first: number, last: number): boolean {
@@ -274,11 +295,10 @@ export class PatchBoard {
     this.#affected.push(index);
   }
 
-  #affectedCost(from: number, to: number): number {
-    let cost = 0;
-    for (const index of this.#affected) cost += this.costOf(index);
-    for (let act = from; act <= to; act++) cost += this.#spareCost(act);
-    return cost;
+  #swap(a: number, b: number, a2: number, b2: number, from: number, to: number): void {
+    this.#swapCells(a, b, from, to);
+    if (a2 >= 0) this.#swapCells(a2, b2, from, to);
+    this.#settle(a, b, a2, b2, from, to);
   }
 
   #swapCells(a: number, b: number, from: number, to: number): void {

@@ -5,10 +5,9 @@ import { patchByHabit } from './habits.ts';
 import type { LinearAnswer, LinearSolver } from './linear-model.ts';
 import { improvePatch } from './local-search.ts';
 import {
-  canTellApart,
+  type Apart,
+  canTellUse,
   groupApart,
-  groupByLocks,
-  groupByPairs,
   groupsBySwitch,
   narrowChains,
   narrowToGroups,
@@ -42,11 +41,11 @@ export type PlanLayerOptions = {
 
 type Patch = { assignment: Assignment; cost: number };
 
-/** Steps of the searches; counted and not timed, so that the same day gives the same plan everywhere. */
-const steps = { first: 20_000, second: 50_000, third: 90_000, inBox: 100_000, whole: 300_000 } as const;
+/** Steps of the searches for each item that can move; not timed, so that the same day gives the same plan everywhere. */
+const steps = { first: 20, second: 120, third: 180, inBox: 800, whole: 600 } as const;
 
-/** The joint model of single pairs of slots is exact, and only worth a try on a small day. */
-const largestJointModel = 16_000;
+/** Columns of the largest model that is worth a try: told apart far enough it is exact, and too slow on a large day. */
+const largestModel = 40_000;
 
 /**
  * Plans one layer: a search gives a good patch at once, the group model a bound and where everything should go,
@@ -65,11 +64,14 @@ class LayerPlanner {
   #bound = 0;
   /** Boxes that the last filling could not fill at the cost that the model gave them. */
   #unfilled: number[] = [];
-  /** Grows where boxes stay unfilled. */
+  /** Searches in boxes get longer each time that some stay unfilled. */
   #patience = 1;
+  /** How far the slots of each box are told apart. Locks are, from the start: they make the bound exact. */
+  readonly #apart: Apart[];
 
   constructor(layer: Layer, options: PlanLayerOptions) {
     this.#layer = layer;
+    this.#apart = layer.groups.map(() => 'locks');
     this.#options = options;
     this.#best = { assignment: layer.items.map(() => -1), cost: Number.POSITIVE_INFINITY };
   }
@@ -77,12 +79,11 @@ class LayerPlanner {
   run(): LayerPlan | null {
     this.#searchFromStart();
     if (this.#isDone()) return this.#plan();
-    // Slots with locks are unlike the rest of their box; told apart from the start, they make the bound exact.
-    const grouped = groupByLocks(this.#layer);
-    if (this.#solveGroups(grouped) === 'infeasible') return null;
-    if (canTellApart(this.#layer) && this.#solveApart() === 'infeasible') return null;
+    while (!this.#isDone()) {
+      if (this.#solveGroups() === 'infeasible') return null;
+      if (!this.#tellApart()) break;
+    }
     if (!this.#isDone()) this.#search(steps.whole, 1);
-    if (!this.#isDone() && this.#solveJoint() === 'infeasible') return null;
     return this.#plan();
   }
 
@@ -123,26 +124,28 @@ class LayerPlanner {
   #searchFromStart(): void {
     const start = this.#options.start ?? patchByHabit(this.#layer, 'keep and fill');
     this.#offer(improvePatch(this.#layer, start, { steps: 1, seed: 1, warmth: 1, goodEnough: 0 }));
-    this.#search(steps.first, 3);
-    this.#search(steps.second, 4);
-    this.#search(steps.third, 5);
+    this.#search(steps.first, 2);
+    this.#search(steps.second, 3);
+    this.#search(steps.third, 2);
   }
 
-  #search(stepCount: number, warmth: number): void {
+  #search(stepsEach: number, warmth: number): void {
     this.#offer(
       improvePatch(this.#layer, this.#best.assignment, {
         ...this.#stoppable(),
-        steps: stepCount,
-        seed: stepCount,
+        steps: stepsEach * movable(this.#layer),
+        seed: stepsEach,
         warmth,
         goodEnough: this.#bound,
       }),
     );
   }
 
-  /** Solves the model of a grouping, and turns what it finds into patches. */
-  #solveGroups(grouped: Layer): LinearAnswer['status'] {
+  /** Solves the model of the groups as they are told apart now, and turns what it finds into patches. */
+  #solveGroups(): LinearAnswer['status'] {
+    const grouped = groupApart(this.#layer, (box) => this.#apart[box] ?? 'locks');
     const built = buildGroupModel(grouped);
+    if (built.model.columnCost.length > largestModel) return 'stopped';
     const answer = solveByReducedCost(built.model, this.#options.solve, {
       known: this.#best.cost < brokenRuleCost ? this.#best.cost : Number.POSITIVE_INFINITY,
       onBound: (bound) => this.#raiseBound(bound),
@@ -190,24 +193,15 @@ class LayerPlanner {
   }
 
   /**
-   * Tells slots apart in the boxes that could not be filled as the model said: what it only counts in a whole box
-   * may need a switch to be on and off at once. The fewer boxes are told apart, the sooner it is solved.
+   * Tells slots further apart in the boxes that could not be filled as the model said: what it only counts there may
+   * need a phantom switch to be on and off at once, or a line to be cut. False where nothing is left to tell apart.
    */
-  #solveApart(): LinearAnswer['status'] {
-    const apart = new Set<number>();
-    while (!this.#isDone() && this.#unfilled.some((box) => !apart.has(box))) {
-      for (const box of this.#unfilled) apart.add(box);
-      this.#patience *= 3;
-      const status = this.#solveGroups(groupApart(this.#layer, [...apart]));
-      if (status === 'infeasible') return status;
-    }
-    return 'stopped';
-  }
-
-  #solveJoint(): LinearAnswer['status'] {
-    const grouped = groupByPairs(this.#layer);
-    const isSmall = buildGroupModel(grouped).model.columnCost.length <= largestJointModel;
-    return isSmall ? this.#solveGroups(grouped) : 'stopped';
+  #tellApart(): boolean {
+    this.#patience *= 3;
+    const further = this.#unfilled.filter((box) => this.#apart[box] !== 'pairs');
+    for (const box of further)
+      this.#apart[box] = this.#apart[box] === 'locks' && canTellUse(this.#layer) ? 'use' : 'pairs';
+    return further.length > 0;
   }
 
   /** `parts`: the same items and slots, with the parts of the boxes that the chains are meant for as its groups. */
@@ -218,7 +212,7 @@ class LayerPlanner {
       if (best.cost <= goodEnough) break;
       const found = improvePatch(layer, best.assignment, {
         ...this.#stoppable(),
-        steps: this.#patience * steps.inBox,
+        steps: this.#patience * steps.inBox * movable(layer),
         seed: 1,
         warmth,
         goodEnough,
@@ -227,6 +221,10 @@ class LayerPlanner {
     }
     return best;
   }
+}
+
+function movable(layer: Layer): number {
+  return layer.items.filter((item) => item.locked === null).length;
 }
 
 /** What chains cost as they stand: the first item of each enters, the others stay. */

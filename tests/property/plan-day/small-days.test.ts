@@ -166,7 +166,10 @@ test(
           const slot = () => Math.floor(next() * board.pairOf.length);
           const first = Math.floor(next() * board.acts);
           const last = first + Math.floor(next() * (board.acts - first));
-          cost += board.exchange(slot(), slot(), next() < 0.5 ? 1 : 2, first, last) ?? 0;
+          const move = [slot(), slot(), next() < 0.5 ? 1 : 2, first, last] as const;
+          const change = board.exchange(...move);
+          if (change !== null && next() < 0.5) board.takeBack(...move);
+          else cost += change ?? 0;
         }
         expect(board.cost()).toBe(cost);
         const assignment = board.assignment();
