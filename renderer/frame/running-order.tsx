@@ -22,7 +22,7 @@ export function RunningOrder({ onNewAct }: { onNewAct: () => void }) {
 
   const list = useRef<HTMLUListElement>(null);
   useEffect(() => {
-    list.current?.children[openPlace]?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    list.current?.children[openPlace]?.scrollIntoView({ block: 'nearest', inline: 'center' });
   }, [openPlace]);
 
   const onKeyDown = (event: KeyboardEvent<HTMLUListElement>) => {
