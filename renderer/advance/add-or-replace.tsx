@@ -5,11 +5,13 @@ type Props = {
   oldName: string;
   onReplace: () => void;
   onAdd: () => void;
+  /** Offered only where it may become an act of its own. */
+  onOwnAct: (() => void) | undefined;
   onCancel: () => void;
 };
 
 /** A rider came to an act that has one: a later version of it, or more of it? */
-export function AddOrReplace({ newName, oldName, onReplace, onAdd, onCancel }: Props) {
+export function AddOrReplace({ newName, oldName, onReplace, onAdd, onOwnAct, onCancel }: Props) {
   const text = words.advance;
   return (
     <section className="add-or-replace" aria-label={text.addOrReplace}>
@@ -21,6 +23,11 @@ export function AddOrReplace({ newName, oldName, onReplace, onAdd, onCancel }: P
       <button type="button" onClick={onAdd}>
         {text.addIt}
       </button>
+      {onOwnAct && (
+        <button type="button" onClick={onOwnAct}>
+          {text.ownAct}
+        </button>
+      )}
       <button type="button" className="plain" onClick={onCancel}>
         {text.notNow}
       </button>

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { Grid } from '../../core/rider/grid.ts';
+import type { RiderRecord } from '../../core/show/rider-record.ts';
 import { EmptyScreen } from '../parts/empty-screen.tsx';
 import type { ActOnScreen } from '../state/derive-cache.ts';
 import { useHere } from '../state/here.tsx';
@@ -8,15 +9,14 @@ import { useDropped } from '../state/use-dropped.ts';
 import { words } from '../wording/words.ts';
 import { ActFields } from './act-fields.tsx';
 import { ActTables } from './act-tables.tsx';
-import { AddOrReplace } from './add-or-replace.tsx';
 import { BringIn } from './bring-in.tsx';
 import { type Brought, gridOfFile, gridOfText } from './bring-rider.ts';
-import { CompareVersions } from './compare-versions.tsx';
+import { CameAgain } from './came-again.tsx';
 import { NameAct } from './name-act.tsx';
 import { OwnWords } from './own-words.tsx';
 import { RemoveAct } from './remove-act.tsx';
 import { RiderAndMeaning } from './rider-and-meaning.tsx';
-import { emptyActChange, riderChange, tellsName } from './rider-changes.ts';
+import { emptyActChange, riderChange, riderOfBand, tellsName } from './rider-changes.ts';
 import { useBringMany } from './use-bring-many.ts';
 import { WhatCame } from './what-came.tsx';
 import './advance-screen.css';
@@ -86,6 +86,7 @@ function useBringIn(take: (grid: Grid, isPasted: boolean) => void, onMany: (file
 function NewAct({ dayId, onMany }: { dayId: string; onMany: (files: File[]) => void }) {
   const { show, change, look } = useHere();
   const [nameless, setNameless] = useState<Grid | null>(null);
+  const [again, setAgain] = useState<{ grid: Grid; old: RiderRecord } | null>(null);
   const add = (grid: Grid, name?: string) => {
     const { change: made, actId } = riderChange(show, { dayId, name }, grid, new Date().toISOString());
     change(made);
@@ -93,10 +94,20 @@ function NewAct({ dayId, onMany }: { dayId: string; onMany: (files: File[]) => v
   };
   const bring = useBringIn((grid, isPasted) => {
     // A file has at least a name of its own to call the act by.
+    const old = riderOfBand(show, dayId, grid);
     if (isPasted && !tellsName(grid)) setNameless(grid);
+    else if (old) setAgain({ grid, old });
     else add(grid);
   }, onMany);
   if (nameless) return <NameAct onName={(name) => add(nameless, name)} onBack={() => setNameless(null)} />;
+  if (again)
+    return (
+      <CameAgain
+        {...again}
+        onDone={(riderId) => (riderId ? look({ actId: again.old.actId, moment: 'advance' }) : setAgain(null))}
+        onOwnAct={() => add(again.grid)}
+      />
+    );
   return (
     <div className="advance-new">
       <BringIn title={words.advance.bringInNew} {...bring} />
@@ -116,32 +127,25 @@ function NewAct({ dayId, onMany }: { dayId: string; onMany: (files: File[]) => v
   );
 }
 
-/** A rider that was read and not yet taken. */
-type Came = { grid: Grid; receivedAt: string; isNewer: boolean };
-
 function AdvanceOfAct({ open, onMany }: { open: ActOnScreen; onMany: (files: File[]) => void }) {
   const { show, change } = useHere();
   const { act } = open.sheet;
   const riders = ridersOfAct(show, act.id);
   const [riderId, setRiderId] = useState<string | null>(null);
   const [isBringing, setBringing] = useState(false);
-  const [came, setCame] = useState<Came | null>(null);
+  const [came, setCame] = useState<Grid | null>(null);
   const rider = riders.find((it) => it.id === riderId) ?? riders.at(-1);
   const current = rider?.replaced ? riders.findLast((it) => !it.replaced) : rider;
-  const add = ({ grid, receivedAt }: Came) => {
-    const { change: made, riderId: added } = riderChange(show, { actId: act.id }, grid, receivedAt);
-    change(made);
-    done(added);
-  };
   const done = (shown: string | null) => {
     if (shown !== null) setRiderId(shown);
     setCame(null);
     setBringing(false);
   };
   const bring = useBringIn((grid) => {
-    const next: Came = { grid, receivedAt: new Date().toISOString(), isNewer: false };
-    if (current) setCame(next);
-    else add(next);
+    if (current) return setCame(grid);
+    const made = riderChange(show, { actId: act.id }, grid, new Date().toISOString());
+    change(made.change);
+    done(made.riderId);
   }, onMany);
   const text = words.advance;
 
@@ -170,17 +174,7 @@ function AdvanceOfAct({ open, onMany }: { open: ActOnScreen; onMany: (files: Fil
         <RemoveAct act={act} />
       </div>
       {came && current ? (
-        came.isNewer ? (
-          <CompareVersions old={current} {...came} onDone={done} />
-        ) : (
-          <AddOrReplace
-            newName={came.grid.name}
-            oldName={current.fileName}
-            onReplace={() => setCame({ ...came, isNewer: true })}
-            onAdd={() => add(came)}
-            onCancel={() => done(null)}
-          />
-        )
+        <CameAgain grid={came} old={current} onDone={done} />
       ) : isBringing || !rider ? (
         <div className="advance-two">
           <BringIn title={rider ? text.bringInAnother : text.bringIn} {...bring} />

@@ -3,6 +3,7 @@ import { mergeReading } from '../../core/rider/merge-reading.ts';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { Answers, Question } from '../../core/rider/reading.ts';
 import { answersAsBefore } from '../../core/rider/remembered-answers.ts';
+import { squash } from '../../core/rider/text.ts';
 import { Act } from '../../core/show/act.ts';
 import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
@@ -35,6 +36,13 @@ const nameIn = (grid: Grid): string | null => readingOf(grid, {}, []).actName;
 
 /** Whether a rider says what the band is called. */
 export const tellsName = (grid: Grid): boolean => nameIn(grid) !== null;
+
+/** The newest rider that a band of a day has, of the band that a rider names; null where it names none of them. */
+export function riderOfBand(show: Show, dayId: Id, grid: Grid): RiderRecord | null {
+  const name = squash(nameIn(grid) ?? '');
+  const acts = name === '' ? [] : actsOfDay(show, dayId).filter((act) => squash(act.name) === name);
+  return acts.flatMap(({ id }) => ridersOfAct(show, id)).findLast((rider) => !rider.replaced) ?? null;
+}
 
 /**
  * A rider brought in, into an act or a new one on a day: the rider as it came, and everything it was taken to mean,

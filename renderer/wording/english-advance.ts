@@ -90,6 +90,7 @@ export const englishAdvance = {
   isItNewer: (newer: string, older: string) => `Is ${newer} a later version of ${older}?`,
   replaceIt: 'Yes: compare the two, then replace',
   addIt: 'No: add what it says to the act',
+  ownAct: 'No: make another act of that name',
   notNow: 'Not now: change nothing',
   replaceLabel: (older: string, newer: string) => `Replace ${older} by ${newer}`,
   replacedRider: (name: string) => `${name} (replaced)`,

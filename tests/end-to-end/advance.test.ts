@@ -417,6 +417,22 @@ describe('a later version of a rider', () => {
     await expect.poll(() => advance.sourceRow('Accordion').count()).toBe(0);
   });
 
+  test('is known by the name of its band where it comes as a new act', async () => {
+    const { foldbook, advance } = await bringIn();
+    const acts = () => foldbook.runningOrder().getByRole('listitem').count();
+    const before = await acts();
+    await advance.bringInNewAct(csv('lantern-row-2.csv', later));
+    await foldbook.page.getByText('Is lantern-row-2.csv a later version of lantern-row.csv?').waitFor();
+    await foldbook.press('Enter');
+    await expect.poll(async () => (await advance.consequences()).length).toBeGreaterThan(3);
+    await advance.replaceRider();
+    await expect.poll(() => advance.source('Accordion')).toContain('accordion');
+    expect(await acts()).toBe(before);
+    await advance.bringInNewAct(csv('lantern-row-3.csv', later));
+    await foldbook.page.getByRole('button', { name: 'No: make another act of that name' }).click();
+    await expect.poll(acts).toBe(before + 1);
+  });
+
   test('is taken and left by keys', async () => {
     const { foldbook, advance } = await compared();
     await foldbook.press('Space', 'ArrowDown', 'Space');
