@@ -1,6 +1,5 @@
 import type { Plan } from '../plan/plan.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
-import type { SheetIndex } from '../show/sheet-index.ts';
 import type { DeviceKind, Purpose } from '../show/words.ts';
 
 /** The channels of one source by purpose; null: no such copy, or none that got a channel. */
@@ -15,11 +14,15 @@ export const noCopies: Readonly<CopiesOfSource> = {
 };
 
 /** The copies of every source of a sheet, in its order. A copy without a channel can feed nothing. */
-export function copiesOfSources(sheet: ActSheet, index: SheetIndex, plan: Plan): CopiesOfSource[] {
-  const copies = sheet.sources.map((): CopiesOfSource => ({ ...noCopies }));
-  for (const { sourceId, purpose, channel } of plan.copies) {
-    const ofSource = copies[index.sourceAt.get(sourceId) ?? -1];
-    if (ofSource) ofSource[purpose] = channel;
+export function copiesOfSources(sheet: ActSheet, plan: Plan): CopiesOfSource[] {
+  const copies: CopiesOfSource[] = [];
+  // A plan has its copies source by source, in the order of the sheet.
+  let it = 0;
+  for (const { id } of sheet.sources) {
+    const ofSource = { ...noCopies };
+    for (let copy = plan.copies[it]; copy?.sourceId === id; copy = plan.copies[++it])
+      ofSource[copy.purpose] = copy.channel;
+    copies.push(ofSource);
   }
   return copies;
 }

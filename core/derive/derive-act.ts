@@ -36,7 +36,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
   const decided = indexDecisions(sheet);
   const { plan, devices } = planWithDevices(sheet);
   const wishes = resolveWishes(sheet, index);
-  const copies = copiesOfSources(sheet, index, plan);
+  const copies = copiesOfSources(sheet, plan);
   const cells = indexCellDecisions(sheet, index);
   const sends = deriveSends(sheet, copies, cells, wishes);
   const secondFeeds = deriveSecondFeeds({ sheet, sends, wishes, copies, cells });

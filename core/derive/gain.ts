@@ -4,7 +4,7 @@ import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import type { Rig } from '../show/rig.ts';
 import { type GainOwner, type Purpose, purposes } from '../show/words.ts';
-import type { CopiesOfSource } from './copies-of-source.ts';
+import { type CopiesOfSource, noCopies } from './copies-of-source.ts';
 import type { CopyTrim, SourceGain } from './derived.ts';
 
 /**
@@ -21,9 +21,11 @@ export function deriveGains(sheet: ActSheet, copies: readonly CopiesOfSource[]):
     const movedDb = gainMovedDb(source);
     const inputDbu = inputLevelDbu(source);
     const trims: CopyTrim[] = [];
+    const ofSource = copies[at] ?? noCopies;
+    const rowsOfSource = rows[at];
     for (const purpose of purposes)
-      if (copies[at]?.[purpose] != null)
-        trims.push(trimOf(purpose, rows[at]?.[purpose]?.trimDb ?? 0, owner, movedDb, rig));
+      if (ofSource[purpose] !== null)
+        trims.push(trimOf(purpose, rowsOfSource?.[purpose]?.trimDb ?? 0, owner, movedDb, rig));
     return {
       sourceId: source.id,
       owner,

@@ -38,10 +38,9 @@ export function deriveSends(
   const outcome = settleAll(sheet, copies, wishes);
   choose(sheet, copies, cells, wishes, outcome);
   const outcomesOfSource = new Int32Array(sourceCount);
-  for (let cell = 0, at = 0; cell < outcome.length; cell++) {
-    outcomesOfSource[at] = (outcomesOfSource[at] ?? 0) | (1 << (outcome[cell] ?? 0));
-    if (++at === sourceCount) at = 0;
-  }
+  for (let cell = 0; cell < outcome.length; )
+    for (let at = 0; at < sourceCount; at++, cell++)
+      outcomesOfSource[at] = (outcomesOfSource[at] ?? 0) | (1 << (outcome[cell] ?? 0));
   let outcomesOfAll = 0;
   for (const bits of outcomesOfSource) outcomesOfAll |= bits;
   return { sourceCount, outcome, ...startLevels(cells, wishes), outcomesOfSource, outcomesOfAll };
@@ -53,11 +52,10 @@ export function flows(sends: Sends, sourceAt: number, mixAt: number): boolean {
 }
 
 /** How many of the marked sources (1 by place, else 0) flow into a mix. */
-export function countFlowing(sends: Sends, mixAt: number, marked: Uint8Array): number {
-  const first = mixAt * sends.sourceCount;
+export function countFlowing({ outcome, sourceCount }: Sends, mixAt: number, marked: Uint8Array): number {
   let count = 0;
-  for (let at = 0; at < sends.sourceCount; at++)
-    count += (oneWhereItFlows[sends.outcome[first + at] ?? 0] ?? 0) * (marked[at] ?? 0);
+  for (let at = 0, cell = mixAt * sourceCount; at < sourceCount; at++, cell++)
+    count += (oneWhereItFlows[outcome[cell] ?? 0] ?? 0) & (marked[at] ?? 0);
   return count;
 }
 
@@ -77,15 +75,12 @@ export function hasOutcomeSomewhere(sends: Sends, sourceAt: number, outcomes: nu
   return ((sends.outcomesOfSource[sourceAt] ?? 0) & outcomes) !== 0;
 }
 
-/** What a cell comes to when its wish does not ask for anything, by the state of the wish; 0 where it does. */
+/** What a cell comes to when its wish does not ask for anything, by the state of the wish. */
 const silentCode = new Uint8Array(5);
 silentCode[cellState.noWish] = codeOf.noWish;
 silentCode[cellState.none] = codeOf.none;
 silentCode[cellState.switchedOff] = codeOf.switchedOff;
 silentCode[cellState.fohOnly] = codeOf.fohOnly;
-
-const oneWhereWanted = new Uint8Array(silentCode.length);
-oneWhereWanted[cellState.wanted] = 1;
 
 /** Mixes that the rule treats alike: those of one kind of device, or made elsewhere. */
 const mixGroups = [
@@ -104,19 +99,22 @@ function mixGroupOf({ mixedAt, deviceKind }: Mix): number {
 /** The rule for every cell, as if no copy had been chosen for any. */
 function settleAll(sheet: ActSheet, copies: readonly CopiesOfSource[], wishes: ResolvedWishes): Uint8Array {
   const { sourceCount, state } = wishes;
-  const wantedCode = new Uint8Array(mixGroups.length * sourceCount);
-  for (const [group, mix] of mixGroups.entries())
-    for (let at = 0; at < sourceCount; at++)
-      wantedCode[group * sourceCount + at] = settleWanted(mix, copies[at] ?? noCopies);
+  // For each group of mixes and each source what every state of a wish comes to. No pattern of wishes can be guessed by
+  // a processor, so each cell is looked up, and nothing is asked of it.
+  const codes = new Uint8Array(mixGroups.length * sourceCount * silentCode.length);
+  let place = 0;
+  for (const mix of mixGroups)
+    for (let at = 0; at < sourceCount; at++) {
+      const wanted = settleWanted(mix, copies[at] ?? noCopies);
+      for (let asked = 0; asked < silentCode.length; asked++, place++)
+        codes[place] = asked === cellState.wanted ? wanted : (silentCode[asked] ?? 0);
+    }
   const outcome = new Uint8Array(state.length);
   let cell = 0;
   for (const mix of sheet.mixes) {
-    const first = mixGroupOf(mix) * sourceCount;
-    for (let at = 0; at < sourceCount; at++, cell++) {
-      const asked = state[cell] ?? 0;
-      // No pattern of wishes can be guessed by a processor: what is wanted and what is not are added, never chosen.
-      outcome[cell] = (silentCode[asked] ?? 0) + (oneWhereWanted[asked] ?? 0) * (wantedCode[first + at] ?? 0);
-    }
+    let first = mixGroupOf(mix) * sourceCount * silentCode.length;
+    for (let at = 0; at < sourceCount; at++, cell++, first += silentCode.length)
+      outcome[cell] = codes[first + (state[cell] ?? 0)] ?? 0;
   }
   return outcome;
 }

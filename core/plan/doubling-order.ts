@@ -2,7 +2,7 @@ import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { addToList } from '../show/add-to-list.ts';
 import { remembered } from '../show/remember.ts';
-import type { Id } from '../show/rig.ts';
+import { indexSheet } from '../show/sheet-index.ts';
 import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
 import { distanceM, placeOf, type StagePlace } from '../show/stage-place.ts';
 
@@ -46,14 +46,11 @@ const familyOfKind: ReadonlyMap<SourceKind, number> = new Map(
 /** Sources that get copies together or not at all, by their places in the sheet. */
 export type DoublingUnit = readonly number[];
 
-/** Place of each kind in the doubling order: the first row that names it or its group. */
-const rankOfKind: ReadonlyMap<SourceKind, number> = new Map(
-  sourceKinds.flatMap((kind): [SourceKind, number][] => {
-    const { group } = factsOfKind(kind);
-    const rank = doublingOrder.findIndex((row) => row.kinds?.includes(kind) || row.group === group);
-    return rank < 0 ? [] : [[kind, rank]];
-  }),
-);
+/** Place of each kind in the doubling order: the first row that names it or its group; -1: it is not proposed. */
+const rankOfKind = Int8Array.from(sourceKinds, (kind) => {
+  const { group } = factsOfKind(kind);
+  return doublingOrder.findIndex((row) => row.kinds?.includes(kind) || row.group === group);
+});
 
 const whyOfRank = doublingOrder.map(({ why }) => `A copy for monitors: ${why}.`);
 
@@ -62,26 +59,32 @@ const whyOfRank = doublingOrder.map(({ why }) => `A copy for monitors: ${why}.`)
  * stereo pairs are one unit. Among equals the nearest to a loudspeaker goes first.
  */
 export function doublingUnits(sheet: ActSheet): { unit: DoublingUnit; why: string }[] {
-  const unitOf = unitsOfSources(sheet.sources);
-  const byRank: { at: number; nearM: number }[][] = doublingOrder.map(() => []);
-  const loudspeakers = placesOfLoudspeakers(sheet);
-  sheet.sources.forEach((source, at) => {
-    const rank = rankOfKind.get(source.kind);
-    if (rank === undefined) return;
-    const nearM = source.kind === 'lead vocal' ? 0 : nearestM(placeOf(source), loudspeakers);
-    byRank[rank]?.push({ at, nearM });
-  });
-  const seen = new Set<DoublingUnit>();
+  const { sources } = sheet;
+  const unitOf = unitsOfSources(sources);
+  const byRank: number[][] = doublingOrder.map(() => []);
+  const { kindAt } = indexSheet(sheet);
+  for (let at = 0; at < kindAt.length; at++) byRank[rankOfKind[kindAt[at] ?? 0] ?? -1]?.push(at);
+  sortByNearness(byRank, sheet);
+  const isSeen = new Uint8Array(sources.length);
   const units: { unit: DoublingUnit; why: string }[] = [];
-  byRank.forEach((alike, rank) => {
-    for (const { at } of alike.sort((a, b) => a.nearM - b.nearM)) {
+  for (let rank = 0; rank < byRank.length; rank++)
+    for (const at of byRank[rank] ?? []) {
       const unit = unitOf[at];
-      if (!unit || seen.has(unit)) continue;
-      seen.add(unit);
+      if (!unit || isSeen[at]) continue;
+      for (const member of unit) isSeen[member] = 1;
       units.push({ unit, why: whyOfRank[rank] ?? '' });
     }
-  });
   return units;
+}
+
+/** Those of one rank by their distance to a loudspeaker; a lead vocal keeps its place. */
+function sortByNearness(byRank: readonly number[][], sheet: ActSheet): void {
+  const loudspeakers = placesOfLoudspeakers(sheet);
+  if (loudspeakers.length === 0) return;
+  const nearM = sheet.sources.map((source) =>
+    source.kind === 'lead vocal' ? 0 : nearestM(placeOf(source), loudspeakers),
+  );
+  for (const alike of byRank) alike.sort((a, b) => (nearM[a] ?? 0) - (nearM[b] ?? 0));
 }
 
 function placesOfLoudspeakers(sheet: ActSheet): StagePlace[] {
@@ -111,17 +114,19 @@ export const unitsOfSources = remembered((sources: readonly Source[]): DoublingU
   };
   const hasPairs = sources.some((source) => source.pairSourceId !== null);
   const placeOfId = new Map(hasPairs ? sources.map((source, at) => [source.id, at]) : []);
-  const firstsOfPlayer = new Map<Id | null, { family: number | SourceKind; at: number }[]>();
+  /** For each family the first source of every player. */
+  const firstsOfFamily = new Map<number | SourceKind, Source[]>();
+  const firstAts = new Map<Source, number>();
   sources.forEach((source, at) => {
     const pairAt = source.pairSourceId === null ? undefined : placeOfId.get(source.pairSourceId);
     if (pairAt !== undefined) join(at, pairAt);
     const family = familyOf(source);
     if (family === null) return;
-    const firsts = firstsOfPlayer.get(source.performerId);
-    const first = firsts?.find((it) => it.family === family);
-    const firstSource = first && sources[first.at];
-    if (!first || !firstSource) addToList(firstsOfPlayer, source.performerId, { family, at });
-    else if (isPhasePair(firstSource, source)) join(first.at, at);
+    const first = firstsOfFamily.get(family)?.find((it) => it.performerId === source.performerId);
+    if (!first) {
+      addToList(firstsOfFamily, family, source);
+      firstAts.set(source, at);
+    } else if (isPhasePair(first, source)) join(firstAts.get(first) ?? at, at);
   });
   return unitOf;
 });

@@ -106,8 +106,9 @@ function isNextOf(first: Output | undefined, output: Output | undefined): boolea
   return sameBox && output.number === first.number + 1;
 }
 
-/** More boxes than a rig has. */
+/** More boxes than a rig has, and more outputs than a box. */
 const mostBoxes = 100_000;
+const mostNumbers = 2048;
 
 /** The outputs that a proposal may use and that are still free, by places in the sheet. */
 class FreeOutputs {
@@ -119,9 +120,10 @@ class FreeOutputs {
   constructor(sheet: ActSheet) {
     this.#sheet = sheet;
     this.#index = indexSheet(sheet);
-    this.#isFree = Uint8Array.from(sheet.outputs, ({ reservedFor, place }) =>
-      reservedFor === null && placeRank[place] !== null ? 1 : 0,
-    );
+    this.#isFree = new Uint8Array(sheet.outputs.length);
+    let at = 0;
+    for (const { reservedFor, place } of sheet.outputs)
+      this.#isFree[at++] = reservedFor === null && placeRank[place] !== null ? 1 : 0;
     for (const { outputId, secondOutputId } of sheet.cueOutputs) this.take([outputId, secondOutputId]);
   }
 
@@ -152,14 +154,22 @@ class FreeOutputs {
   /** What is free now: what is made for mixes first, then by box and number. */
   inOrder(): number[] {
     const { outputs, boxes } = this.#sheet;
-    const rank = Float64Array.from(outputs, (output) => {
-      const boxAt = output.boxId === null ? undefined : this.#index.boxAt.get(output.boxId);
-      return rankOf(output) * mostBoxes + (boxAt ?? boxes.length);
-    });
+    const rank = new Float64Array(outputs.length);
     const order: number[] = [];
-    for (let at = 0; at < outputs.length; at++) if (this.isFree(at)) order.push(at);
-    const numberOf = (at: number) => outputs[at]?.number ?? 0;
-    return order.sort((a, b) => (rank[a] ?? 0) - (rank[b] ?? 0) || numberOf(a) - numberOf(b));
+    let isSorted = true;
+    let before = -1;
+    for (let at = 0; at < outputs.length; at++) {
+      const output = outputs[at];
+      if (!output || !this.isFree(at)) continue;
+      const boxAt = output.boxId === null ? undefined : this.#index.boxAt.get(output.boxId);
+      const here = (rankOf(output) * mostBoxes + (boxAt ?? boxes.length)) * mostNumbers + output.number;
+      isSorted &&= here >= before;
+      before = here;
+      rank[at] = here;
+      order.push(at);
+    }
+    // A sheet has its outputs in the order of their numbers, which often is this order.
+    return isSorted ? order : order.sort((a, b) => (rank[a] ?? 0) - (rank[b] ?? 0));
   }
 }
 
@@ -180,12 +190,14 @@ class NearestOutputs {
     this.#free = free;
     this.#inOrder = free.inOrder();
     this.#rightOf = new Int32Array(sheet.outputs.length).fill(-1);
+    const { outputs } = sheet;
     for (let it = 0; it < this.#inOrder.length; it++) {
-      const left = this.#inOrder[it] ?? 0;
-      const isRight = (at: number) => isNextOf(sheet.outputs[left], sheet.outputs[at]);
-      // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
+      const left = this.#inOrder[it] ?? -1;
       const next = this.#inOrder[it + 1] ?? -1;
-      this.#rightOf[left] = isRight(next) ? next : (this.#inOrder.find(isRight) ?? -1);
+      // Outputs of one box lie beside each other in this order, except where the desk and a network share a rank.
+      this.#rightOf[left] = isNextOf(outputs[left], outputs[next])
+        ? next
+        : (this.#inOrder.find((at) => isNextOf(outputs[left], outputs[at])) ?? -1);
     }
   }
 

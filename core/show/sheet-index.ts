@@ -1,7 +1,9 @@
+import type { Source } from './act.ts';
 import type { ActSheet } from './act-sheet.ts';
 import { phantomBankOf } from './phantom-bank.ts';
 import { remembered } from './remember.ts';
 import type { Box, Bus, Device, Id, Output, Socket } from './rig.ts';
+import { factsOfKind } from './source-kinds.ts';
 
 type Places = ReadonlyMap<Id, number>;
 
@@ -17,6 +19,8 @@ export class SheetIndex {
   readonly mixAt: Places;
   readonly performerAt: Places;
   readonly boxAt: Places;
+  /** For each source the order of its kind, see `factsOfKind`. */
+  readonly kindAt: Uint8Array;
   /** For each socket the place of its box, or -1 where that is not there. */
   readonly boxAtOfSocket: Int32Array;
   /** For each socket the number of its 48 V switch, counted from 0 through all boxes, or -1 where its box is not there. */
@@ -32,6 +36,7 @@ export class SheetIndex {
     this.mixAt = placesById(sheet.mixes);
     this.performerAt = placesById(sheet.performers);
     this.boxAt = placesById(sheet.boxes);
+    this.kindAt = kindsOfSources(sheet.sources);
     this.boxAtOfSocket = boxesOfSockets(sheet.sockets, this.boxAt);
     this.switchOfSocket = switchesOfSockets(sheet, this.boxAtOfSocket);
   }
@@ -95,6 +100,13 @@ function placesById(rows: readonly { id: Id }[]): Places {
   return places;
 }
 
+function kindsOfSources(sources: readonly Source[]): Uint8Array {
+  const kinds = new Uint8Array(sources.length);
+  let at = 0;
+  for (const { kind } of sources) kinds[at++] = factsOfKind(kind).order;
+  return kinds;
+}
+
 function boxesOfSockets(sockets: readonly Socket[], boxAt: Places): Int32Array {
   const boxes = new Int32Array(sockets.length);
   // Sockets of one box follow each other.
@@ -116,8 +128,7 @@ const mostSwitches = 2048;
 
 function switchesOfSockets({ sockets, boxes }: ActSheet, boxAtOfSocket: Int32Array): Int32Array {
   const switches = new Int32Array(sockets.length).fill(-1);
-  const numberOf = new Map<number, number>();
-  // Sockets of one switch follow each other, in the order of a sheet; nothing depends on it.
+  // A sheet has its sockets by box and number, so those of one switch follow each other.
   let before = -1;
   let number = -1;
   for (let at = 0; at < sockets.length; at++) {
@@ -126,11 +137,8 @@ function switchesOfSockets({ sockets, boxes }: ActSheet, boxAtOfSocket: Int32Arr
     const box = boxes[boxAt];
     if (!socket || !box) continue;
     const here = boxAt * mostSwitches + phantomBankOf(box, socket);
-    if (here !== before) {
-      number = numberOf.get(here) ?? numberOf.size;
-      numberOf.set(here, number);
-      before = here;
-    }
+    if (here !== before) number++;
+    before = here;
     switches[at] = number;
   }
   return switches;

@@ -133,6 +133,11 @@ const facts = new Map<SourceKind, SourceKindFacts>(
   }),
 );
 
+/** 1 by the order of a kind where it is so, else 0: for many sources, a place in an array is found faster than a text. */
+export function marksOfKinds(isSo: (kind: SourceKind, facts: SourceKindFacts) => boolean): Uint8Array {
+  return Uint8Array.from(sourceKinds, (kind) => (isSo(kind, factsOfKind(kind)) ? 1 : 0));
+}
+
 /** What the program knows of a kind of source: its group, whether a loudspeaker may carry it, its usual order. */
 export function factsOfKind(kind: SourceKind): SourceKindFacts {
   const found = facts.get(kind);

@@ -1,6 +1,6 @@
 import { usesHouseDevice } from '../../plan/plan-devices.ts';
 import { leavesRig } from '../../plan/plan-outputs.ts';
-import { factsOfKind, type SourceKind } from '../../show/source-kinds.ts';
+import { factsOfKind, sourceKinds } from '../../show/source-kinds.ts';
 import { cueKindOf } from '../cue.ts';
 import type { ActFacts } from '../facts.ts';
 import { someReferenceIsLost } from './references.ts';
@@ -63,6 +63,7 @@ const none = {
 };
 
 export type Occasion = keyof typeof none;
+export const occasionNames = Object.keys(none) as readonly Occasion[];
 export type Occasions = Readonly<Record<Occasion, boolean>>;
 
 export function occasionsOf(facts: ActFacts): Occasions {
@@ -75,6 +76,7 @@ export function occasionsOf(facts: ActFacts): Occasions {
   for (const { channel } of facts.plan.copies) there['copies without channel'] ||= channel === null;
   for (const { reachM } of sheet.boxes) there['boxes with a reach'] ||= reachM !== null;
   noticeSources(facts, there);
+  noticeKinds(facts, there);
   noticeGains(facts, there);
   noticeMixes(facts, there);
   noticeCues(facts, there);
@@ -102,16 +104,26 @@ function noticeSources({ sheet, plan, copies }: ActFacts, there: typeof none): v
     there['something that comes back'] ||= source.returnsMixId !== null || source.returnsCueOutputId !== null;
     there['aimed microphones'] ||= source.pattern !== null && source.aimDeg !== null;
     there['places on the plot'] ||= source.xM !== null;
-    noticeKind(source.kind, there);
   }
 }
 
-function noticeKind(kind: SourceKind, there: typeof none): void {
-  there['lead vocals'] ||= kind === 'lead vocal';
-  there['talk microphones'] ||= kind === 'talkback';
-  there.ambience ||= kind === 'ambience';
-  there['effect returns'] ||= kind === 'effect return';
-  there.clicks ||= factsOfKind(kind).group === 'click';
+/** By the order of a kind, the kinds that rules are about. */
+const kindsLookedFor = Uint8Array.from(sourceKinds, (kind) => {
+  if (kind === 'lead vocal') return 1;
+  if (kind === 'talkback') return 2;
+  if (kind === 'ambience') return 4;
+  if (kind === 'effect return') return 8;
+  return factsOfKind(kind).group === 'click' ? 16 : 0;
+});
+
+function noticeKinds({ index }: ActFacts, there: typeof none): void {
+  let found = 0;
+  for (const kind of index.kindAt) found |= kindsLookedFor[kind] ?? 0;
+  there['lead vocals'] = (found & 1) !== 0;
+  there['talk microphones'] = (found & 2) !== 0;
+  there.ambience = (found & 4) !== 0;
+  there['effect returns'] = (found & 8) !== 0;
+  there.clicks = (found & 16) !== 0;
 }
 
 function noticeGains({ gains }: ActFacts, there: typeof none): void {

@@ -1,5 +1,11 @@
 import type { Mix, Performer, Source } from '../../show/act.ts';
-import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../../show/source-kinds.ts';
+import {
+  factsOfKind,
+  marksOfKinds,
+  type SourceGroup,
+  type SourceKind,
+  sourceKinds,
+} from '../../show/source-kinds.ts';
 import { type ActFacts, isLoudspeakerMix, placesOfKinds } from '../facts.ts';
 import { outcomesThat } from '../outcomes.ts';
 import { flows, hasOutcomeSomewhere } from '../sends.ts';
@@ -29,12 +35,7 @@ export const performerFindings: readonly FindingRule[] = [
     needs: 'whose microphone is whose, who listens to what, and all feeds',
     cause: '{performer} sings into {sources}, but does not get it in {mixes}.',
     remedy: 'Put {sources} into the mix, or confirm that {performer} wants it so.',
-    find: (facts) =>
-      ownNotHeard(
-        facts,
-        (source) => factsOfKind(source.kind).group === 'vocals',
-        () => true,
-      ),
+    find: (facts) => ownNotHeard(facts, voices, () => true),
   },
   {
     code: 'own-instrument-not-heard',
@@ -43,12 +44,7 @@ export const performerFindings: readonly FindingRule[] = [
     cause:
       '{performer} plays {sources}, but gets none of it in-ear ({mixes}), where nothing comes in from outside.',
     remedy: 'Put {sources} into the mix, or confirm that {performer} wants it so.',
-    find: (facts) =>
-      ownNotHeard(
-        facts,
-        (source) => !notPlayed.has(factsOfKind(source.kind).group),
-        (mix) => mix.deviceKind === 'in-ear',
-      ),
+    find: (facts) => ownNotHeard(facts, instruments, (mix) => mix.deviceKind === 'in-ear'),
   },
   {
     code: 'click-missing',
@@ -149,17 +145,16 @@ export const performerFindings: readonly FindingRule[] = [
 /** Groups of sources that are no instrument somebody plays. */
 const notPlayed: ReadonlySet<SourceGroup> = new Set(['vocals', 'speech', 'ambience', 'click', 'effects']);
 
+const voices = marksOfKinds((_, { group }) => group === 'vocals');
+const instruments = marksOfKinds((_, { group }) => !notPlayed.has(group));
+
 const aboutPerformer = (performer: Performer) => ({ of: 'performer' as const, id: performer.id });
 
 /** Kinds of what machines and headphones are for. */
 const clickKinds = sourceKinds.filter((kind) => factsOfKind(kind).group === 'click');
 
 /** Performers of whose own sources none is in any of their mixes. A wish of "none" is their word and no fault. */
-function ownNotHeard(
-  facts: ActFacts,
-  isOwn: (source: Source) => boolean,
-  concerns: (mix: Mix) => boolean,
-): readonly Case[] {
+function ownNotHeard(facts: ActFacts, kinds: Uint8Array, concerns: (mix: Mix) => boolean): readonly Case[] {
   return casesOf(facts.sheet.performers, (performer, performerAt) => {
     const mixAts = facts.people.mixesOf[performerAt] ?? [];
     const ownAts = facts.people.sourcesOf[performerAt] ?? [];
@@ -169,7 +164,7 @@ function ownNotHeard(
       // What a band's own desk holds is the band's to know.
       if (!mix || mix.mixedAt === 'elsewhere' || !concerns(mix)) return null;
     }
-    const sources = unheard(facts, ownAts, mixAts, isOwn);
+    const sources = unheard(facts, ownAts, mixAts, kinds);
     if (sources.length === 0) return null;
     const mixes = mixesAt(facts, mixAts);
     return {
@@ -179,17 +174,17 @@ function ownNotHeard(
   });
 }
 
-/** Such sources of these places, if none of them is asked for or refused in any of the mixes; else none. */
+/** The sources of such kinds (1 by order) at these places, if none of them is asked for or refused in any of the mixes; else none. */
 function unheard(
   facts: ActFacts,
   places: readonly number[],
   mixAts: readonly number[],
-  isSuch: (source: Source) => boolean,
+  kinds: Uint8Array,
 ): Source[] {
   const sources: Source[] = [];
   for (const at of places) {
     const source = facts.sheet.sources[at];
-    if (!source || !isSuch(source)) continue;
+    if (!source || !kinds[facts.index.kindAt[at] ?? 0]) continue;
     if (isAskedOrRefused(facts, at, mixAts)) return [];
     sources.push(source);
   }

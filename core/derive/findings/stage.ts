@@ -36,9 +36,8 @@ export const stageFindings: readonly FindingRule[] = [
     remedy: 'Take out what {mix} does not need. Ring out on the day and open outputs from silence.',
     find: (facts) => {
       const isOpen = new Uint8Array(facts.sheet.sources.length);
-      facts.sheet.sources.forEach((source, at) => {
-        if (isOpenMicrophone(source)) isOpen[at] = 1;
-      });
+      let at = 0;
+      for (const source of facts.sheet.sources) isOpen[at++] = isOpenMicrophone(source) ? 1 : 0;
       return casesOf(facts.sheet.mixes, (mix, mixAt) => {
         if (mix.deviceKind === null || !isLoudspeakerMix(mix)) return null;
         const count = countFlowing(facts.sends, mixAt, isOpen);

@@ -43,22 +43,27 @@ export function buildBusLayer(sheets: readonly ActSheet[]): Layer {
 export function buildOutputLayer(sheets: readonly ActSheet[]): Layer {
   const first = sheets[0];
   const cues = first ? cueOutputIds(first) : new Set<Id>();
-  const outputs = (first?.outputs ?? [])
-    .filter((output) => output.reservedFor === null && !cues.has(output.id) && output.place !== 'record')
+  const forMixes = (first?.outputs ?? [])
+    .filter((output) => !cues.has(output.id) && output.place !== 'record')
     .sort((a, b) => placeName(a).localeCompare(placeName(b)) || a.number - b.number);
-  const names = [...new Set(outputs.map(placeName))];
+  const outputs = forMixes.filter((output) => output.reservedFor === null);
+  const names = [...new Set(forMixes.map(placeName))];
+  const slotOf = (output: Output, bank: number): Slot => ({
+    group: names.indexOf(placeName(output)),
+    id: output.id,
+    number: output.number,
+    name: output.name,
+    bank,
+    pairedWith: -1,
+  });
   const slots = outputs.map((output, index): Slot => {
     const next = outputs[index + 1];
     const isPair = next && placeName(next) === placeName(output) && next.number === output.number + 1;
-    return {
-      group: names.indexOf(placeName(output)),
-      id: output.id,
-      number: output.number,
-      name: output.name,
-      bank: index,
-      pairedWith: output.number % 2 === 1 && isPair ? index + 1 : -1,
-    };
+    return { ...slotOf(output, index), pairedWith: output.number % 2 === 1 && isPair ? index + 1 : -1 };
   });
+  const heldBack = forMixes.flatMap((output) =>
+    output.reservedFor === null ? [] : [{ slot: slotOf(output, -1), reservedFor: output.reservedFor }],
+  );
   const groups = names.map((name, group) => ({
     name,
     slots: slots.flatMap((slot, index) => (slot.group === group ? [index] : [])),
@@ -72,7 +77,7 @@ export function buildOutputLayer(sheets: readonly ActSheet[]): Layer {
       return item.width * (move + metresToGroup(mix, group, outputs));
     });
   }
-  return layerOf('outputs', sheets, groups, slots, items);
+  return { ...layerOf('outputs', sheets, groups, slots, items), heldBack };
 }
 
 /** Outputs of one box, or of one kind of place, are one group. */
