@@ -279,16 +279,14 @@ const isSameWish = (one: Row, other: Row): boolean =>
   'sameAsMixId' in one &&
   (['mixId', 'sourceId', 'group', 'sameAsMixId'] as const).every((field) => one[field] === other[field]);
 
-/** Lines by their words: gone, new, and changed where both speak of the same input or mix. */
+/** Lines by their words: gone, new, and changed where both speak of the same input or mix, or begin alike. */
 function lineChanges(before: Reading, aligned: Reading): LineChange[] {
   const gone = onlyIn(before.lines, aligned.lines);
   const fresh = onlyIn(aligned.lines, before.lines);
-  const used = new Set<Reading['lines'][number]>();
+  const used = new Set<Line>();
   const changed = gone.map((line): LineChange => {
-    const keys = new Set([...line.inputKeys, ...line.mixKeys]);
-    const other = fresh.find(
-      (it) => !used.has(it) && [...it.inputKeys, ...it.mixKeys].some((key) => keys.has(key)),
-    );
+    const left = fresh.filter((it) => !used.has(it));
+    const other = left.find((it) => speakOfOne(line, it)) ?? left.find((it) => beginAlike(line, it));
     if (other) used.add(other);
     return { before: line.text, after: other?.text ?? null };
   });
@@ -296,6 +294,21 @@ function lineChanges(before: Reading, aligned: Reading): LineChange[] {
     ...changed,
     ...fresh.filter((it) => !used.has(it)).map(({ text }) => ({ before: null, after: text })),
   ];
+}
+
+type Line = Reading['lines'][number];
+
+function speakOfOne(one: Line, other: Line): boolean {
+  const keys = new Set([...one.inputKeys, ...one.mixKeys]);
+  return [...other.inputKeys, ...other.mixKeys].some((key) => keys.has(key));
+}
+
+/** Neither speaks of an input or a mix, and at least the first half of the shorter one is the same. */
+function beginAlike(one: Line, other: Line): boolean {
+  if ([one, other].some(({ inputKeys, mixKeys }) => inputKeys.length + mixKeys.length > 0)) return false;
+  const [a, b] = [squash(one.text), squash(other.text)];
+  const shorter = Math.min(a.length, b.length);
+  return shorter > 0 && a.slice(0, Math.ceil(shorter / 2)) === b.slice(0, Math.ceil(shorter / 2));
 }
 
 function onlyIn(lines: Reading['lines'], others: Reading['lines']): Reading['lines'] {

@@ -156,3 +156,17 @@ test('a source that is left leaves the wishes for it out too', () => {
   expect(after.sources.size).toBe(show.sources.size);
   expect(after.wishes.size).toBe(show.wishes.size);
 });
+
+test('a line that is no input and begins as one before did has changed', () => {
+  const [old, next] = ['Paper Herons - technical rider 2030', 'Paper Herons - technical rider 2031, new'];
+  const { lines } = compareReadings(
+    sheetOf(actFrom([old, ...first])),
+    read(old, ...first),
+    read(next, ...first, 'Catering for six'),
+    newId,
+  );
+  expect(lines).toEqual([
+    { before: old, after: next },
+    { before: null, after: 'Catering for six' },
+  ]);
+});
