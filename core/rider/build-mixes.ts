@@ -26,6 +26,10 @@ export type WorkMix = {
 export function buildMixes(work: Work): WorkMix[] {
   const mixes: WorkMix[] = [];
   for (const found of work.found.mixes) {
+    if (isForAll(work, found)) {
+      work.found.devices.push({ at: found.at, text: found.deviceText });
+      continue;
+    }
     const mix = mixFor(work, mixes, found);
     for (const line of [found.at, ...(found.extra ?? [])]) addLine(mix.read, line);
     if (isSameDevice(found.deviceText, work)) copyDevice(mix.read, mixes[mixes.indexOf(mix) - 1]?.read);
@@ -102,6 +106,13 @@ function mixFor(work: Work, mixes: WorkMix[], found: FoundMix): WorkMix {
 const sameRowAgain = (mix: WorkMix, found: FoundMix) =>
   mix.read.lines.every((line) => line.sheet === found.at.sheet && Math.abs(line.row - found.at.row) < 1) &&
   found.part > 0;
+
+/** "All: in-ears, stereo": a device for everybody and no mix. */
+const isForAll = (work: Work, found: FoundMix) =>
+  found.deviceText !== '' &&
+  found.number === null &&
+  found.wishTexts.length + found.exclusionTexts.length + found.matrix.length === 0 &&
+  isEverybody(work, found);
 
 /** In a table of mixes "band" is who listens, as the choir and the conductor are. */
 const isWholeBand =

@@ -50,7 +50,10 @@ const namesSource = (text: string, walk: Walk) =>
 function isAllOf(text: string, walk: Walk, subject: string): boolean {
   const tokens = tokenize(text);
   const hits = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names);
-  const telling = hits.filter((hit) => hit.senses.some((sense) => sense.subject === subject));
+  const telling = hits.filter((hit) =>
+    // "Mia" is "mine" in Italian, and a name everywhere.
+    hit.senses.some((sense) => sense.subject === subject && sense.meaning !== 'own'),
+  );
   const known = hits.filter(
     (hit) =>
       telling.includes(hit) || ['hedge', 'side', 'part', 'self'].includes(hit.senses[0]?.subject ?? ''),

@@ -412,10 +412,13 @@ export function splitAtVerb(text: string, walk: Walk): { head: string; tail: str
   );
   const start = hit ? tokens[hit.from]?.start : undefined;
   const end = hit ? tokens[hit.to - 1]?.end : undefined;
-  if (start === undefined || end === undefined) return null;
+  if (!hit || start === undefined || end === undefined) return null;
   const said = tidy(text.slice(0, start).replace(/[,\s]+$/, ''));
   const head = tidy(said.replace(negation, ''));
-  const tail = (negation.test(said) ? 'no ' : '') + tidy(text.slice(end));
+  const much = tokens.slice(hit.from, hit.to).filter((token) => isAmountWord(token.text, walk));
+  const tail = tidy(
+    [negation.test(said) ? 'no' : '', ...much.map((token) => token.raw), text.slice(end)].join(' '),
+  );
   if (head === '' || tail === '' || head.split(' ').length > 9) return null;
   return { head, tail };
 }
@@ -429,6 +432,12 @@ export function wishesThing(text: string, walk: Walk): boolean {
   );
   return targets === 0 && !self && !device && things.length > 0;
 }
+
+/** "Wants just", "braucht vor allem": what the verb says of the amount belongs to the wishes. */
+const isAmountWord = (word: string, walk: Walk) =>
+  /^(?:only|just|mainly|mostly|nur|vooral|alleen|vor|allem|surtout|juste|solo|s[oó]lo|soltanto|s[oó]|apenas|enkel)$/.test(
+    word,
+  ) && lookUp(wishWords, word === 'vor' || word === 'allem' ? 'vor allem' : word, walk.tongue.spoken) !== null;
 
 export type MixLabel = { label: string; numbers: number[]; rest: string };
 

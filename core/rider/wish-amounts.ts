@@ -77,7 +77,8 @@ export function amountOf(item: Item, legend: Legend): ReadAmount | null {
   const strict = words.find((word) => word === 'none') ?? words.find((word) => word === 'only');
   if (strict === 'only' && words.includes('little')) return { amount: 'little', levelDb: null, doubt: '' };
   const little = words.find((word) => word === 'little');
-  return { amount: strict ?? little ?? words[0] ?? 'some', levelDb: null, doubt: '' };
+  const lots = words.find((word) => word === 'lots');
+  return { amount: strict ?? little ?? lots ?? words[0] ?? 'some', levelDb: null, doubt: '' };
 }
 
 /** What "not" makes of the amount right behind it: "not a lot of", "not too quiet". */

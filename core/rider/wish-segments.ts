@@ -4,7 +4,7 @@ import type { Work } from './work.ts';
 
 /** "Because the amp is loud enough": why something is wished wishes nothing. */
 const reasons =
-  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|sonst|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|anders|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
+  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
 
 /** "They are loud enough", "elle est assez forte": it tells of something that was named, and wishes nothing. */
 export const isRemark = (segment: string) =>
