@@ -5,7 +5,7 @@ import { count } from './count.ts';
 /** Texts of the Recall screen. */
 export const englishRecall = {
   search: 'Find a past act, performer or source',
-  hint: 'Some letters: an act, a performer, a source …',
+  hint: 'Letters of an act, player, source …',
   results: 'Found in the archive',
   kinds: { act: 'act', performer: 'performer', source: 'source' } satisfies Record<ArchivedKind, string>,
   inAct: (act: string) => `in ${act}`,
