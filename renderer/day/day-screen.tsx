@@ -61,7 +61,7 @@ function DayParts({ day }: { day: Day }) {
   const ready = found && found !== 'stale' ? found : null;
   const changeToPlan = useMemo(() => ready && changeFromDayPlan(show, ready.plan, newId), [show, ready]);
   const isTaken = changeToPlan !== null && changeToPlan.put.length + changeToPlan.remove.length === 0;
-  const planned = soFar ?? (ready?.hasPatch && !isTaken && !showsNow ? ready.patch : null);
+  const planned = soFar ?? (ready?.canTake && !isTaken && !showsNow ? ready.patch : null);
 
   // The saved show is planned: what waits to be sent again would be missing.
   const canPlan = planning.is !== 'running' && saving !== 'not saved' && !doubts.some((doubt) => doubt.stops);
@@ -72,7 +72,7 @@ function DayParts({ day }: { day: Day }) {
     void plan(show, day.id, day.keepUnlessGain);
   };
   const take = () => {
-    if (changeToPlan && ready?.hasPatch && !isTaken) change(changeToPlan);
+    if (changeToPlan && ready?.canTake && !isTaken) change(changeToPlan);
   };
   useMomentKeys((key) => {
     if (key === 'p') doPlan();

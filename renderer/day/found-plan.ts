@@ -1,3 +1,4 @@
+import { assignmentToTake } from '../../core/plan/day/change-from-day-plan.ts';
 import { type DayPatch, patchOfAssignment } from '../../core/plan/day/day-patch.ts';
 import type { DayPlan, LayerName } from '../../core/plan/day/day-plan.ts';
 import { differenceOfDay, type Move } from '../../core/plan/day/difference.ts';
@@ -10,8 +11,10 @@ import type { DayWork } from './use-day-work.ts';
 /** A plan that was found, beside the day as it stands. */
 export type FoundPlan = {
   plan: DayPlan;
-  /** Whether every line has its place: without that there is nothing to take. */
+  /** Whether every line has its place. */
   hasPatch: boolean;
+  /** Whether there is anything to take: a patch, or at least the nearest one. */
+  canTake: boolean;
   patch: DayPatch;
   now: DayPatch;
   moves: Record<LayerName, Move[]>;
@@ -30,14 +33,17 @@ export function foundPlan(
   if (!plan) return 'stale';
   const plans = new Map(acts.map(({ sheet, derived }) => [sheet.act.id, derived.plan]));
   const { layers } = planning.found;
+  const { sockets } = plan.layers;
+  const toTake = assignmentToTake(sockets);
   const why = (name: LayerName) => {
     const conflict = layers[name].conflict;
     return conflict ? [conflict.what, conflict.todo, conflict.nearest ?? ''].join(' ').trim() : '';
   };
   return {
     plan,
-    hasPatch: plan.layers.sockets.proof !== 'no plan',
-    patch: patchOfAssignment(plan.layers.sockets.layer, plan.layers.sockets.plan.assignment),
+    hasPatch: sockets.proof !== 'no plan',
+    canTake: toTake !== null,
+    patch: patchOfAssignment(sockets.layer, toTake ?? sockets.plan.assignment),
     now: work.now,
     moves: differenceOfDay(plan, (actId) => plans.get(actId) ?? null),
     conflicts: {

@@ -134,6 +134,7 @@ function Said({
         what={conflict?.what ?? (planning.stopped ? text.stoppedEmpty : text.noPlan(text.layer.sockets))}
         todo={conflict?.todo ?? ''}
         more={[...(conflict?.nearest ? [conflict.nearest] : []), ...(conflict?.others ?? [])]}
+        onTake={plan.canTake && !isTaken ? rest.onTake : null}
         onLeave={rest.onLeave}
       />
     );
@@ -153,12 +154,14 @@ function Trouble({
   what,
   todo,
   more = [],
+  onTake = null,
   onLeave,
 }: {
   severity?: Severity;
   what: string;
   todo: string;
   more?: readonly string[];
+  onTake?: (() => void) | null;
   onLeave: (() => void) | null;
 }) {
   return (
@@ -172,6 +175,11 @@ function Trouble({
           <p key={sentence}>{sentence}</p>
         ))}
       </div>
+      {onTake && (
+        <button type="button" onClick={onTake}>
+          {words.day.takeNearest} <kbd>T</kbd>
+        </button>
+      )}
       {onLeave && (
         <button type="button" className="plain" onClick={onLeave}>
           {words.common.close}

@@ -123,6 +123,7 @@ export const englishDay = {
   renewed: (gain: number, least: number) => `A new plan gains ${gain}, more than the ${least} you ask for.`,
   released: (names: string) => `Could not stay where it was: ${names}.`,
   take: 'Take the plan',
+  takeNearest: 'Take the nearest plan',
   hold: 'Hold it so',
   leave: 'Leave it',
   show: 'Show',

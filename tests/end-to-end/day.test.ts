@@ -77,6 +77,10 @@ describe('planning the day, by keyboard alone', () => {
     await said.waitFor();
     expect(await said.innerText()).toMatch(/The nearest plan: with open locks of /);
     expect(await said.innerText()).toMatch(/locked to A1; .* locked to A1.*Open one of the locks/s);
+    await foldbook.press('t');
+    await said.waitFor({ state: 'detached' });
+    await foldbook.saved();
+    await day.planAndWait();
   });
 
   test('keeps what is patched where a new plan gains less than the engineer asks for', async () => {

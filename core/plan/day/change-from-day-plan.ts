@@ -4,21 +4,29 @@ import type { Id } from '../../show/rig.ts';
 import type { Show } from '../../show/show.ts';
 import type { Purpose } from '../../show/words.ts';
 import type { DayPlan, LayerName, PlannedLayer } from './day-plan.ts';
-import { type Item, slotsTaken } from './problem.ts';
+import { type Assignment, type Item, type Layer, slotsTaken } from './problem.ts';
 
 /**
  * A day's plan as one change of the show: unlocked decisions for sockets, buses and outputs, and channels of
  * copies. What the engineer locked is not touched; what an earlier plan left and this one does not use goes away.
- * Layers without a plan are left as they are. `newId` brings an id for each new row.
+ * Of a layer that has no plan the nearest one is taken: the locks that it opens are opened, and what it leaves out
+ * loses the place that an earlier plan gave it. Where there is none either, the layer stays as it is. `newId` brings
+ * an id for each new row.
  */
 export function changeFromDayPlan(show: Show, plan: DayPlan, newId: () => Id): Change {
   const day = show.days.get(plan.dayId)?.name ?? '';
   const rows = new DayRows(show, newId);
   for (const name of ['sockets', 'buses', 'outputs', 'channels'] as const) {
     const planned = plan.layers[name];
-    if (planned.proof !== 'no plan') rows.add(name, planned);
+    const assignment = assignmentToTake(planned);
+    if (assignment) rows.add(name, planned, assignment);
   }
   return { label: changeLabel(`Take the day plan of ${day}`), put: rows.put, remove: rows.remove };
+}
+
+/** The slots of a plan, or of the nearest one where there is none; null where there is neither. */
+export function assignmentToTake({ proof, plan, nearest }: PlannedLayer): Assignment | null {
+  return proof === 'no plan' ? (nearest?.assignment ?? null) : plan.assignment;
 }
 
 type Place = { rowId: Id; slotIds: (Id | null)[]; numbers: number[] };
@@ -34,20 +42,23 @@ class DayRows {
     this.#newId = newId;
   }
 
-  add(name: LayerName, planned: PlannedLayer): void {
-    planned.layer.items.forEach((item, index) => {
-      const actId = planned.layer.acts[item.act]?.actId ?? '';
-      for (const place of placesOf(planned, item, planned.plan.assignment[index] ?? -1))
-        if (name === 'channels') this.#addChannel(place.rowId, item.detail as Purpose, place.numbers[0] ?? 0);
-        else this.#addDecisions(decisionOf[name], actId, place);
+  add(name: LayerName, { layer, nearest }: PlannedLayer, assignment: Assignment): void {
+    layer.items.forEach((item, index) => {
+      const actId = layer.acts[item.act]?.actId ?? '';
+      const opens = nearest?.opened.includes(index) ?? false;
+      for (const place of placesOf(layer, item, assignment[index] ?? -1))
+        if (name === 'channels')
+          this.#addChannel(place.rowId, item.detail as Purpose, place.numbers[0] ?? null, opens);
+        else this.#addDecisions(decisionOf[name], actId, place, opens);
     });
   }
 
-  #addChannel(sourceId: Id, purpose: Purpose, channel: number): void {
+  #addChannel(sourceId: Id, purpose: Purpose, channel: number | null, opens: boolean): void {
     const row = [...this.#show.copies.values()].find(
       (it) => it.sourceId === sourceId && it.purpose === purpose,
     );
-    if (row?.locked && row.channel !== null) return;
+    if (row?.locked && row.channel !== null && !opens) return;
+    if (!row && channel === null) return;
     const base: Copy = row ?? {
       id: this.#newId(),
       sourceId,
@@ -64,23 +75,29 @@ class DayRows {
   }
 
   /** One row for each slot; rows that say so already stay, others of an earlier plan are used again. */
-  #addDecisions(kind: (typeof decisionOf)[keyof typeof decisionOf], actId: Id, place: Place): void {
+  #addDecisions(
+    kind: (typeof decisionOf)[keyof typeof decisionOf],
+    actId: Id,
+    place: Place,
+    opens: boolean,
+  ): void {
     const old = [...this.#show.decisions.values()].filter((it) => kind.subject(it) === place.rowId);
-    if (old.some((row) => row.locked)) return;
+    if (old.some((row) => row.locked) && !opens) return;
     const wanted = place.slotIds.filter((id) => id !== null);
-    const spare = old.filter((row) => !wanted.includes(kind.slot(row) ?? ''));
+    const isSaid = (row: Decision, slotId: Id | null) => !row.locked && kind.slot(row) === slotId;
+    const spare = old.filter((row) => !wanted.some((slotId) => isSaid(row, slotId)));
     for (const slotId of wanted) {
-      if (old.some((row) => kind.slot(row) === slotId)) continue;
+      if (old.some((row) => isSaid(row, slotId))) continue;
       this.put.push(put('decisions', kind.row(spare.pop()?.id ?? this.#newId(), actId, place.rowId, slotId)));
     }
     for (const row of spare) this.remove.push({ table: 'decisions', id: row.id });
   }
 }
 
-/** The rows of an item with their slots: a pair of sources takes one each, a stereo mix both. */
-function placesOf(planned: PlannedLayer, item: Item, slot: number): Place[] {
-  const taken = slotsTaken(planned.layer, item, slot).flatMap((index) => planned.layer.slots[index] ?? []);
-  if (slot < 0 || taken.length === 0) return [];
+/** The rows of an item with their slots: a pair of sources takes one each, a stereo mix both. Left out: none. */
+function placesOf(layer: Layer, item: Item, slot: number): Place[] {
+  if (slot < 0) return item.ids.map((rowId) => ({ rowId, slotIds: [], numbers: [] }));
+  const taken = slotsTaken(layer, item, slot).flatMap((index) => layer.slots[index] ?? []);
   const [only] = item.ids;
   if (item.ids.length === 1 && only !== undefined)
     return [{ rowId: only, slotIds: taken.map((it) => it.id), numbers: taken.map((it) => it.number) }];

@@ -25,6 +25,18 @@ const FoundLayer = z.strictObject({
       nearest: z.string().nullable(),
     })
     .nullable(),
+  /** The plan that keeps most, where none keeps everything. */
+  nearest: z
+    .strictObject({
+      assignment: slots,
+      cost: units,
+      bound: units,
+      leftOut: slots,
+      opened: slots,
+      notReady: slots,
+      isFewest: z.boolean(),
+    })
+    .nullable(),
   stability: z
     .strictObject({
       taken: z.enum(['kept', 'new']),
@@ -77,6 +89,7 @@ export function foundDay({ dayId, layers, notes }: DayPlan): FoundDay {
       others: conflict.others,
       nearest: nearest && nearestInWords(layer, nearest),
     },
+    nearest,
     stability,
   });
   const { sockets, channels, buses, outputs } = layers;
@@ -102,7 +115,7 @@ export function dayPlanOf(planned: Show, now: Show, found: FoundDay): DayPlan | 
   if (layerNames.some((name) => found.layers[name].assignment.length !== layers[name].items.length))
     return null;
   const planOf = (name: LayerName): PlannedLayer => {
-    const { assignment, cost, bound, proof, gapPercent, stability } = found.layers[name];
+    const { assignment, cost, bound, proof, gapPercent, nearest, stability } = found.layers[name];
     return {
       layer: layers[name],
       plan: {
@@ -116,7 +129,7 @@ export function dayPlanOf(planned: Show, now: Show, found: FoundDay): DayPlan | 
       proof,
       gapPercent,
       conflict: null,
-      nearest: null,
+      nearest,
       stability,
     };
   };

@@ -73,6 +73,53 @@ test('the change of a plan is a change that the database takes', () => {
   expect(Change.safeParse(change).success).toBe(true);
 });
 
+test('the nearest plan can be taken: of two locks on one socket one is opened, and then the day has a plan', () => {
+  const lock = (sourceId: string) => ({
+    id: `lock ${sourceId}`,
+    actId: 'herons',
+    about: 'socket',
+    sourceId,
+    socketId: 'a3',
+    locked: true,
+  });
+  const show = festivalDay({ decisions: [lock('h kick'), lock('h bass')] });
+  expect(planDay(show, 'day', { solve }).layers.sockets.proof).toBe('no plan');
+  const after = taken(show);
+  const locks = [...after.decisions.values()].filter((it) => it.locked);
+  expect(locks).toHaveLength(1);
+  expect(planDay(after, 'day', { solve }).layers.sockets.proof).toBe('proven minimal');
+});
+
+test('what the nearest plan leaves out loses the socket that a plan before gave it', () => {
+  const sockets = ['a', 'b'].map((box) => ({ id: `${box}1`, boxId: box, number: 1 }));
+  const before = {
+    id: 'd',
+    actId: 'choir',
+    about: 'socket',
+    sourceId: 'c keys l',
+    socketId: 'a1',
+    locked: false,
+  };
+  const after = taken(festivalDay({ sockets, decisions: [before] }));
+  const subjects = [...after.decisions.values()].flatMap((it) => (it.about === 'socket' ? it.sourceId : []));
+  expect(subjects).not.toContain('c keys l');
+  expect(new Set(subjects).size).toBe(subjects.length);
+});
+
+test('outputs that are held back are among what collides where mixes find no output', () => {
+  const outputs = [1, 2].map((number) => ({
+    id: `out${number}`,
+    rigId: 'rig',
+    place: 'desk',
+    number,
+    name: `Out ${number}`,
+    reservedFor: 'side fills',
+  }));
+  const { conflict } = planDay(festivalDay({ outputs }), 'day', { solve }).layers.outputs;
+  expect(conflict?.what).toMatch(/Out 1, Out 2 kept for side fills/);
+  expect(conflict?.todo).toMatch(/held back/);
+});
+
 test('what the engineer locked is not touched by a plan', () => {
   const lock = {
     id: 'lock',
