@@ -1,3 +1,4 @@
+import { withoutBullet } from './bullets.ts';
 import { withDigits } from './count-words.ts';
 import type { Line } from './lines.ts';
 import { numberedText } from './numbers.ts';
@@ -28,8 +29,8 @@ export function countsWritten(lines: readonly Line[], tongue: Tongue): Line[] {
 /** The line with the number word it begins with as a digit, or null where it begins with none. */
 function inWords(line: Line, tongue: Tongue): string | null {
   if (line.cells.length !== 1 || line.text.length > 60) return null;
-  const lead = /^\s*[-•*·–▪●]\s*/.exec(line.text)?.[0] ?? '';
-  const bare = line.text.slice(lead.length);
+  const bare = withoutBullet(line.text);
+  const lead = line.text.slice(0, line.text.length - bare.length);
   const digits = withDigits(bare, tongue);
   return /^\D/.test(bare) && /^[2-8]\s\p{L}/u.test(digits) && lead !== '' ? lead + digits : null;
 }

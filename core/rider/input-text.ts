@@ -1,3 +1,4 @@
+import { behindBullet, isBulleted, withoutBullet } from './bullets.ts';
 import { isAllIn, readDetails } from './details.ts';
 import { note } from './draft.ts';
 import { groupStems, namesDevice, openGroup, pushInput } from './found-input.ts';
@@ -34,8 +35,8 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (numbered && !counts)
     return takeNumberedText(walk, line, numbered.numbers, numbered.rest, numbered.marked, inRun);
   if (isAside(section)) return false;
-  const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text);
-  const text = bullet?.[1] ?? line.text;
+  const bullet = behindBullet(line.text);
+  const text = bullet ?? line.text;
   const mayHoldSeveral = bullet !== null || /^[^:]{2,40}:\s/.test(text);
   if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text)) return true;
   if (takeInlineList(walk, line)) return true;
@@ -164,7 +165,7 @@ function countsThings(numbered: { numbers: number[]; marked: boolean }, inRun: b
 /** A short line that is nothing but a source, or a side or part of one. */
 function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | null {
   if (line?.cells.length !== 1 || line.text.length > 120) return null;
-  const bullet = /^\s*[-•*·–>▪●]\s*(.+)$/.exec(line.text)?.[1];
+  const bullet = behindBullet(line.text);
   const pieces = bullet || /:\s/.test(line.text) ? splitNameAndDetails(bullet ?? line.text, walk) : null;
   const isMiked = pieces !== null && readDetails(pieces.details, walk.tongue).pickUp !== null;
   const split = bullet || isMiked ? (pieces?.name ?? '') : line.text;
@@ -193,21 +194,19 @@ function standsInBullets(walk: Walk): boolean {
   const line = walk.lines[walk.at];
   const before = walk.lines[walk.at - 1];
   if (!above || !line || before?.at.row !== above.at.row || above.list !== walk.list) return false;
-  return isBullet.test(before.text) && above.at.sheet === line.at.sheet;
+  return isBulleted(before.text) && above.at.sheet === line.at.sheet;
 }
-
-const isBullet = /^\s*[-•*·–▪●]\s+\S/;
 
 /** A run of bullets of which most begin with a source. */
 function opensBullets(walk: Walk): boolean {
   const run: Line[] = [];
   for (let at = walk.at; at < walk.lines.length && run.length < 40; at++) {
     const line = walk.lines[at];
-    if (line?.cells.length !== 1 || !isBullet.test(line.text)) break;
+    if (line?.cells.length !== 1 || !isBulleted(line.text)) break;
     run.push(line);
   }
   const named = run.filter((line) => {
-    const bare = line.text.replace(/^\s*[-•*·–▪●]\s+/, '');
+    const bare = withoutBullet(line.text);
     const split = splitNameAndDetails(bare, walk);
     const isMix =
       leadingLabel(bare, walk) !== null || isNoInput(split, walk) || splitAtVerb(bare, walk) !== null;
@@ -220,7 +219,7 @@ function opensBullets(walk: Walk): boolean {
 function isUntitledList(walk: Walk): boolean {
   if (walk.found.inputs.length === 0 && opensBullets(walk)) return true;
   if (looksListed(walk.lines[walk.at], walk) !== 'source') return false;
-  const bulleted = /^\s*[-•*·▪●]/.test(walk.lines[walk.at]?.text ?? '');
+  const bulleted = isBulleted(walk.lines[walk.at]?.text ?? '');
   const enough = bulleted ? 2 : 3;
   return (
     [1, 2, 3, 4, 5].filter((step) => looksListed(walk.lines[walk.at + step], walk) !== null).length >= enough

@@ -1,3 +1,4 @@
+import { withoutBullet } from './bullets.ts';
 import { isFull, mostPerformers, note } from './draft.ts';
 import { type Block, cellsByRole } from './headers.ts';
 import type { Line } from './lines.ts';
@@ -50,7 +51,7 @@ function pushPerformer(walk: Walk, line: Line, name: string, role: string, place
 
 /** "Noor - lead vocals, guitar", "Drums: Tom", "Tom (drums)". True where the text told at least one performer. */
 export function takePerformerText(walk: Walk, line: Line, text: string): boolean {
-  const plain = tidy(text.replace(/^\s*[-•*·–>▪●]\s*/, '').replace(/^\d{1,2}[.)]\s*/, ''));
+  const plain = tidy(withoutBullet(text).replace(/^\d{1,2}[.)]\s*/, ''));
   const inBrackets = performersInBrackets(plain, walk);
   if (inBrackets.length > 1) {
     for (const { name, role } of inBrackets) pushPerformer(walk, line, name, role, '');

@@ -1,4 +1,5 @@
 import { signAmount } from './amounts.ts';
+import { isBulleted } from './bullets.ts';
 import { type FoundMix, note } from './draft.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
@@ -35,7 +36,7 @@ function isRightBelow(above: FoundMix, line: Line): boolean {
 
 /** The mix was named on a line of its own, and its wishes stand below it one by one. */
 const isListed = (above: FoundMix, line: Line) =>
-  above.wishTexts.length === 0 || (above.extra?.length ?? 0) > 0 || /^\s*[-•*·–▪●]\s/.test(line.text);
+  above.wishTexts.length === 0 || (above.extra?.length ?? 0) > 0 || isBulleted(line.text);
 
 /** Nothing but an amount: "loud", "++", "a bit of". */
 function saysAmount(text: string, walk: Walk): boolean {

@@ -1,4 +1,5 @@
 import { signAmount } from './amounts.ts';
+import { withoutBullet } from './bullets.ts';
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { findHits, lookUp } from './lexicon.ts';
@@ -437,13 +438,14 @@ export function wishesThing(text: string, walk: Walk): boolean {
 const isAmountWord = (word: string, walk: Walk) =>
   /^(?:only|just|mainly|mostly|nur|vooral|alleen|vor|allem|surtout|juste|solo|s[oó]lo|soltanto|s[oó]|apenas|enkel)$/.test(
     word,
-  ) && lookUp(wishWords, word === 'vor' || word === 'allem' ? 'vor allem' : word, walk.tongue.spoken) !== null;
+  ) &&
+  lookUp(wishWords, word === 'vor' || word === 'allem' ? 'vor allem' : word, walk.tongue.spoken) !== null;
 
 export type MixLabel = { label: string; numbers: number[]; rest: string };
 
 /** "Mix 1", "Aux 5/6", "IEM #2" at the beginning of a text, or null. */
 export function leadingLabel(text: string, walk: Walk): MixLabel | null {
-  const plain = text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const plain = withoutBullet(text);
   const tokens = tokenize(plain);
   const hit = findHits(labelWords, tokens, walk.tongue.spoken, walk.tongue.names)[0];
   if (!hit || hit.from !== 0) return null;

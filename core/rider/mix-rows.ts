@@ -1,3 +1,4 @@
+import { withoutBullet } from './bullets.ts';
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { type FoundMix, foundMix, isFull, mostMixes, note } from './draft.ts';
@@ -251,7 +252,7 @@ function letteredText(text: string): NumberedText | null {
 }
 
 function takeListedMix(walk: Walk, line: Line): boolean {
-  const bare = line.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const bare = withoutBullet(line.text);
   const lettered = letteredText(bare);
   const numbered = lettered ?? numberedText(bare);
   const told = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
@@ -323,7 +324,7 @@ function takeMixHeading(walk: Walk, line: Line, pieces: MixPieces, text: string)
   const next = walk.lines[walk.at + 1];
   if (pieces.listenerText === '' || pieces.listenerText.split(' ').length > 3 || !next || /[.!?]$/.test(text))
     return false;
-  const below = next.text.replace(/^\s*[-•*·–>▪●]\s*/, '');
+  const below = withoutBullet(next.text);
   if (!isContinuation(readMixPieces(below, walk)) || !speaksOfWishes(below, walk)) return false;
   pushMix(walk, line, { ...pieces, number: null, label: pieces.listenerText });
   return true;

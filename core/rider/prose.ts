@@ -1,3 +1,4 @@
+import { withoutBullet } from './bullets.ts';
 import { foundMix, isFull, mostMixes, mostPerformers, note } from './draft.ts';
 import { takeGeneralDevice } from './general-devices.ts';
 import { findHits } from './lexicon.ts';
@@ -76,7 +77,7 @@ function goesOn(walk: Walk, line: Line, sentence: string): boolean {
 }
 
 function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
-  const text = withPlainHead(withoutTitle(sentence.replace(/^\s*[-•*·–>▪●]\s*/, ''), walk), walk);
+  const text = withPlainHead(withoutTitle(withoutBullet(sentence), walk), walk);
   if (isConditional(text)) return false;
   if (takeGeneralDevice(walk, line, text)) return true;
   if (!asksForPickUps(text, walk) && takeWishSentence(walk, line, text)) return true;

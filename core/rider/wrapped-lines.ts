@@ -1,3 +1,4 @@
+import { isBulleted } from './bullets.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
 import type { Tongue } from './source-name.ts';
@@ -54,7 +55,7 @@ function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number,
   if (width < narrowest || titleOf(next.text, tongue) !== null || titleOf(line.text, tongue) !== null)
     return false;
   const isLower = /^\p{Ll}/u.test(next.text);
-  const isItem = /^\s*[-•*·–▪●]\s/.test(line.text) || /^\p{Lu}[^:]{0,40}:\s/u.test(line.text);
+  const isItem = isBulleted(line.text) || /^\p{Lu}[^:]{0,40}:\s/u.test(line.text);
   const isFull = last.text.length >= 0.8 * width;
   if (endsOpen(line.text, tongue)) return isItem || isFull || last.text.length >= 0.6 * width;
   if (!isLower) return false;
