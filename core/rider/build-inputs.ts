@@ -131,6 +131,8 @@ function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[
   }
   if (shape.length === 2)
     return shape.length === 2 && written === 1 ? askForTwo(found, shape, stereo, work) : shape;
+  // "Horn 1+2" with one number share a microphone.
+  if (written === 1 && name.ordinal !== null && name.count === 2) return [whole];
   if (name.count > 1) return Array.from({ length: name.count }, () => whole);
   return [whole];
 }

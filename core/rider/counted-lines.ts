@@ -40,8 +40,9 @@ function countedLines(lines: readonly Line[]): Set<number> {
   const counted = new Set<number>();
   let run: { at: number; number: number }[] = [];
   const close = () => {
-    const steps = run.filter(({ number }, at) => at > 0 && number > (run[at - 1]?.number ?? 0)).length;
-    if (run.length >= shortestList && steps * 2 < run.length) for (const { at } of run) counted.add(at);
+    const falls = run.filter(({ number }, at) => at > 0 && number <= (run[at - 1]?.number ?? 0)).length;
+    if (run.length >= shortestList && falls > 1 && falls * 3 >= run.length)
+      for (const { at } of run) counted.add(at);
     run = [];
   };
   lines.forEach((line, at) => {

@@ -91,9 +91,12 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
   return takePlayer(walk, line, text);
 }
 
-/** "Pia plays the harp: a clip and a DI": it asks for microphones and for nothing that is heard. */
+/** "Pia plays the harp: a clip and a DI", "Vocals: Pia, Bo": it asks for lines and for nothing that is heard. */
 function asksForPickUps(text: string, walk: Walk): boolean {
-  const pickedUp = sourcesToldIn(text, [], walk).filter((it) => it.isPickedUp).length;
+  const told = sourcesToldIn(text, [], walk);
+  const singers = told.filter((it) => it.performer !== '' && it.stem === told[0]?.stem).length;
+  const pickedUp = told.filter((it) => it.isPickedUp).length;
+  if (singers > 1 && singers === told.length && pieceFacts(text, walk).amounts === 0) return true;
   return pickedUp > 0 && walk.section !== 'mixes' && pieceFacts(text, walk).amounts <= pickedUp;
 }
 

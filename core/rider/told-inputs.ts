@@ -18,6 +18,9 @@ export type Told = {
   details: string[];
   /** A microphone or DI was told for it. */
   isPickedUp: boolean;
+  /** The microphone was told in one breath with it: "a condenser for shakers". */
+  hangs: boolean;
+  isDi: boolean;
   /** Told in brackets behind a word for all of them, as the drums of "Drums (kick, snare)". */
   depth: number;
 };
@@ -131,12 +134,15 @@ function tellSource(
     performer,
     details: facts.rest === '' ? [] : [facts.rest],
     isPickedUp: facts.picksUp,
+    hangs: facts.picksUp,
+    isDi: facts.picksUp && facts.isDi,
     depth: piece.depth,
   });
 }
 
 function giveMicrophone(source: Told, piece: Piece, facts: Facts): void {
   source.isPickedUp = true;
+  source.isDi = facts.isDi;
   source.details.push(piece.text);
   source.count = Math.max(source.count, facts.count);
 }
@@ -153,6 +159,7 @@ const isPart = ({ piece, facts }: Read, first: Piece, heading: Told | undefined)
 /** "A condenser for shakers, triangle and toys" is one microphone. */
 const isMoreSmallThings = (last: Told, facts: Facts) =>
   last.isPickedUp &&
+  last.hangs &&
   !facts.picksUp &&
   !facts.hasArticle &&
   facts.stem !== null &&
@@ -167,8 +174,13 @@ function waiting(stem: Stem, told: readonly Told[]): Told | null {
   return told.find((it) => !it.isPickedUp && isAlike(it)) ?? null;
 }
 
+/** "A DI and also a clip", "DI and microphone": two lines of one source. */
+const isOneMore = (last: Told, piece: Piece, facts: Facts) =>
+  (piece.depth === 0 && (piece.joint === 'more' || another.test(piece.text))) ||
+  (piece.joint === 'and' && last.isDi !== facts.isDi);
+
 /** A microphone or DI that names no source: for the one that waits, or one more for the last. */
-function pickUp({ told, list, walk }: Telling, piece: Piece, facts: Facts): void {
+function pickUp({ told, list }: Telling, piece: Piece, facts: Facts): void {
   const last = told.at(-1);
   if (!last) return;
   const open = told.filter((it) => !it.isPickedUp);
@@ -177,16 +189,16 @@ function pickUp({ told, list, walk }: Telling, piece: Piece, facts: Facts): void
     for (const source of open.slice(-facts.count)) giveMicrophone(source, piece, { ...facts, count: 1 });
     return;
   }
-  const isDi = readSourceName(piece.text, walk.tongue).pickUps.has('di');
-  const first = open.find((it) => (groupOfStem(it.stem) === 'vocals') !== isDi) ?? open[0];
+  const first = open.find((it) => (groupOfStem(it.stem) === 'vocals') !== facts.isDi) ?? open[0];
   const wanted = piece.depth > last.depth ? (last.isPickedUp ? null : last) : first;
   if (wanted) giveMicrophone(wanted, piece, facts);
-  else if (piece.depth === 0 && (piece.joint === 'more' || another.test(piece.text)))
+  else if (isOneMore(last, piece, facts))
     told.push({
       ...last,
       name: `${last.name}, ${withoutLead(piece.text)}`,
       count: facts.count,
       details: [piece.text],
+      isDi: facts.isDi,
     });
   else if (piece.depth === 0 && list && facts.hasArticle)
     told.push({
@@ -207,6 +219,7 @@ type Facts = {
   rest: string;
   count: number;
   picksUp: boolean;
+  isDi: boolean;
   hasArticle: boolean;
 };
 
@@ -227,6 +240,7 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
     rest: tidy(text.replace(phrase, ' ')),
     count: countIn(text, walk),
     picksUp,
+    isDi: readSourceName(text, tongue).pickUps.has('di'),
     hasArticle: text !== piece.text || /^\d/.test(text),
   };
 }
@@ -271,6 +285,7 @@ function leadingName(text: string, stem: Stem | null, walk: Walk): string {
   const [first = ''] = words;
   const isName = (word: string) =>
     /^\p{Lu}\p{Ll}[\p{L}'’.-]*$/u.test(word) && readSourceName(word, walk.tongue).stem === null;
+  if (/^(?:me|myself|ich|moi|yo|io|ik|eu)$/i.test(text)) return text;
   if (stem === null && words.length <= 2 && words.every(isName) && looksLikeName(text, walk)) return text;
   const tokens = tokenize(text);
   const plays = findHits(verbWords, tokens.slice(1), walk.tongue.spoken, walk.tongue.names).some(

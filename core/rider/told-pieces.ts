@@ -31,7 +31,7 @@ function jointsOf(spoken: Tongue['spoken']): RegExp {
       .map((it) => it[kind])
       .join('|');
   return new RegExp(
-    `(?<open>[([])|(?<close>[)\\]])|(?<colon>:(?=\\s|$))|(?<comma>[,;](?=\\s|$)|\\.(?=\\s|$)|\\s[-–—/|]\\s)|(?<more>(?<=^|\\s|,)(?:${listOf('more')})(?=\\s))|(?<and>\\s[+&]\\s|(?<=^|\\s|,)(?:${listOf('and')})(?=\\s))`,
+    `(?<open>[([])|(?<close>[)\\]])|(?<colon>:(?=\\s|$))|(?<dash>\\s[-–—]\\s)|(?<comma>[,;](?=\\s|$)|\\.(?=\\s|$)|\\s[/|]\\s)|(?<more>(?<=^|\\s|,)(?:${listOf('more')})(?=\\s))|(?<and>\\s[+&]\\s|(?<=^|\\s|,)(?:${listOf('and')})(?=\\s))`,
     'giu',
   );
 }
@@ -56,7 +56,9 @@ export function piecesOf(text: string, { spoken }: Pick<Tongue, 'spoken'>): Piec
     }
   };
   for (const found of text.matchAll(jointsOf(spoken))) {
-    const { open, close, colon, and, more } = found.groups ?? {};
+    const { open, close, dash, and, more } = found.groups ?? {};
+    // "Drums - kick, snare": the first dash of a line is a colon.
+    const colon = found.groups?.colon ?? (dash && pieces.length === 0 ? dash : undefined);
     if (and && joinsSides.test(text.slice(found.index + found[0].length))) continue;
     push(found.index);
     start = found.index + found[0].length;

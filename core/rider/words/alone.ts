@@ -11,7 +11,7 @@ export const onlyAlone: ReadonlySet<string> = new Set(
     'chico, menores, barras, semi, piedi, scatole, pentole, ollas, sementes, semillas, lastra, frusta, bellen',
     'egg, eggs, huevo, uovo, ei, eitje, contra, contras, cb, poly, arp, br, tr, leier, lira, lier, quartet, quartetto',
     'regie, regia, direccion, ordem, anweisung, zuruf, console, speaker, podium, pupitre, leggio, atril, maire, sindaco',
-    'toast, flow, copla, trova, apoio, resposta, respuestas, vozes, back1, compte, conta, chamadas, gids, solo',
+    'lessenaar, pult, lectern, master, base, toast, flow, copla, trova, apoio, resposta, respuestas, vozes, back1, compte, conta, chamadas, gids, solo',
     'acoustique, criolla, electrica, eletrica, elektrisch, telefono, telefoon, telephone, deckel, choque, redo',
   ].flatMap((list) => list.split(', ')),
 );
