@@ -32,7 +32,7 @@ const meaningKinds = Object.keys(meaningsOf) as [MeaningOf, ...MeaningOf[]];
 export type Meaning = { of: MeaningOf; kind: string };
 
 /** Whether there is such a meaning. */
-export function isMeaning({ of, kind }: Meaning): boolean {
+function isMeaning({ of, kind }: Meaning): boolean {
   const known: readonly string[] | null = meaningsOf[of];
   return known === null || known.includes(kind);
 }
