@@ -2,7 +2,7 @@ import type { DeviceKind, Format } from '../show/words.ts';
 import { withDigits } from './count-words.ts';
 import { type FoundMix, foundMix } from './draft.ts';
 import { findHits, lookUp } from './lexicon.ts';
-import { leadingLabel, readMixPieces } from './mix-pieces.ts';
+import { leadingLabel, readMixPieces, withBoxes } from './mix-pieces.ts';
 import { performersOf } from './performers.ts';
 import type { ReadMix, ReadWish } from './reading.ts';
 import { fold, tidy, tokenize } from './text.ts';
@@ -134,7 +134,7 @@ type ReadDevice = {
 
 /** What the words on a device say. */
 function readDevice(written: string, work: Pick<Work, 'tongue'>): ReadDevice {
-  const text = withDigits(written, work.tongue);
+  const text = withBoxes(withDigits(written, work.tongue));
   const tokens = tokenize(text);
   const device: ReadDevice = { kind: null, format: null, count: 1, own: null, elsewhere: false };
   for (const hit of findHits(mixWords, tokens, work.tongue.spoken, work.tongue.names)) {

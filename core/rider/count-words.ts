@@ -12,7 +12,12 @@ export function withDigits(text: string, { spoken, names }: Pick<Tongue, 'spoken
     const first = tokens[hit.from];
     const last = tokens[hit.to - 1];
     const next = tokens[hit.to];
-    if (!first || !last || next?.kind !== 'word' || hit.certainty < 1) continue;
+    const isSpoken = hit.senses.some((sense) =>
+      [...sense.languages].some((it) => it === 'trade' || it === 'en' || spoken.has(it)),
+    );
+    // "Otto" is eight in Italian only, and there too somebody may be called so.
+    const isName = first !== undefined && names.has(first.text);
+    if (!first || !last || next?.kind !== 'word' || hit.certainty < 1 || !isSpoken || isName) continue;
     written += `${text.slice(from, first.start)}${hit.senses[0]?.meaning ?? ''}`;
     from = last.end;
   }

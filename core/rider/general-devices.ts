@@ -30,8 +30,18 @@ export function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean
     return true;
   }
   if (text.split(' ').length > mostWords) return false;
+  if (opensMixes(walk, text)) {
+    walk.section = 'mixes';
+    return takeForAll(walk, line, text);
+  }
   if (!everybody.test(folded) && !titled) return false;
   return namesDevice(told, walk) && !refuses(told, walk) && takeForAll(walk, line, text);
+}
+
+/** "For monitors three wedges will do:": what stands below are the mixes. */
+function opensMixes(walk: Walk, text: string): boolean {
+  const isCounted = counted.test(withDigits(fold(text), walk.tongue));
+  return /:\s*$/.test(text) && isCounted && namesDevice(text, walk) && sourcesIn(text, walk) === 0;
 }
 
 function takeForAll(walk: Walk, line: Line, text: string): boolean {

@@ -1,3 +1,4 @@
+import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
@@ -116,7 +117,7 @@ function isListenerFor(text: string, article: boolean, walk: Walk): boolean {
 }
 
 /** "Wedge Ada", "Ada's wedge": a device and whose it is, side by side. */
-export function splitAtDevice(text: string, walk: Walk): { listener: string; device: string } | null {
+function splitAtDevice(text: string, walk: Walk): { listener: string; device: string } | null {
   const tokens = tokenize(text);
   const hit = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
     (it) => it.certainty === 1 && it.senses[0]?.subject === 'device',
@@ -128,6 +129,8 @@ export function splitAtDevice(text: string, walk: Walk): { listener: string; dev
   const behind = bare(text.slice(end));
   const isPlace = (it: string) => isAllIn(positionWords, it, walk.tongue) || isDevice(it, walk);
   if (isPlace(before) || isPlace(behind.split(' ')[0] ?? '')) return null;
+  const isCount = /^\d+ x$/.test(withDigits(`${before} x`, walk.tongue));
+  if (isCount && !namesListener(behind, walk)) return null;
   if (namesListener(behind, walk) && (before === '' || /^\d+\s*x?$|^\p{L}+$/iu.test(before)))
     return { listener: behind, device: tidy(text.slice(0, end)) };
   if (namesListener(before, walk) && (behind === '' || isDevice(behind, walk)))

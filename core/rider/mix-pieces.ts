@@ -2,10 +2,10 @@ import { signAmount } from './amounts.ts';
 import { withoutBullet } from './bullets.ts';
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
-import { findHits, lookUp } from './lexicon.ts';
+import { findHits, type Hit, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { readSourceName } from './source-name.ts';
-import { fold, tidy, tokenize } from './text.ts';
+import { fold, type Token, tidy, tokenize } from './text.ts';
 import {
   amountWords,
   labelWords,
@@ -86,22 +86,40 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
 
 /** "2 wedges on one mix" says of the device that both hear the same. */
 const onOneMix =
-  /\b(?:on |auf |sur |en |in |op |em )?(?:one|a single|ein(?:em)?|un|una|uno|een|uma?) (?:mix|weg|circuit|mezcla|groep|via|aux|send|mandata|mistura)\b/g;
+  /\b(?:on |auf |sur |en |in |op |em |na |no |nella |sulla |in der |auf dem |sur le |en la |op de )?(?:one|a single|the same|ein(?:em)?|selben|gleichen|un|meme|una|misma|uno|stessa|een|zelfde|uma?|mesma) (?:mix|weg|circuit|mezcla|groep|via|aux|send|mandata|mistura|linea|envio)\b/g;
 const forBoth =
   /\b(?:for|fur|pour|para|per|voor) (?:both|beide|(?:les|los|las) (?:deux|dos|tres)|entrambi|tutti|os dois|all|alle|todos|tous)\b/g;
 
-/** True where most of the words tell a device, its format, whose it is or where it stands, and at least one does. */
-export function isDevice(text: string, walk: Walk): boolean {
-  const plain = fold(withDigits(text, walk.tongue))
-    .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
-    .replace(forBoth, ' ')
-    .replace(onOneMix, ' ');
-  const told = withoutSharing(plain, walk);
-  const tokens = tokenize(told).filter((token) => token.kind !== 'mark' && !isFiller(token.text));
+/** Words that are a drum or a case by themselves and a wedge where they are counted: "2 caixas", "una cassa". */
+const countedBox =
+  /\b(\d\s*x?|an?|one|uma|una|eine?|un|een)\s+(?:box(?:es|en)?|cabs?|caixas?|cajas?|casse?|kast(?:en)?|bafles?|parlantes?|altavoces|altavoz|colunas?|enceintes?|speakers?)\b(?!\s*(?:clara|chiara|claire))/gi;
+
+/** Counted boxes as the wedges they are. */
+export const withBoxes = (text: string) => text.replace(countedBox, '$1 wedge');
+
+/** The words of a text that tell a device: without counts, without who shares it, counted boxes as wedges. */
+function deviceWordsIn(text: string, walk: Walk): { plain: string; tokens: Token[]; hits: MixHit[] } {
+  const plain = withoutSharing(
+    withBoxes(fold(withDigits(text, walk.tongue)))
+      .replace(/\b\d+\s*x\b|\bx\s*\d+\b|\b\d+\b/g, ' ')
+      .replace(forBoth, ' ')
+      .replace(onOneMix, ' '),
+    walk,
+  );
+  const tokens = tokenize(plain);
   // A word that is only nearly one for whose the device is ("Sable", "salle") may as well be a name.
-  const hits = findHits(mixWords, tokenize(told), walk.tongue.spoken, walk.tongue.names).filter(
+  const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).filter(
     (hit) => hit.certainty === 1 || hit.senses[0]?.subject !== 'owner',
   );
+  return { plain, tokens, hits };
+}
+
+type MixHit = Hit<string, string>;
+
+/** True where most of the words tell a device, its format, whose it is or where it stands, and at least one does. */
+export function isDevice(text: string, walk: Walk): boolean {
+  const { plain, tokens, hits } = deviceWordsIn(text, walk);
+  const words = tokens.filter((token) => token.kind !== 'mark' && !isFiller(token.text));
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
   const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
   // "Band" alone is who listens, not whose the device is.
@@ -110,7 +128,17 @@ export function isDevice(text: string, walk: Walk): boolean {
   const isNamed = hits.some((hit) =>
     hit.senses.some((sense) => sense.subject !== 'position' && sense.subject !== 'owner'),
   );
-  return telling && (isNamed ? covered * 2 >= tokens.length : covered >= tokens.length);
+  return telling && (isNamed ? covered * 2 >= words.length : covered >= words.length);
+}
+
+/** Nothing but words for devices, as "drum fill": no wish for drums. */
+export function isWhollyDevice(text: string, walk: Walk): boolean {
+  if (!isDevice(text, walk)) return false;
+  const { tokens, hits } = deviceWordsIn(text, walk);
+  return tokens.every(
+    (token, at) =>
+      token.kind === 'mark' || isFiller(token.text) || hits.some((hit) => hit.from <= at && at < hit.to),
+  );
 }
 
 /** "They share a wedge": the words that say that several hear one mix left out. */
@@ -130,15 +158,9 @@ function withoutSharing(text: string, walk: Walk): string {
 
 /** Words between the words of a device that say nothing of it. */
 const isFiller = (word: string) =>
-  /^(?:both|all|each|beiden?|alle|deux|tous|ambos|ambas|todos|entrambi|tutti|allebei|please|pls|thanks|bitte|danke|svp|merci|favor|gracias|prego|grazie|aub|graag|obrigad[oa]|an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
+  /^(?:both|all|each|beiden?|alle|deux|tous|ambos|ambas|todos|entrambi|tutti|allebei|please|pls|thanks|bitte|danke|svp|merci|favor|gracias|prego|grazie|aub|graag|obrigad[oa]|je|jeweils|only|nur|one|an?|the|in|on|of|for|at|and|with|to|each|ein(?:e[nmrs]?)?|der|die|das|dem|den|und|mit|im|auf|fur|je|un|une|de|du|des|la|le|les|l|d|en|et|avec|pour|una|el|los|las|del|y|con|para|uno|il|lo|gli|i|e|di|da|per|su|een|het|op|met|voor|um|uma|o|os|as|do|no|na|com)$/.test(
     word,
   );
-
-/** Nothing but words for devices, as "drum fill": no wish for drums. */
-export function isWhollyDevice(text: string, walk: Walk): boolean {
-  const plain = withDigits(text, walk.tongue).replace(/^(?:an?|eine?n?|une?|uno|una|um|uma|een)\s+/i, '');
-  return isDevice(plain, walk) && isAllIn(mixWords, plain.replace(/\b\d\s*x?\s*/g, ''), walk.tongue);
-}
 
 /** True where most words are such as wishes and devices are told with: no sentence about something else. */
 export function speaksOfWishes(text: string, walk: Walk): boolean {
@@ -371,8 +393,17 @@ function isListOfNames(piece: string, walk: Walk): boolean {
   });
 }
 
+/** "Noor listens through": the name before its verb. */
+function beforeVerb(text: string, walk: Walk): string {
+  const tokens = tokenize(text);
+  const verb = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (hit) => hit.from > 0 && hit.certainty === 1 && hit.senses.every((sense) => sense.meaning === 'listens'),
+  );
+  return verb ? text.slice(0, tokens[verb.from]?.start) : text;
+}
+
 const trailingVerb =
-  /\s+(?:has|have|uses?|is|are|on|with|brings|hat|nutzt|benutzt|mit|auf|a|utilise|avec|tiene|usa|con|ha|heeft|gebruikt|met|tem|com|an?|his|her|their)(?:\s+(?:on|an?|his|her|their|eine?n?|un|une|een))*\s*$/i;
+  /\s+(?:has|have|uses?|is|are|on|with|brings|hat|nutzt|benutzt|mit|auf|a|utilise|avec|tiene|usa|con|ha|heeft|gebruikt|met|tem|com|an?|his|her|their)(?:\s+(?:on|an?|his|her|their|eine?n?|une?|una|een|uma?|os|seus?|suas?))*\s*$/i;
 
 /** "Noor, IEM stereo" or "Noor IEM stereo": a name, then the device. */
 function leadingListener(piece: string, walk: Walk): { name: string; rest: string } | null {
@@ -390,8 +421,7 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
   const start = first ? tokens[first.from]?.start : undefined;
   if (first && start !== undefined && first.from > 0) {
     const name = tidy(
-      piece
-        .slice(0, start)
+      beforeVerb(piece.slice(0, start), walk)
         .replace(trailingVerb, '')
         .replace(/[-,:–\s]+$/, ''),
     );

@@ -104,7 +104,8 @@ function asksForPickUps(text: string, walk: Walk): boolean {
 function withoutTitle(text: string, walk: Walk): string {
   const [, title = '', rest = ''] = /^([^:]{3,24}):\s+(\S.*)$/u.exec(text) ?? [];
   const isTitle = title !== '' && (titleOf(title, walk.tongue) === 'mixes' || /^listening$/i.test(title));
-  return isTitle && splitAtVerb(rest, walk) !== null ? rest : text;
+  const isSentence = splitAtVerb(rest, walk) !== null || splitAtListening(rest, walk) !== null;
+  return isTitle && isSentence ? rest : text;
 }
 
 /** "Anna (vox) needs lots of herself", "Drummer: click loud". */

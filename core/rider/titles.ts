@@ -11,6 +11,10 @@ const mostOtherWords = 5;
 const revision =
   /[\s,(–-]+(?:(?:rev(?:ision)?|version|updated?|stand|vom|dated)\b\.?|v\.?(?=\d)|\d{4}-\d{2}-\d{2}\b|\d{1,2}[./]\d{1,2}[./]\d{2,4}).{0,24}$/i;
 
+/** "Zum Monitoring", "côté retours": words before a title. */
+const about =
+  /^(?:for the|about the|as for the|now the|zum|zur|zu den|für die|unsere?|pour les?|pour la|c[oô]t[eé]|niveau|question|quant aux|nos|para los|para las|en cuanto a|sobre los|nuestros|per i|per gli|per le|lato|quanto ai|i nostri|voor de|wat betreft de|onze|para os|para as|quanto aos|os nossos)\s+(?=\p{L})/iu;
+
 /** "Monitors - four mixes": how many there are stands behind a title. */
 const howMany = /\s*[-–—:,]\s*(?:\d{1,2}|\p{L}+)\s+\p{L}+$/u;
 
@@ -19,6 +23,7 @@ export function titleOf(text: string, tongue: Tongue): Section | null {
   const plain = tidy(text.replace(/^[\s#*=_>•·\-–—]+|[\s#*=_:\-–—.]+$/g, ''))
     .replace(/^(?:\d{1,2}(?:\.\d)?|[a-h]|[ivx]{1,4})[.)]\s+/i, '')
     .replace(/\s*\([^)]*\)$/, '')
+    .replace(about, '')
     .replace(revision, '')
     .replace(howMany, '')
     .trim();
