@@ -49,6 +49,8 @@ export function useFileDrop(): string | null {
 
 function takeFiles({ view, day, look, tell }: ReturnType<typeof useHere>, dropped: File[]): void {
   const text = words.advance;
+  // Beside the place of a dialog that takes files, nothing is meant for Advance.
+  if (view.open !== 'nothing') return;
   const newAct = view.moment === 'advance' ? view.newAct : true;
   if (!day) tell({ code: 'not there', what: text.noDay, todo: text.noDayTodo });
   else if (dropped.length > 0) look({ moment: 'advance', newAct, dropped });
