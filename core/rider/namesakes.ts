@@ -13,13 +13,22 @@ const says = (words: readonly Token[], name: Token): boolean =>
   words.some(({ text, raw }) => text === name.text || (/^\p{Lu}$/u.test(raw) && name.text.startsWith(text)));
 
 /** Whether two names of several words can be of one person: no word of the shorter one is of somebody else. */
-export function canBeOne(one: string, other: string): boolean {
+function canBeOne(one: string, other: string): boolean {
   const [few = [], many = []] = [wordsOf(one), wordsOf(other)].sort((a, b) => a.length - b.length);
   if (few.length < 2) return true;
   return few.every((word) => says(many, word) || says([word], many.at(-1) ?? word));
 }
 
-/** Those of several namesakes whom a text may mean: whose other names it says, else whom it does not rule out. */
+/** "Lea (vocals)" and "Lea M. (keys)" in a line-up are two, also where one of them has no other name. */
+export function areTwo(
+  one: Pick<ReadPerformer, 'name' | 'role'>,
+  other: Pick<ReadPerformer, 'name' | 'role'>,
+): boolean {
+  const haveRoles = one.role !== '' && other.role !== '' && squash(one.role) !== squash(other.role);
+  return !canBeOne(one.name, other.name) || (haveRoles && squash(one.name) !== squash(other.name));
+}
+
+/** Those of several namesakes whom a text may mean: whose other names it says, else who has no other, else all. */
 export function narrowNamesakes(text: string, namesakes: readonly ReadPerformer[]): ReadPerformer[] {
   const words = wordsOf(text);
   const shared = namesakes.flatMap(({ name }) => wordsOf(name).map((word) => word.text));
@@ -27,7 +36,9 @@ export function narrowNamesakes(text: string, namesakes: readonly ReadPerformer[
   const named = namesakes.filter(({ name }) =>
     wordsOf(name).some((word) => isOwn(word) && says(words, word)),
   );
-  return named.length > 0 ? named : [...namesakes];
+  if (named.length > 0) return named;
+  const whole = namesakes.filter(({ name }) => wordsOf(name).every((word) => says(words, word)));
+  return whole.length > 0 ? whole : [...namesakes];
 }
 
 /** Of several whom a first name may mean, the one that the engineer says, or the first as a guess that is asked. */

@@ -1,7 +1,7 @@
 import { factsOfKind } from '../show/source-kinds.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
-import { askNamesake, canBeOne, narrowNamesakes } from './namesakes.ts';
+import { areTwo, askNamesake, narrowNamesakes } from './namesakes.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
 import { groupOfStem, kindOfStem, readSourceName } from './source-name.ts';
@@ -75,7 +75,7 @@ function addPerformer(
   line: ReadPerformer['lines'][number],
 ): ReadPerformer {
   const known = performerNamed(work, name);
-  if (known && canBeOne(known.name, name)) {
+  if (known && !areTwo(known, { name, role })) {
     if (known.role === '') known.role = role;
     if (known.place === '') known.place = place;
     if (!known.lines.some((it) => it.sheet === line.sheet && it.row === line.row)) known.lines.push(line);

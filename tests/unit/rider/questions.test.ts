@@ -211,6 +211,25 @@ describe('two of a band with one first name', () => {
     ]);
   });
 
+  test('are two also where one of them has no other name', () => {
+    const rows = [
+      'Line-up',
+      'Lea (vox)',
+      'Lea M. (keys)',
+      'Input list',
+      '1 Kick',
+      '2 Vox Lea',
+      '3 Vox Lea M',
+    ];
+    const reading = readRider({
+      name: 'r',
+      form: 'text',
+      sheets: [{ name: '', rows: rows.map((it) => [it]) }],
+    });
+    expect(reading.performers.map(({ name }) => name)).toEqual(['Lea', 'Lea M.']);
+    expect(reading.inputs.map(({ performer }) => performer)).toEqual([null, 'Lea', 'Lea M.']);
+  });
+
   test('are asked about where only the first name stands, and the answer holds for the whole line', () => {
     const asked = asText().questions.filter(({ key }) => key.startsWith('namesake@'));
     expect(asked.map(({ options }) => options.map(({ value }) => value))).toEqual([
