@@ -80,7 +80,8 @@ describe('planning the day, by keyboard alone', () => {
     await foldbook.press('t');
     await said.waitFor({ state: 'detached' });
     await foldbook.saved();
-    await day.planAndWait();
+    await foldbook.press('p');
+    await expect.poll(() => day.cost('As it stands')).toMatch(/proven minimal/);
   });
 
   test('keeps what is patched where a new plan gains less than the engineer asks for', async () => {

@@ -42,7 +42,15 @@ export type PlanLayerOptions = {
 type Patch = { assignment: Assignment; cost: number };
 
 /** Steps of the searches for each item that can move; not timed, so that the same day gives the same plan everywhere. */
-const steps = { first: 20, second: 120, third: 180, inBox: 800, whole: 600 } as const;
+const steps = { inBox: 800, whole: 600 } as const;
+
+/** The searches before any model: each gives a patch to show, and the next begins with it. */
+const opening = [
+  { stepsEach: 20, warmth: 2 },
+  { stepsEach: 50, warmth: 1.5 },
+  { stepsEach: 90, warmth: 2 },
+  { stepsEach: 180, warmth: 2 },
+] as const;
 
 /** Columns of the largest model that is worth a try: told apart far enough it is exact, and too slow on a large day. */
 const largestModel = 40_000;
@@ -124,9 +132,7 @@ class LayerPlanner {
   #searchFromStart(): void {
     const start = this.#options.start ?? patchByHabit(this.#layer, 'keep and fill');
     this.#offer(improvePatch(this.#layer, start, { steps: 1, seed: 1, warmth: 1, goodEnough: 0 }));
-    this.#search(steps.first, 2);
-    this.#search(steps.second, 3);
-    this.#search(steps.third, 2);
+    for (const { stepsEach, warmth } of opening) this.#search(stepsEach, warmth);
   }
 
   #search(stepsEach: number, warmth: number): void {
