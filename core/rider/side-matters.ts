@@ -42,7 +42,8 @@ const matters: readonly SideMatter[] = [
       asks,
       /\b(?:from|to|between|with|von|vom|zu|zum|zur|zwischen|de|du|vers|entre|para|da|dal|tra|verso|van|naar|tussen|com)\b/,
     ],
-    unless: /:|\b(?:lots?|more|some|little|loud\w*|quiet\w*)\b/,
+    // "Mara: talkback" is a wish, "Talkback: ..." a heading of the line itself.
+    unless: /^(?!\W*(?:talk ?backs?|intercom)\s*:)[^:]*:|\b(?:lots?|more|some|little|loud\w*|quiet\w*)\b/,
   },
 ];
 

@@ -257,6 +257,7 @@ describe('what a rider asks for besides sound', () => {
     ['Drum riser 3x2m', 'risers'],
     ['Podest 2m x 1m für die Keys', 'risers'],
     ['Please give us a talkback from the monitor desk to the band.', 'talkback'],
+    ['Talkback: please provide a switched mic to talk to all mixes', 'talkback'],
   ])('"%s" is a note about %s, no source and no mix', (row, about) => {
     const reading = notesOf(row);
     expect(reading.notes).toEqual([{ about, text: row, at: { sheet: 0, row: 4 } }]);
