@@ -410,10 +410,11 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
   const comma = /^([^,]{1,40}),\s*(.+)$/.exec(piece);
   if (comma?.[1] && comma[2]) {
     const facts = pieceFacts(comma[1], walk);
-    const rest = pieceFacts(comma[2].split(',')[0] ?? '', walk);
+    const tellsHow = comma[2]
+      .split(',')
+      .some((part) => isDevice(part, walk) || isAllIn(positionWords, part, walk.tongue));
     const named = looksLikeName(comma[1], walk) && facts.targets === 0;
-    if (isListener(comma[1], facts, walk) && (named || rest.device))
-      return { name: comma[1], rest: comma[2] };
+    if (isListener(comma[1], facts, walk) && (named || tellsHow)) return { name: comma[1], rest: comma[2] };
   }
   const tokens = tokenize(piece);
   const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names);

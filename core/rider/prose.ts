@@ -190,7 +190,8 @@ function eachOf({ listenerText, deviceText, wishTexts }: MixPieces, walk: Walk):
     (hit) => hit.senses[0]?.meaning,
   );
   const isApiece = apiece.test(deviceText) || kinds.some((kind) => kind === 'in-ear');
-  if (names.length < 2 || wishTexts.length > 0 || !isApiece) return [listenerText];
+  const isWished = wishTexts.some((text) => pieceFacts(text, walk).targets > 0);
+  if (names.length < 2 || isWished || !isApiece) return [listenerText];
   return names.every((name) => namesListener(name, walk)) ? names : [listenerText];
 }
 

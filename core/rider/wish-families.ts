@@ -109,7 +109,9 @@ function candidatesOf(
     const winds =
       group === 'winds' ? inputs.filter((input) => factsOfKind(input.read.kind).group === 'woodwind') : [];
     const brass = ofKinds(families.brass ?? []);
-    return inputs.filter((input) => brass.includes(input) || winds.includes(input));
+    const found = inputs.filter((input) => brass.includes(input) || winds.includes(input));
+    // "Blech" is the cymbals where nobody blows.
+    if (found.length > 0 || stem === undefined) return found;
   }
   if (group === 'saxophones') return ofKinds(['saxophone']);
   if (group === 'playback') {

@@ -45,7 +45,7 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   // "Snare" is the name of one line but means the drum: its other microphones come along.
   const general = item.hits.some(
     (hit) =>
-      hit.senses.some((sense) => sense.subject === 'group') &&
+      hit.senses.some(({ subject, meaning }) => subject === 'group' && !ofOneVoice.has(meaning)) &&
       hit.to - hit.from >= words.length &&
       !(isBassGuitar(item) && work.inputs.some(isOtherBass)),
   );
@@ -53,6 +53,9 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   const [word, ...more] = words;
   return keysOf(withPartners(work, word && more.length === 0 ? alike(work, inputs, word) : inputs));
 }
+
+/** "Voz 2" and "coro" are the line of that name, "vocals" are all of them. */
+const ofOneVoice: ReadonlySet<string> = new Set(['lead vocals', 'backing vocals', 'one voice']);
 
 /** "Cajón" is the name of one line and a word of the next one's: the other microphone of it is meant too. */
 function alike(work: Work, named: readonly WorkInput[], word: Token): WorkInput[] {

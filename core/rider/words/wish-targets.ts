@@ -67,11 +67,11 @@ export const groupWords: WordTable<GroupWord> = {
   drums: {
     trade:
       'drums, drum kit, kit, drumkit, drum, drumset, whole kit, full kit, drums overall, drum set, all drums, own drums, drum mix, kit overall, overall kit, drum kit mix, full drums, drums mix, complete kit, entire kit, the drums, the kit',
-    de: 'schlagzeug, drums, drumset, schlagzeug gesamt, drumkit, ganzes schlagzeug, das schlagzeug, gesamtes schlagzeug, komplettes schlagzeug, drums gesamt, trommeln, ganzes drumset, schlagzeugmix',
-    fr: 'batterie, la batterie, bat, batt, batterie complète, toute la batterie, mix batterie, kit batterie, drums, ensemble batterie, batterie globale',
+    de: 'schlagzeug, drums, drumset, schlagzeug gesamt, drumkit, ganzes schlagzeug, das schlagzeug, gesamtes schlagzeug, komplettes schlagzeug, drums gesamt, trommeln, ganzes drumset, schlagzeugmix, alle trommeln',
+    fr: 'batterie, la batterie, bat, batt, batterie complète, toute la batterie, mix batterie, kit batterie, drums, ensemble batterie, batterie globale, fûts, les fûts',
     es: 'batería, la batería, toda la batería, batería completa, mezcla de batería, drums, bataca, batería general, set de batería',
     it: 'batteria, la batteria, tutta la batteria, batteria completa, mix batteria, drums, batteria intera, batt, batteria generale',
-    nl: 'drums, drumstel, slagwerk, hele drumstel, hele drums, drumkit, slagwerk totaal, het drumstel, volledige drums, drumset, alle drums',
+    nl: 'drums, drumstel, slagwerk, hele drumstel, hele drums, drumkit, slagwerk totaal, het drumstel, volledige drums, drumset, alle drums, trommels, alle trommels',
     pt: 'bateria, a bateria, bateria completa, toda a bateria, bateria toda, drums, mix bateria, bateria geral',
   },
   percussion: {
