@@ -3,7 +3,7 @@ import { pushInput } from './found-input.ts';
 import type { Cell, Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { splitNameAndDetails } from './name-and-details.ts';
-import { channelNumbers } from './numbers.ts';
+import { channelNumbers, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
 import { tidy } from './text.ts';
 import type { Walk } from './walk-state.ts';
@@ -65,30 +65,32 @@ function numberedItems(text: string): Item[] {
   }));
 }
 
-/** "1 | Kick | 9 | Bass DI": two lists side by side without headings, as lines of their own; else the line alone. */
+/** "1 | Kick | 9 | Bass DI", "1 Kick   9 Bass DI": lists side by side without headings, each as a line of its own. */
 export function sideBySide(walk: Walk, line: Line): Line[] {
-  if (line.cells.length < 4) return [line];
   const around = [walk.lines[walk.at - 1], walk.lines[walk.at + 1]];
   const starts = line.cells.flatMap((cell, at) => {
-    const number = bareNumber(cell);
-    const name = line.cells[at + 1];
-    if (number === null || !name || !/\p{L}{2}/u.test(name.text)) return [];
+    const number = numberOf(cell, line.cells[at + 1]);
     const isRun = around.some((other, step) => {
-      const beside = other?.cells.find((it) => it.column === cell.column);
-      return beside !== undefined && bareNumber(beside) === number + (step === 0 ? -1 : 1);
+      const found = other?.cells.findIndex((it, place) =>
+        line.loose ? place === at : it.column === cell.column,
+      );
+      const beside = other?.cells[found ?? -1];
+      const next = beside && numberOf(beside, other?.cells[(found ?? -1) + 1]);
+      return number !== null && next === number + (step === 0 ? -1 : 1);
     });
     return isRun ? [at] : [];
   });
   if (starts.length < 2 || starts[0] !== 0) return [line];
   return starts.map((start, part) => {
     const cells = line.cells.slice(start, starts[part + 1] ?? line.cells.length);
-    return {
-      ...line,
-      part: line.part * mostInLine + part,
-      cells,
-      text: cells.map(({ text }) => text).join(' | '),
-    };
+    const text = cells.map((cell) => cell.text).join(' | ');
+    return { ...line, part: line.part * mostInLine + part, cells, text };
   });
 }
 
-const bareNumber = ({ text }: Cell) => (/^\d{1,3}[.):]?$/.test(text) ? Number.parseInt(text, 10) : null);
+/** The number that a cell begins with, where a name stands behind it in the cell or in the next one. */
+function numberOf({ text }: Cell, next: Cell | undefined): number | null {
+  if (/^\d{1,3}[.):]?$/.test(text))
+    return next && /\p{L}{2}/u.test(next.text) ? Number.parseInt(text, 10) : null;
+  return numberedText(text)?.numbers[0] ?? null;
+}

@@ -118,8 +118,12 @@ function tellSource(
     return;
   }
   // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
+  // "Percussion: one overhead" hangs over it.
+  const hangsOver = facts.stem === 'overhead' && list !== null && groupOfStem(list.source.stem) !== 'drums';
   const isSame =
-    (piece.joint === '(' && parts < 2) || (piece.joint === ':' && facts.stem === list?.source.stem);
+    hangsOver ||
+    (piece.joint === '(' && parts < 2) ||
+    (piece.joint === ':' && facts.stem === list?.source.stem);
   if (last && (isSame || isMoreSmallThings(last, facts))) {
     last.details.push(piece.text);
     last.isPickedUp ||= facts.picksUp;
