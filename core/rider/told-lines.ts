@@ -32,12 +32,14 @@ const leastList = 3;
 /** Makes lines of what sentences tell, in a rider without a list of inputs. */
 export function settleTold(walk: Walk): void {
   const { found } = walk;
-  if (found.told.length === 0 || found.inputs.length >= leastList) return;
+  // Each sheet is settled once: what it told is not told again by the next one.
+  const lines = found.told.splice(0);
+  if (lines.length === 0 || found.inputs.length >= leastList) return;
   if (found.inputs.some((input) => input.numbers.length > 0)) return;
   const listed = found.inputs.map((input) => ({ ...input }));
   found.inputs.length = 0;
   const told: { line: Line; sources: Told[] }[] = [];
-  for (const { line, text } of found.told) {
+  for (const { line, text } of lines) {
     const before = told.flatMap((it) => it.sources);
     const waiting = before.filter((it) => !it.isPickedUp).length;
     const sources = sourcesToldIn(text, before, walk);
