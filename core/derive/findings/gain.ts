@@ -21,6 +21,23 @@ export const gainFindings: readonly FindingRule[] = [
     },
   },
   {
+    code: 'gain-range-upside-down',
+    severity: 'look again',
+    needs: 'the gain range of the desk',
+    cause:
+      'The rig gives the desk a lowest gain of {lowest} and a highest of {highest}: no gain lies between, so none is checked.',
+    remedy: 'Correct the lowest or the highest gain in the rig.',
+    find: ({ sheet: { rig, act } }) =>
+      rig.gainMinDb > rig.gainMaxDb
+        ? [
+            {
+              say: { lowest: decibels(rig.gainMinDb), highest: decibels(rig.gainMaxDb) },
+              about: [{ of: 'act', id: act.id }],
+            },
+          ]
+        : [],
+  },
+  {
     code: 'gain-out-of-range',
     severity: 'look again',
     when: ['expected levels'],
@@ -31,7 +48,8 @@ export const gainFindings: readonly FindingRule[] = [
     find: (facts) =>
       casesOf(facts.gains, ({ sourceId, neededDb }) => {
         const { gainMinDb, gainMaxDb } = facts.sheet.rig;
-        if (neededDb === null || (neededDb >= gainMinDb && neededDb <= gainMaxDb)) return null;
+        if (neededDb === null || gainMinDb > gainMaxDb) return null;
+        if (neededDb >= gainMinDb && neededDb <= gainMaxDb) return null;
         const source = sourceOf(facts, sourceId);
         if (!source) return null;
         const remedy =

@@ -77,8 +77,9 @@ export const outputFindings: readonly FindingRule[] = [
     severity: 'know this',
     when: ['devices that are wired'],
     needs: 'which output every device is wired to',
-    cause: '{device} is wired to {wired}, but {mix} leaves at {output}: somebody has to re-plug it.',
-    remedy: 'Let {mix} leave at {wired}, or add the re-plug to the changeover.',
+    cause:
+      '{device} is plugged into {wired}, but {mix} leaves at {output}: as it is plugged, {device} does not play {mix}.',
+    remedy: 'Have {device} plugged into {output} in the changeover, or let {mix} leave at {wired}.',
     find: (facts) =>
       casesOfEach(facts.mixes, ({ mix, planned, devices }) =>
         casesOf(devices, (device) => {

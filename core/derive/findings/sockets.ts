@@ -1,6 +1,7 @@
 import { needsSocket } from '../../plan/plan-sockets.ts';
 import type { Source } from '../../show/act.ts';
 import { addToList } from '../../show/add-to-list.ts';
+import { placeOfSource } from '../../show/place-of-source.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
 import { socketOnBox } from '../../show/socket-name.ts';
@@ -80,7 +81,7 @@ export const socketFindings: readonly FindingRule[] = [
         const to = box && placeOf(box);
         if (!socket || !to || box.reachM === null) return null;
         const source = sourceOf(facts, sourceId);
-        const from = source && placeOf(source);
+        const from = source && placeOfSource(facts.sheet, source);
         if (!from) return null;
         const apartM = distanceM(from, to);
         if (apartM <= box.reachM) return null;

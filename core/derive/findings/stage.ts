@@ -1,6 +1,7 @@
 import { openMicrophonesDb } from '../../acoustics/feedback.ts';
 import { nullAngleDegrees, patternCoefficients } from '../../acoustics/microphone-patterns.ts';
 import type { Mix, Source } from '../../show/act.ts';
+import { placeOfSource } from '../../show/place-of-source.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import type { Subject } from '../derived.ts';
 import { type ActFacts, isLoudspeakerMix, mixOf, sourceOf } from '../facts.ts';
@@ -117,7 +118,7 @@ function wedgesOffNull(facts: ActFacts): Case[] {
 }
 
 function caseOffNull(facts: ActFacts, source: Source, mix: Mix): Case | null {
-  const from = placeOf(source);
+  const from = placeOfSource(facts.sheet, source);
   const to = placeOf(mix);
   if (!from || !to || distanceM(from, to) > nearWedgeM) return null;
   const pickup = pickupOnStage(source, from, to, facts.sheet.rig.airTemperatureC);

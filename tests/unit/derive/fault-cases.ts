@@ -733,6 +733,14 @@ export const faultCases: readonly FaultCase[] = [
     mend: (act) => act.rig({ gainOwner: 'front of house' }),
   },
   {
+    code: 'gain-range-upside-down',
+    fault: 'the lowest gain of the desk is above the highest',
+    mended: 'both are given the right way round',
+    break: (act) => act.rig({ gainMinDb: 60, gainMaxDb: 0 }),
+    mend: (act) => act.rig({ gainMinDb: 0, gainMaxDb: 60 }),
+    says: 'lowest gain of +60 dB and a highest of 0 dB',
+  },
+  {
     code: 'gain-out-of-range',
     fault: 'a dull microphone far off needs more gain than there is',
     mended: 'it stands nearer',

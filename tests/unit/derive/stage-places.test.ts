@@ -76,3 +76,19 @@ describe('whether the cables of a box reach a line', () => {
     expect(reach(microphone, box)).toMatchObject([found]);
   });
 });
+
+describe('a line that has no place of its own stands where its performer does', () => {
+  const codesOf = (draft: ActDraft) => deriveAct(sheetOf(draft.rows)).findings.map(({ code }) => code);
+
+  test('for the cables of a box', () => {
+    const far = new ActDraft().set('performers', 'Noor', { xM: 20, yM: 4 });
+    expect(codesOf(far)).toContain('cable-does-not-reach');
+    expect(codesOf(far.set('performers', 'Noor', { xM: 5 }))).not.toContain('cable-does-not-reach');
+  });
+
+  test('for the wedge before its microphone', () => {
+    const beside = new ActDraft().set('sources', 'vocal', { pattern: 'cardioid', aimDeg: 90 });
+    expect(codesOf(beside)).toContain('wedge-off-the-null');
+    expect(codesOf(beside.set('sources', 'vocal', { aimDeg: 0 }))).not.toContain('wedge-off-the-null');
+  });
+});
