@@ -1,5 +1,5 @@
 import { noDetails } from './details.ts';
-import { type FoundInput, isFull, mostInputs, note } from './draft.ts';
+import { type FoundInput, isFull, mostInputs, note, placeOf } from './draft.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
 import { tokenize } from './text.ts';
@@ -51,6 +51,15 @@ export function pushInput(walk: Walk, line: Line, input: Partial<FoundInput> & {
     ...input,
   });
   note(walk.found, line.at, 'understood', '');
+}
+
+/** More than any row holds in lines of text: parts beyond are of lines that hold several inputs. */
+const mostStacked = 10_000;
+
+/** The part of the `index`th input of a line that holds several, so that no two inputs of a row share a key. */
+export function partInLine(walk: Walk, line: Line, index: number): number {
+  const taken = walk.found.inputs.filter(({ at }) => placeOf(at) === placeOf(line.at)).length;
+  return taken === 0 && index === 0 ? line.part : (line.part + 1) * mostStacked + taken;
 }
 
 /** Takes a line as the heading of the ones below. */

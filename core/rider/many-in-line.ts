@@ -1,5 +1,5 @@
 import { readDetails } from './details.ts';
-import { pushInput } from './found-input.ts';
+import { partInLine, pushInput } from './found-input.ts';
 import type { Cell, Line } from './lines.ts';
 import { saysNothing } from './lines.ts';
 import { splitNameAndDetails } from './name-and-details.ts';
@@ -24,11 +24,11 @@ export function takeManyNumbered(walk: Walk, line: Line): boolean {
   const pieces = items.map(({ numbers, text }) => ({ numbers, split: splitNameAndDetails(text, walk) }));
   const named = pieces.filter(({ split }) => readSourceName(split.name, walk.tongue).stem !== null);
   if (named.length * 3 < items.length * 2) return false;
-  pieces.forEach(({ numbers, split }, part) => {
+  pieces.forEach(({ numbers, split }, index) => {
     if (saysNothing(split.name)) return;
     pushInput(
       walk,
-      { ...line, part: line.part * mostInLine + part },
+      { ...line, part: partInLine(walk, line, index) },
       {
         name: split.name,
         numbers,
@@ -41,7 +41,8 @@ export function takeManyNumbered(walk: Walk, line: Line): boolean {
   return true;
 }
 
-const mostInLine = 100;
+/** Lists side by side in one row are no more than these. */
+const mostBeside = 100;
 
 /** The items of a text whose numbers go on from one to the next, each set off by a mark, a word or a comma. */
 function numberedItems(text: string): Item[] {
@@ -84,7 +85,7 @@ export function sideBySide(walk: Walk, line: Line): Line[] {
   return starts.map((start, part) => {
     const cells = line.cells.slice(start, starts[part + 1] ?? line.cells.length);
     const text = cells.map((cell) => cell.text).join(' | ');
-    return { ...line, part: line.part * mostInLine + part, cells, text };
+    return { ...line, part: line.part + part * mostBeside, cells, text };
   });
 }
 

@@ -1,6 +1,6 @@
 import { readDetails } from './details.ts';
 import { type Found, placeOf } from './draft.ts';
-import { namesDevice, pushInput } from './found-input.ts';
+import { namesDevice, partInLine, pushInput } from './found-input.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
 import { pieceFacts } from './mix-pieces.ts';
@@ -36,8 +36,6 @@ export function settleTold(walk: Walk): void {
   const lines = found.told.splice(0);
   if (lines.length === 0 || found.inputs.length >= leastList) return;
   if (found.inputs.some((input) => input.numbers.length > 0)) return;
-  const listed = found.inputs.map((input) => ({ ...input }));
-  found.inputs.length = 0;
   const told: { line: Line; sources: Told[] }[] = [];
   for (const { line, text } of lines) {
     const before = told.flatMap((it) => it.sources);
@@ -48,7 +46,6 @@ export function settleTold(walk: Walk): void {
     if (picksUp || (sources.length > 0 && isLikely(text, sources, walk))) settle(found, line);
   }
   for (const { line, sources } of told) pushTold(walk, line, sources);
-  found.inputs.push(...listed);
   found.inputs.sort((a, b) => a.at.sheet - b.at.sheet || a.at.row - b.at.row || a.part - b.part);
 }
 
@@ -78,13 +75,13 @@ function settle(found: Found, line: Line): void {
 }
 
 function pushTold(walk: Walk, line: Line, told: readonly Told[]): void {
-  told.forEach((source, part) => {
+  told.forEach((source, index) => {
     const isStereo = source.details.some((detail) => readSourceName(detail, walk.tongue).sides.has('stereo'));
     const { sides } = readSourceName(source.name, walk.tongue);
     const count = isStereo || sides.has('stereo') || sides.has('both') ? 1 : source.count;
     pushInput(
       walk,
-      { ...line, part: line.part * mostTold + part },
+      { ...line, part: partInLine(walk, line, index) },
       {
         name: source.name,
         detail: isStereo && sides.size === 0 ? 'stereo' : count > 1 ? `${count}x` : '',
@@ -96,8 +93,5 @@ function pushTold(walk: Walk, line: Line, told: readonly Told[]): void {
     );
   });
 }
-
-/** No sentence tells more. */
-const mostTold = 100;
 
 export const toldDoubt = 'Told in a sentence, not in a list.';
