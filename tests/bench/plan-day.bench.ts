@@ -281,7 +281,9 @@ printHabits(
     twelve,
   ),
 );
-printHabits(family('the same with banks of eight sockets on one switch', twelveActs, from(21, 8), 6, twelve));
+printHabits(
+  family('the same with banks of eight sockets on one switch', twelveActs, from(21, 16), 6, twelve),
+);
 printHabits(
   family(
     'the same with half of all lines shared',
