@@ -1,6 +1,7 @@
-import type { Found } from './draft.ts';
+import type { Found, FoundMix } from './draft.ts';
 import type { Block } from './headers.ts';
 import type { Line } from './lines.ts';
+import type { MixLine } from './mix-line.ts';
 import type { Tongue } from './source-name.ts';
 import type { Stem } from './words/sources.ts';
 import { type Aside, asideReasons, type Section } from './words/titles.ts';
@@ -25,6 +26,8 @@ export type Walk = {
   quoted: boolean;
   /** Lines whose leading numbers follow on from one another. */
   runs: ReadonlySet<number>;
+  /** The last head in a list of mixes: lines below it tell more of its mix. */
+  mixHead: { mix: FoundMix; told: MixLine } | null;
 };
 
 /** True in a part of the rider that is none of a monitor plan's business. */

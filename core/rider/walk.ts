@@ -13,6 +13,7 @@ import { takePerformerRow, takePerformerText } from './line-up.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
 import { sideBySide, takeManyNumbered } from './many-in-line.ts';
 import { settleMixColumns } from './mix-columns.ts';
+import { takeMixList } from './mix-lists.ts';
 import { leadingLabel } from './mix-pieces.ts';
 import { isMixRow, takeLooseMixRow, takeMixRow, takeMixText } from './mix-rows.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
@@ -58,6 +59,7 @@ export function walkRider(grid: Grid, tongue: Tongue): Found {
       at: 0,
       quoted: false,
       runs: numberedRuns(lines),
+      mixHead: null,
     };
     while (walk.at < lines.length) {
       const from = walk.at;
@@ -118,6 +120,7 @@ function takeLine(walk: Walk): number {
   }
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
+  if (takeMixList(walk, line)) return 1;
   if (takeTitle(walk, line)) return 1;
   if (standsOverTable(walk, line)) {
     note(walk.found, line.at, 'set aside', 'It stands over a table and has no number: taken for a title.');

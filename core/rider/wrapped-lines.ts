@@ -4,7 +4,7 @@ import type { Line } from './lines.ts';
 import type { Tongue } from './source-name.ts';
 import { tokenize } from './text.ts';
 import { titleOf } from './titles.ts';
-import { wishWords } from './vocabulary.ts';
+import { mixWords, wishWords } from './vocabulary.ts';
 
 /** Lines around a line that show how wide its text is set. */
 const around = 12;
@@ -45,7 +45,7 @@ function joinLines(line: Line, next: Line): Line {
 }
 
 const opensItem =
-  /^\s*(?:[-•*·–>▪●]\s|(?:ch|channel|canale?|kanal|kanaal|voie|tranche|line|input)\.?\s?\d|\(?\d{1,3}\s*[.):/+=-]|\d{1,3}\s|\p{Lu}[^:]{0,40}:\s)/u;
+  /^\s*(?:[-•*·–>▪●]\s|(?:ch|channel|canale?|kanal|kanaal|voie|tranche|line|input)\.?\s?\d|\(?\d{1,3}\s*[.):/+=-]|\d{1,3}\s|\(?[a-h][.)]\s|\p{Lu}[^:]{0,40}:\s)/u;
 
 /** `last` is the line right above `next`, which ended where the text was broken. */
 function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number, tongue: Tongue): boolean {
@@ -58,9 +58,17 @@ function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number,
   const isItem = isBulleted(line.text) || /^\p{Lu}[^:]{0,40}:\s/u.test(line.text);
   const isFull = last.text.length >= 0.8 * width;
   if (endsOpen(line.text, tongue)) return isItem || isFull || last.text.length >= 0.6 * width;
-  if (!isLower) return false;
+  if (!isLower || headsMix(next.text, tongue)) return false;
   if (/,$/.test(line.text)) return isItem || isFull;
   return isFull && last.text.length >= narrowest && (isItem || line.text.split(' ').length >= 8);
+}
+
+/** "in-ears stereo Dora" names a listener behind their device: a line of its own. */
+function headsMix(text: string, tongue: Tongue): boolean {
+  const tokens = tokenize(text);
+  const [first] = findHits(mixWords, tokens, tongue.spoken, tongue.names);
+  const isShort = tokens.length <= 6 || /:/.test(text);
+  return first?.from === 0 && isShort && /^[^,.:]*\s\p{Lu}\p{L}+\s*(?:[:,–-]|$)/u.test(text);
 }
 
 const hanging =

@@ -27,7 +27,7 @@ export const players: WordTable<
   drums: {
     trade: 'drummer, drummers, drum, drummer s, drums player, sticksman, drumer, kit player',
     de: 'schlagzeuger, schlagzeugerin, drummerin, trommler, schlagzeugerinnen, trommlerin, schlagzeuger/in, drumer, der schlagzeuger, die schlagzeugerin',
-    fr: 'batteur, batteuse, le batteur, la batteuse, drummer',
+    fr: 'batteur, batteuse, batteurs, batteuses, le batteur, la batteuse, drummer',
     es: 'baterista, bateristas, batero, bata, el baterista, batera, baterísta, la baterista',
     it: 'batterista, il batterista, la batterista, drummer',
     nl: 'drumster, drummer, slagwerker, slagwerkster, de drummer',
