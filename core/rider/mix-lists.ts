@@ -100,7 +100,10 @@ const isHeading = (told: MixLine, head: MixLine | null, walk: Walk, line: Line) 
 
 function takeBelow(walk: Walk, line: Line, told: MixLine, mix: FoundMix): boolean {
   const bare = withoutBullet(line.text);
-  if (told.listener === '' && told.wish === '' && takeCountedDevices(walk, line, bare)) return true;
+  // "2 wedges" right under a name is theirs; elsewhere a number of devices may be meant for all.
+  const isTheirs = mix.deviceText === '' && mix.wishTexts.length === 0 && bare.split(' ').length <= 3;
+  if (told.listener === '' && told.wish === '' && !isTheirs && takeCountedDevices(walk, line, bare))
+    return true;
   if (told.listener !== '' && isUnfilled(mix, walk.mixHead?.told ?? null) && !isOnlyWishes(told, walk)) {
     const filled = {
       ...told,
@@ -149,10 +152,17 @@ const isOnlyWishes = (told: MixLine, walk: Walk) =>
 
 function isHead(told: MixLine, walk: Walk): boolean {
   const tells = told.device !== '' || told.place !== '' || told.wish !== '';
-  if (told.labelled === 'by name') return tells || told.listener !== '' || goesOnBelow(walk);
+  if (told.labelled === 'by name') return tells || told.listener !== '' || fillsBelow(walk);
   if (told.listener === '') return told.labelled !== null && told.device !== '';
   if (told.isPerson && (tells || told.labelled)) return true;
   return told.device !== '' || told.wish !== '' || goesOnBelow(walk);
+}
+
+/** "Mix 1:" alone: the line below tells the listener, the device or the wishes. */
+function fillsBelow(walk: Walk): boolean {
+  const next = walk.lines[walk.at + 1];
+  const told = next ? readMixLine(next.text, walk) : null;
+  return told !== null && told.labelled === null && (told.isPerson || goesOnBelow(walk));
 }
 
 /** The line below tells of a mix that this line named. */
