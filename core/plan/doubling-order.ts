@@ -1,6 +1,7 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { addToList } from '../show/add-to-list.ts';
+import { placeOfSource } from '../show/place-of-source.ts';
 import { remembered } from '../show/remember.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { factsOfKind, type SourceGroup, type SourceKind, sourceKinds } from '../show/source-kinds.ts';
@@ -82,7 +83,7 @@ function sortByNearness(byRank: readonly number[][], sheet: ActSheet): void {
   const loudspeakers = placesOfLoudspeakers(sheet);
   if (loudspeakers.length === 0) return;
   const nearM = sheet.sources.map((source) =>
-    source.kind === 'lead vocal' ? 0 : nearestM(placeOf(source), loudspeakers),
+    source.kind === 'lead vocal' ? 0 : nearestM(placeOfSource(sheet, source), loudspeakers),
   );
   for (const alike of byRank) alike.sort((a, b) => (nearM[a] ?? 0) - (nearM[b] ?? 0));
 }

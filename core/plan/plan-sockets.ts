@@ -1,6 +1,7 @@
 import type { Source } from '../show/act.ts';
 import type { ActSheet } from '../show/act-sheet.ts';
 import { phantomBankOf } from '../show/phantom-bank.ts';
+import { placeOfSource } from '../show/place-of-source.ts';
 import type { Box, Id, Socket } from '../show/rig.ts';
 import { indexSheet } from '../show/sheet-index.ts';
 import { distanceM, placeOf } from '../show/stage-place.ts';
@@ -17,8 +18,8 @@ export type SocketOfSource = {
 
 /**
  * A socket for every source that comes from the stage, one row for each source in sheet order: the decided ones
- * first, then source by source the lowest free socket of the nearest box whose cables reach it. Where a place is not
- * known, boxes go in their order. No socket is used that is reserved, or whose phantom bank serves a source that must
+ * first, then source by source the lowest free socket of the nearest box whose cables reach it; places as in
+ * `placeOfSource`. Where none is known, boxes go in their order. No socket is used that is reserved, or whose phantom bank serves a source that must
  * not have what this one needs.
  */
 export function planSockets(sheet: ActSheet, decided: DecidedOf<Id>): SocketOfSource[] {
@@ -80,6 +81,7 @@ type OpenBox = {
 type BoxInOrder = { open: OpenBox; why: string };
 
 class OpenStage {
+  readonly #sheet: ActSheet;
   readonly #sockets: readonly Socket[];
   readonly #boxAtOfSocket: Int32Array;
   readonly #boxes: OpenBox[];
@@ -88,6 +90,7 @@ class OpenStage {
   readonly #taken: Uint8Array;
 
   constructor(sheet: ActSheet) {
+    this.#sheet = sheet;
     this.#sockets = sheet.sockets;
     this.#boxAtOfSocket = indexSheet(sheet).boxAtOfSocket;
     this.#taken = new Uint8Array(sheet.sockets.length);
@@ -147,7 +150,7 @@ class OpenStage {
 
   /** Boxes in reach, the nearest first; then those without a place; last those whose cables do not reach. */
   #inOrderOfNearness(source: Source): readonly BoxInOrder[] {
-    const place = placeOf(source);
+    const place = placeOfSource(this.#sheet, source);
     if (!place) return this.#inOrder;
     return this.#boxes
       .map((open, order) => {

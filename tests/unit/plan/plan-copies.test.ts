@@ -6,7 +6,7 @@ import { sheetOf, type TestRow } from '../../helpers/sheet-of.ts';
 function copiesOf(
   channelCount: number,
   sources: TestRow[],
-  more: { copies?: TestRow[]; mixes?: TestRow[] } = {},
+  more: { copies?: TestRow[]; mixes?: TestRow[]; performers?: TestRow[] } = {},
 ): string[] {
   const { copies } = planAct(sheetOf({ rig: { channelCount }, sources, ...more }));
   return copies.map((copy) => `${copy.sourceId} ${copy.purpose} ${copy.channel}`);
@@ -123,6 +123,24 @@ describe('the channels of an act', () => {
           { id: 'near', kind: 'vocal', xM: 0, yM: 2 },
         ],
         { mixes: [{ id: 'mix', deviceKind: 'wedge', xM: 0, yM: 1 }] },
+      ),
+      ['far foh 1', 'near foh 2', 'near monitors 3'],
+    ],
+    [
+      'a vocal stands where its performer does, where the plot does not say more',
+      copiesOf(
+        3,
+        [
+          { id: 'far', kind: 'vocal', performerId: 'ines' },
+          { id: 'near', kind: 'vocal', performerId: 'tam' },
+        ],
+        {
+          performers: [
+            { id: 'ines', xM: 5, yM: 5 },
+            { id: 'tam', xM: 0, yM: 2 },
+          ],
+          mixes: [{ id: 'mix', deviceKind: 'wedge', xM: 0, yM: 1 }],
+        },
       ),
       ['far foh 1', 'near foh 2', 'near monitors 3'],
     ],

@@ -31,6 +31,18 @@ describe('where sources are plugged', () => {
       ['B 1', 'A 1'],
     ],
     [
+      'at the box nearest to its performer where the plot does not say where it stands itself',
+      patchOf(
+        [
+          { id: 'a', performerId: 'ines' },
+          { id: 'b', performerId: 'ines', xM: -3, yM: 2 },
+          { id: 'c', performerId: 'gone' },
+        ],
+        { performers: [{ id: 'ines', xM: 3, yM: 2 }] },
+      ),
+      ['B 1', 'A 1', 'A 2'],
+    ],
+    [
       'at the next box when the nearest is full',
       patchOf(Array.from({ length: 5 }, (_, at) => ({ id: `${at}`, xM: -1, yM: 2 }))),
       ['A 1', 'A 2', 'A 3', 'A 4', 'B 1'],
