@@ -4,6 +4,12 @@ import type { Problem } from '../../core/contract/problem.ts';
 /** Codes with which a command ends. */
 export const exitCodes = { done: 0, unreadable: 1, wrongUse: 2 } as const;
 
+// Who has read enough closes the pipe, as in "| head": that is the end of a command and no error of it.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(exitCodes.done);
+  throw error;
+});
+
 /** Takes a command line apart by its options; null where it is used wrongly. */
 export function argumentsOf<T extends ParseArgsOptionsConfig>(options: T) {
   try {

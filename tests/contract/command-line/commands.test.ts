@@ -1,7 +1,9 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { afterAll, describe, expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '..', '..', '..');
@@ -48,6 +50,18 @@ test.each(['read-rider', 'advance'])('%s --help explains itself and is no error'
   expect(code).toBe(0);
   expect(out).toMatch(/^Usage: npm run .*Exit code: 0 /s);
   expect(err).toBe('');
+});
+
+test('a reader that has seen enough ends a command without a word of error', async () => {
+  const command = spawn(process.execPath, ['electron/run.js', 'electron/command-line/export-show.ts'], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const err = text(command.stderr);
+  command.stdout.once('data', () => command.stdout.destroy());
+  const [code] = await once(command, 'close');
+  expect(await err).toBe('');
+  expect(code).toBe(0);
 });
 
 describe('read-rider prints what a rider says, and only that', () => {
