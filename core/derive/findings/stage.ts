@@ -44,7 +44,7 @@ export const stageFindings: readonly FindingRule[] = [
         const count = countFlowing(facts.sends, mixAt, isOpen);
         if (count < manyMicrophones) return null;
         return {
-          say: { mix, count, cost: unsigned(openMicrophonesDb(count)) },
+          say: { mix, count, cost: () => unsigned(openMicrophonesDb(count)) },
           about: [aboutMix(mix)],
         };
       });
