@@ -7,6 +7,7 @@ import { findBrokenReferences } from '../../core/show/apply-change.ts';
 import { type Show, type ShowDocument, showFromRows, tableNames } from '../../core/show/show.ts';
 import { argumentsOf, exitCodes, fail, sayUsage } from './command.ts';
 import type { FileProblem } from './mended-show.ts';
+import { printJson } from './print-json.ts';
 import { mendedShowOfFile } from './show-of-file.ts';
 
 const usage = `Usage: npm run --silent derive -- SHOW.json [--act NAME]
@@ -34,18 +35,14 @@ async function derive(): Promise<number> {
   );
   if (wanted !== undefined && acts.length === 0) {
     const names = [...show.acts.values()].map((act) => `“${act.name}”`).join(', ');
-    return fail(`The show has no act “${wanted}”. It has: ${names || 'none'}.`);
+    // An act may be missing because its own row was left out.
+    const leftOut = problems.filter(({ what }) => what.startsWith('acts')).map(({ what }) => ` ${what}`);
+    return fail(`The show has no act “${wanted}”. It has: ${names || 'none'}.${leftOut.join('')}`);
   }
-  console.log(
-    JSON.stringify(
-      {
-        problems: [...problems, ...problemsOf(document, show)],
-        acts: acts.map((act) => derivedAct(show, act)),
-      },
-      null,
-      1,
-    ),
-  );
+  await printJson({
+    problems: [...problems, ...problemsOf(document, show)],
+    acts: acts.map((act) => derivedAct(show, act)),
+  });
   return exitCodes.done;
 }
 

@@ -19,9 +19,15 @@ export async function mendedShowOfFile(path: string): Promise<Outcome<MendedShow
   const json = await jsonOfFile(path);
   if (!json.ok) return json;
   const mended = mendShow(json.value);
-  return mended
-    ? { ok: true, value: mended }
-    : noShow(path, 'it does not begin with the format and version of one');
+  return mended ? { ok: true, value: mended } : noShow(path, whyNoDocument(json.value));
+}
+
+function whyNoDocument(json: unknown): string {
+  const isRow = typeof json === 'object' && json !== null && !Array.isArray(json);
+  if (!isRow || !('format' in json) || json.format !== 'foldbook-show')
+    return 'it does not say "format": "foldbook-show"';
+  const version = 'version' in json ? JSON.stringify(json.version) : 'none';
+  return `its version is ${version}, and this program reads version 1`;
 }
 
 async function jsonOfFile(path: string): Promise<Outcome<unknown>> {
@@ -32,7 +38,7 @@ async function jsonOfFile(path: string): Promise<Outcome<unknown>> {
     return refuse('unreadable file', `“${path}” cannot be read.`, 'Check the name and that you may read it.');
   }
   try {
-    return { ok: true, value: JSON.parse(text) };
+    return { ok: true, value: JSON.parse(text.replace(/^\ufeff/, '')) };
   } catch (error) {
     const where = error instanceof Error ? error.message : 'it is damaged';
     return refuse(

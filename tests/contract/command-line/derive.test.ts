@@ -43,8 +43,9 @@ describe('derive', () => {
     expect(acts[0].derived.paths.nodes.length).toBeGreaterThan(0);
   });
 
-  test('takes an act by its name', () => {
-    expect(run('derive', showFile, '--act', 'Paper Herons').code).toBe(0);
+  test('takes an act by its name, and a file that an editor began with a byte order mark', () => {
+    const marked = fileOf('marked.json', `\ufeff${JSON.stringify(document)}`);
+    expect(run('derive', marked, '--act', 'Paper Herons').code).toBe(0);
   });
 
   test.each<[string, string[], number, RegExp]>([
@@ -53,7 +54,28 @@ describe('derive', () => {
     ['an empty file', [fileOf('empty.json', '')], 1, /is not JSON/],
     ['a list', [fileOf('list.json', '[1, 2]')], 1, /is no show/],
     ['a cut file', [fileOf('cut.json', JSON.stringify(document).slice(0, 900))], 1, /is not JSON/],
-    ['another program’s file', [fileOf('other.json', { rows: [] })], 1, /is no show/],
+    [
+      'another program’s file',
+      [fileOf('other.json', { rows: [] })],
+      1,
+      /is no show.* "format": "foldbook-show"/,
+    ],
+    [
+      'a file of a later program',
+      [fileOf('later.json', { ...document, version: 2 })],
+      1,
+      /its version is 2, and this program reads version 1/,
+    ],
+    [
+      'an act whose row was left out',
+      [
+        fileOf('no-act.json', { ...document, acts: [{ ...document.acts[0], dayId: 5 }] }),
+        '--act',
+        'Paper Herons',
+      ],
+      1,
+      /It has: none. acts, row 1 .*dayId: .* The row was left out/,
+    ],
     ['no file', [], 2, /^Usage: npm run/],
     ['two files', [showFile, showFile], 2, /^Usage: npm run/],
     ['an unknown option', [showFile, '--verbose'], 2, /^Usage: npm run/],
