@@ -11,7 +11,8 @@ export const referenceFindings: readonly FindingRule[] = [
     severity: 'must fix',
     when: ['lost references'],
     needs: 'all rows of the act and its rig',
-    cause: '{row} names {what} "{missing}", which is not in the show; the plan goes on without it.',
+    cause:
+      '{row} names {what} "{missing}", which is not in this act or its rig; the plan goes on without it.',
     remedy: 'Enter what is missing, or remove the row that names it.',
     find: (facts) => lostReferences(facts),
   },

@@ -85,6 +85,12 @@ describe('what nobody would enter gets a named problem, never a crash or a hang'
     expect(problemsOf(given)).toContain('names-what-is-not-there');
   });
 
+  test('what is not there is not there for this act: another act may well have it', () => {
+    const { findings } = deriveAct(sheetOf({ sources: [{ id: 'a', pairSourceId: 'of another act' }] }));
+    const said = findings.find((finding) => finding.code === 'names-what-is-not-there')?.cause;
+    expect(said).toContain('"of another act", which is not in this act or its rig');
+  });
+
   test('a mix that comes back into itself', () => {
     const draft = new ActDraft()
       .add('sources', { id: 'return', audience: 'monitors only', returnsMixId: 'Noor wedge' })
