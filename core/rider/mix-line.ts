@@ -56,6 +56,29 @@ export function readMixLine(text: string, walk: Walk): MixLine | null {
   return takeFragments(line.label?.rest ?? bare, line, walk) ? line : null;
 }
 
+/**
+ * The cell of a table that tells whose a mix is: a head without its number. Where its words are no head, what stands
+ * before the first mark is who listens.
+ */
+export function readMixCell(text: string, walk: Walk): MixLine {
+  const line: MixLine = {
+    bulleted: false,
+    labelled: 'by name',
+    label: null,
+    listener: '',
+    isPerson: false,
+    role: '',
+    device: '',
+    place: '',
+    wish: '',
+    isOpen: false,
+  };
+  const draft = { ...line };
+  if (takeFragments(text, draft, walk) && draft.wish === '') return draft;
+  const [first, ...behind] = fragmentsOf(text);
+  return { ...line, listener: first?.text ?? '', device: behind.map((it) => it.text).join(', ') };
+}
+
 /** "1.", "(2)", "#3", "a)", "B -" */
 function countedLabel(text: string, walk: Walk): MixLabel | null {
   const [, small, capital, behind = ''] =
@@ -254,7 +277,8 @@ function takeListener(fragment: Fragment, behind: readonly Fragment[], line: Mix
   const person = isAny || isPerson(text, walk, isDue);
   if (!person) {
     if (!isRole(text, walk) || (line.device !== '' && line.labelled === null && joint === '')) return false;
-    if (/^[,;.]$/.test(joint) && !tellsDevice(behind, walk)) return false;
+    const standsThere = line.labelled !== null && behind[0] !== undefined && isPlace(behind[0].text, walk);
+    if (/^[,;.]$/.test(joint) && !standsThere && !tellsDevice(behind, walk)) return false;
   }
   Object.assign(line, { listener: text, isPerson: person });
   return true;

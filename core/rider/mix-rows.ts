@@ -8,6 +8,7 @@ import { findHits } from './lexicon.ts';
 import { type Line, saysNothing } from './lines.ts';
 import { addLine, takeContinued } from './mix-continued.ts';
 import { withPlainHead } from './mix-heads.ts';
+import { readMixCell } from './mix-line.ts';
 import {
   isConditional,
   isDevice,
@@ -81,6 +82,8 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     !byRole.has('wishes') &&
     (isWish(noteFacts, notes) || (noteFacts.targets > 0 && isAllIn(wishWords, notes, walk.tongue)));
   const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
+  const isNamed = who !== null || get('role') !== '' || (hasMixColumn && numbers.length === 0 && !labelled);
+  const placed = isNamed || get('position') === '' ? null : readMixCell(get('position'), walk);
   const wished = get('wishes');
   const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(wished) ?? [];
   const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
@@ -89,6 +92,7 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     labelled?.rest,
     mixText !== '' && isDevice(mixText, walk) ? mixText : '',
     who && who.listenerText !== '' ? who.deviceText : '',
+    placed?.device,
     get('device'),
     isLead ? lead : '',
     get('format'),
@@ -105,14 +109,17 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     label: labelled?.label ?? (numbers.length > 0 ? `Mix ${mixText.replace(/[.:)]+$/, '')}` : mixText),
     listenerText:
       (who?.listenerText ?? '') ||
+      (placed?.listener ?? '') ||
       get('performer') ||
       (hasMixColumn && numbers.length === 0 && role === '' && !isDevice(mixText, walk) ? mixText : role),
     deviceText: numbers.length === 2 ? `${deviceText}, stereo` : deviceText,
-    place: get('position'),
+    place: placed ? placed.place : get('position'),
     wishTexts: [wishText, notesAreWishes ? notes : ''].filter((text) => text !== '' && !saysNothing(text)),
     exclusionTexts: [get('exclusions')].filter((text) => text !== '' && !saysNothing(text)),
     matrix,
-    notes: [notesAreWishes ? '' : notes, get('performer') ? role : ''].filter((text) => text !== ''),
+    notes: [notesAreWishes ? '' : notes, get('performer') ? role : '', placed?.role ?? ''].filter(
+      (text) => text !== '',
+    ),
   });
   return true;
 }

@@ -180,3 +180,33 @@ describe('lists of mixes are read whichever way they are written', () => {
     });
   }
 });
+
+/** Tables that have one column for who listens, where and through what. */
+const whereCells: [string, { who: string; kind: string | null; place: string }][] = [
+  ['Runa, wedge', { who: 'Runa', kind: 'wedge', place: '' }],
+  ['Runa, stage left', { who: 'Runa', kind: null, place: 'stage left' }],
+  ['Runa: 2 wedges, stage left', { who: 'Runa', kind: 'wedge', place: 'stage left' }],
+  ['Wedge, Runa', { who: 'Runa', kind: 'wedge', place: '' }],
+  ['Drums, stage left', { who: 'Drums', kind: null, place: 'stage left' }],
+];
+
+describe('the column that says where a mix is may also say whose it is', () => {
+  it.each(whereCells)('"%s"', (cell, wanted) => {
+    const rows = [
+      ['Ch', 'Source', 'Mic'],
+      ['1', 'Kick', 'dynamic'],
+      ['2', 'Keys', 'DI'],
+      [],
+      ['Mix', 'Where', 'Content'],
+      ['M1', cell, 'lots of kick'],
+    ];
+    const reading = readRider({ name: 'table', form: 'text', sheets: [{ name: '', rows }] });
+    const neutral = neutralReading(reading);
+    const read = reading.mixes.map(({ deviceKind, place }, at) => ({
+      who: neutral.mixes[at]?.listener,
+      kind: deviceKind,
+      place,
+    }));
+    expect(read).toEqual([wanted]);
+  });
+});
