@@ -12,13 +12,27 @@ export function settleKindsInContext(work: Work): void {
   settleChoir(work);
   settleHalves(work);
   settleSurdos(work);
+  settleSmallPercussion(work);
+  settleTimbales(work);
+  settleTomSizes(work);
   settleToms(work);
+  settleDoubleBass(work);
   settleBass(work);
   settleRappers(work);
   settleVocals(work);
   settleGuitars(work);
+  settleConductors(work);
   settleTalk(work);
 }
+
+/** A conductor who is said to speak does so to the audience. */
+function settleConductors(work: Work): void {
+  for (const input of ofKind(work, 'talkback'))
+    if (input.name.stem === 'conductor' && speaks.test(input.read.name)) lower(input, 'presenter', 0.8);
+}
+
+const speaks =
+  /\b(?:speaks?|speech|spricht|sprache|ansage\p{L}*|parle|parole|habla|parla|praat|spraak|spreekt|fala)\b/iu;
 
 /** A voice that only the musicians hear talks to them. */
 function settleTalk(work: Work): void {
@@ -121,6 +135,54 @@ function settleSurdos(work: Work): void {
     if (/surd[oã]/i.test(input.read.name)) lower(input, 'percussion', 0.9);
 }
 
+const smallThings: ReadonlySet<string> = new Set(['shaker', 'bells', 'tambourine', 'percussion', 'cymbals']);
+
+/** "Güiro and maracas" share a microphone: a table of small things, not one of them (common practice). */
+function settleSmallPercussion(work: Work): void {
+  for (const { read, name } of work.inputs) {
+    const isMixed = name.besides.some((stem) => stem !== name.stem && smallThings.has(stem));
+    if (!smallThings.has(read.kind) || !isMixed || !listed.test(read.name)) continue;
+    read.kind = 'percussion';
+  }
+}
+
+const listed = /[,+&]|\s(?:and|und|et|y|e|ed|en)\s/i;
+
+const latinDrums: ReadonlySet<string> = new Set(['congas', 'bongos', 'timbales']);
+const shellsOfKit: ReadonlySet<string> = new Set([
+  'kick',
+  'kick in',
+  'kick out',
+  'snare',
+  'snare top',
+  'hi-hat',
+]);
+
+/** "Timbal" is a tom of a drum kit; beside congas and without a kit it is one of the timbales (common practice). */
+function settleTimbales(work: Work): void {
+  const has = (kinds: ReadonlySet<string>) => work.inputs.some(({ read }) => kinds.has(read.kind));
+  if (!has(latinDrums) || has(shellsOfKit)) return;
+  for (const input of work.inputs)
+    if (
+      /^timbal(?:es)?\b/i.test(input.read.name) &&
+      ['tom', 'rack tom', 'floor tom'].includes(input.read.kind)
+    )
+      lower(input, 'timbales', 0.85);
+}
+
+/** Sizes of toms: nobody numbers that many, and from 14 inches on they stand (common practice). */
+const smallestTomInch = 8;
+const floorTomInch = 14;
+const largestTomInch = 20;
+
+function settleTomSizes(work: Work): void {
+  for (const tom of ofKind(work, 'tom')) {
+    const inches = tom.name.ordinal ?? 0;
+    if (inches >= smallestTomInch && inches <= largestTomInch)
+      lower(tom, inches >= floorTomInch ? 'floor tom' : 'rack tom', 0.85);
+  }
+}
+
 /** Numbered toms: the third and later ones stand on the floor, unless others are called floor toms. */
 function settleToms(work: Work): void {
   const toms = ofKind(work, 'tom');
@@ -145,6 +207,14 @@ function settleToms(work: Work): void {
 const ordinalOf = (input: WorkInput): number =>
   input.name.ordinal === null ? 0 : input.name.ordinal + input.index;
 
+/** "Contrabaixo" is either bass in Portuguese; only one with a bow's body has a pick-up or a condenser of its own. */
+function settleDoubleBass(work: Work): void {
+  const basses = work.inputs.filter(({ read }) => /^contrabaixo/i.test(read.name));
+  if (!basses.some(({ read }) => /pick-?\s?up|micro|captador/i.test(read.name))) return;
+  for (const input of basses)
+    if (['bass', 'bass di', 'bass amp'].includes(input.read.kind)) lower(input, 'double bass', 0.8);
+}
+
 /** A bass beside a bass DI is its amplifier, and the other way round. */
 function settleBass(work: Work): void {
   const plain = ofKind(work, 'bass');
@@ -158,7 +228,7 @@ function settleBass(work: Work): void {
 function settleVocals(work: Work): void {
   // A microphone for the hand that nobody is said to sing into may be anybody's.
   for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
-  const open = ofKind(work, 'vocal').filter((input) => !isForAnyone(input));
+  const open = openVoices(work);
   if (open.length === 0) return;
   const leadsFor = (input: WorkInput) =>
     input.read.kind === 'lead vocal' &&
@@ -205,6 +275,27 @@ function roleOf(work: Work, input: WorkInput): SourceKind | null {
 const isWorn = (input: WorkInput) =>
   /head ?-?set|lava?l|kopfb[uü]gel|serre-t[eê]te|diadema|archetto/i.test(
     `${input.read.name} ${input.read.pickUpModel}`,
+  );
+
+/** A part in a play that is named with a microphone to wear and no word of singing: no backing vocal. */
+const isPart = (input: WorkInput) =>
+  isWorn(input) &&
+  input.name.besides.length === 0 &&
+  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
+
+/** The voices that may be the lead: no cast, none that is said to stand behind, no microphone for anybody. */
+function openVoices(work: Work): WorkInput[] {
+  const cast = ofKind(work, 'vocal').filter(isPart);
+  const parts = cast.length >= leastCast ? cast : [];
+  for (const input of parts) lower(input, 'vocal', 0.75);
+  for (const input of ofKind(work, 'vocal')) if (isBehind(input)) lower(input, 'backing vocal', 0.8);
+  return ofKind(work, 'vocal').filter((input) => !isForAnyone(input) && !parts.includes(input));
+}
+
+/** What is said of a voice that is not the lead. */
+const isBehind = ({ read, found }: WorkInput) =>
+  /\b(?:growls?|shouts|screams|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|vocoder|trio|harmon\p{L}*)(?!\p{L})/iu.test(
+    `${read.name} ${found.details.notes.join(' ')}`,
   );
 
 const isForAnyone = (input: WorkInput) =>

@@ -49,7 +49,7 @@ export const sources: WordTable<Stem> = {
     es: 'caja arriba, caja top, redoblante arriba, tarola arriba, caja superior, redoblante top',
     it: 'rullante sopra, rull sopra, rullante top, rullante up',
     nl: 'snare boven',
-    pt: 'caixa top, caixa cima, caixa em cima',
+    pt: 'caixa top, caixa cima, caixa em cima, cx top, cx cima',
   },
   'snare bottom': {
     trade:
@@ -70,7 +70,7 @@ export const sources: WordTable<Stem> = {
     es: 'caja, redoblante, tarola, caja clara, redo',
     it: 'rullante, rull, tamburo militare, tamburo imperiale, rullantino',
     nl: 'kleine trom, snaredrum, snaretrom, kleine trommel, marstrom',
-    pt: 'caixa, caixa clara, tarol, malacacheta',
+    pt: 'caixa, caixa clara, tarol, malacacheta, cx',
   },
   'hi-hat': {
     trade:
@@ -293,7 +293,7 @@ export const sources: WordTable<Stem> = {
       'double bass, upright, upright bass, contrabass, db, acoustic bass upright, d bass, string bass, stand up bass, slap double bass, u bass, bass fiddle, doublebass, upright bs, acoustic upright, dbl bass, dble bass, ubass, bull fiddle, washtub bass, tea chest bass, gut bucket, kontrabas, teachest bass, washtub, bucket bass, box bass, gutbucket, kontrabass, dog house bass, upright pick up, upright mic, db mic, double bass pu',
     de: 'kontrabass, kontrabaß, kb, standbass, bassgeige, kontra, kontrabässe, bass geige, teekistenbass, kistenbass, waschwannenbass, stehbass, k bass, kontrabaß mikro, kontrabass pu, bassgeige mikro, großbass, zupfbass, streichbass',
     fr: 'contrebasse, cb, contrebass, ctb, contre basse, contrebasse di, contrebasse micro, contrebassine, basse bassine, basse caisse à thé, contrebasse électrique, c basse',
-    es: 'contrabajo, bajo acústico contrabajo, contrabajo acústico, contrabajos, tololoche, cubo bajo, gutbucket, cajón bajo de cuerda, contrabajo eléctrico, bajo de caja, contra, baby bass, violón, c bajo',
+    es: 'contrabajo, bajo acústico contrabajo, contrabajo acústico, contrabajos, tololoche, cubo bajo, gutbucket, cajón bajo de cuerda, contrabajo eléctrico, bajo de caja, contra, violón, c bajo',
     it: 'contrabbasso, contrabasso, contrabbassi, contrab, bidofono, basso a bidone, contrabb, cbasso, c basso, contrabbasso elettrico, cb',
     nl: 'contrabas, staande bas, contrabassen, staande contrabas, theekistbas, teekistbas, kistbas, zeepkistbas, elektrische contrabas, strijkbas, c bas, akoestische bas staand',
     pt: 'contrabaixo acústico, contrabaixo de arco, rabecão, contrabaixo de pau, contrabaixo de orquestra, baixo acústico de pé, contrabaixo arco',
@@ -829,7 +829,7 @@ export const sources: WordTable<Stem> = {
   },
   presenter: {
     trade:
-      'presenter, pastor, preacher, announcer, host, presenter mic, speech, speech mic, announce mic, compere, podium mic, announcements, host mic, announcement mic, lectern, speaker mic, pulpit, moderator, interview, interview mic, narrator lectern, lecturn, lectern mic, announcer mic, quiz host, toastmaster, speeches, spoken, conferencier, ringmaster, auctioneer, panel, q a mic, audience q a, question mic, master of ceremonies, voice of god, vog, celebrant, lay reader, compère, storyteller mic, quizmaster, mistress of ceremonies, chairman, showman, narrator, narration, storyteller, spoken word, poet, poetry, reader, town crier, lecturer, commentator, celebrant mic, vicar, rabbi, imam, compere mic, panel mic, panellist, speaker (lectern), orator, actor speech, page mic, paging mic, announcer hh, podium, announce, rostrum, interpreter',
+      'presenter, introductions, pastor, preacher, announcer, host, presenter mic, speech, speech mic, announce mic, compere, podium mic, announcements, host mic, announcement mic, lectern, speaker mic, pulpit, moderator, interview, interview mic, narrator lectern, lecturn, lectern mic, announcer mic, quiz host, toastmaster, speeches, spoken, conferencier, ringmaster, auctioneer, panel, q a mic, audience q a, question mic, master of ceremonies, voice of god, vog, celebrant, lay reader, compère, storyteller mic, quizmaster, mistress of ceremonies, chairman, showman, narrator, narration, storyteller, spoken word, poet, poetry, reader, town crier, lecturer, commentator, celebrant mic, vicar, rabbi, imam, compere mic, panel mic, panellist, speaker (lectern), orator, actor speech, page mic, paging mic, announcer hh, podium, announce, rostrum, interpreter',
     de: 'moderation, ansage, moderator, ansagemikro, rednerpult, sprecher, moderationsmikro, sprache, ansagen, moderatorin, rede, moderationsmikrofon, ansager, ansagerin, ansagemikrofon, conférencier, redner, rednerin, pfarrer, pfarrerin, predigt, lesung, lektor, gesprächsmikro, interviewmikro, publikumsfragen, sprechermikro, begrüßung, grußwort, stehpult, mikro für ansagen, sprechstimme, quizmaster, ansagen mikro, festredner, conférence, showmaster, sprecherpult, erzähler, erzählerin, poet, poetin, sprecherin, sprecher text, vorleser, vorleserin, talkgast, talkgäste, laudator, conferencier, pastor, priester, kommentator, märchenerzähler, lesepult, rezitation, slammer text, durchsage, durchsagen, podiumsgast, ansage funk, mikro ansage, sprechmikro, sprechmikrofon, bürgermeister, bürgermeisterin, kanzel, podium',
     fr: 'présentateur, micro présentateur, micro annonce, annonce, présentation, animateur, présentatrice, micro parole, micro annonces, micro animateur, maître de cérémonie, micro pupitre, animatrice, conférencier, prêtre, lecteur micro, questions du public, interview, micro interview, micro présentatrice, maîtresse de cérémonie, bonimenteur, monsieur loyal, conteur, conteuse, récitant, récitante, narrateur, narratrice, orateur, oratrice, micro discours, discours, curé, conférencière, commentateur, lecteur, lectrice, poète, poétesse, voix off, narration, présentation soirée, micro speaker, annonceur, crieur, pupitre orateur, pupitre, speaker, speakerine, maire',
     es: 'presentador, animador, locutor, presentadora, micro presentador, presentación, presentadores, locutora, micro presentadora, micro atril, podio, conferenciante, discurso, anuncios, entrevista, animadora, micrófono presentador, preguntas del público, voz en off, pregonero, pregón, narrador, narradora, recitador, recitadora, cuentacuentos, poeta, rapsoda, maestro de ceremonias, maestra de ceremonias, orador, oradora, lectora, charla, comentarista, declamador, relator, micro speaker, micro discurso, atril, speaker, alcalde, alcaldesa, regidor',
@@ -839,7 +839,7 @@ export const sources: WordTable<Stem> = {
   },
   ambience: {
     trade:
-      'ambience, amb, ambient, audience, crowd, room, audience mic, audience mics, crowd mic, crowd mics, ambience mic, ambient mic, ambient mics, amb mic, room mic, room mics, aud mic, aud, ambience mics, atmos, atmo, ambiance, ambs, aud mics, applause, room mikes, iem ambience, crowd ambience, shotgun ambience, house ambience, foh ambience, iem amb, hall mic, stage ambience, stage amb, room ambience, audience pickup, house mics, ambi',
+      'float mic, float mics, floats, foot mic, foot mics, footlight mic, footlight mics, edge of stage mic, edge of stage mics, apron mic, ambience, amb, ambient, audience, crowd, room, audience mic, audience mics, crowd mic, crowd mics, ambience mic, ambient mic, ambient mics, amb mic, room mic, room mics, aud mic, aud, ambience mics, atmos, atmo, ambiance, ambs, aud mics, applause, room mikes, iem ambience, crowd ambience, shotgun ambience, house ambience, foh ambience, iem amb, hall mic, stage ambience, stage amb, room ambience, audience pickup, house mics, ambi',
     de: 'atmo, publikum, raum, raummikro, publikumsmikro, atmos, ambience mikro, publikumsmikros, saalmikro, atmo mikro, raummikros, saal, atmomikros, publikumsmikrofon, publikumsmikrofone, stereo atmo, atmomikrofon, raumklang, raummikrofon, saalatmo, ambientmikro, ambiente, zuschauer, applaus',
     fr: 'ambiance, public, micro public, micros ambiance, ambiances, ambiance public, ambiance salle, micro ambiance, micros public, micros d ambiance, ambiance scène, micro ambiance salle, amb public, micro d ambiance, reprise salle, reprise public, ambi, salle, micro salle',
     es: 'ambiente, público, ambientes, ambiental, micro ambiente, ambientales, micro público, micros de ambiente, ambiente público, ambiente sala, micrófono ambiente, micro de ambiente, ambientes l/r, micros ambiente, sala, aplausos',

@@ -128,6 +128,32 @@ describe('what stands around a name', () => {
     expect(inputsOf(['1', 'Violin', 'mic'], ['2', 'Harp', 'mic']).kinds).toEqual(['violin', 'harp']);
   });
 
+  // Sizes, casts and tables of small things: common practice.
+  test.each<[string, SourceKind[], [string, string, string][]]>([
+    [
+      'the size of a tom',
+      ['rack tom', 'floor tom'],
+      [
+        ['1', 'Tom 13', 'clip'],
+        ['2', 'Tom 16', 'clip'],
+      ],
+    ],
+    [
+      'a cast with microphones to wear',
+      ['vocal', 'vocal', 'lead vocal'],
+      [
+        ['1', 'The Baker (headset)', 'radio'],
+        ['2', 'The Widow (headset)', 'radio'],
+        ['3', 'Lead vocal', 'mic'],
+      ],
+    ],
+    ['a table of small percussion', ['percussion'], [['1', 'Maracas and bells', 'condenser']]],
+    ['microphones for feet', ['ambience'], [['1', 'Float mic left', 'boundary']]],
+    ['a pick-up of a contrabaixo', ['double bass'], [['1', 'Contrabaixo pick-up', 'DI']]],
+  ])('tells %s', (_, kinds, lines) => {
+    expect(inputsOf(...lines).kinds).toEqual(kinds);
+  });
+
   test('tells what a soloist plays', () => {
     expect(inputsOf(['1', 'Trumpet', 'mic'], ['2', 'Soloist, accordion', 'own mic']).kinds[1]).toBe(
       'accordion',
