@@ -149,19 +149,13 @@ function settleSmallPercussion(work: Work): void {
 const listed = /[,+&]|\s(?:and|und|et|y|e|ed|en)\s/i;
 
 const latinDrums: ReadonlySet<string> = new Set(['congas', 'bongos', 'timbales']);
-const shellsOfKit: ReadonlySet<string> = new Set([
-  'kick',
-  'kick in',
-  'kick out',
-  'snare',
-  'snare top',
-  'hi-hat',
-]);
+// A player of timbales may have a kick and cymbals too, but no snare and no hi-hat.
+const onlyInKits: ReadonlySet<string> = new Set(['snare', 'snare top', 'snare bottom', 'hi-hat']);
 
-/** "Timbal" is a tom of a drum kit; beside congas and without a kit it is one of the timbales (common practice). */
+/** "Timbal" is a tom of a drum kit; beside congas, where nobody plays a kit, it is one of the timbales (common practice). */
 function settleTimbales(work: Work): void {
   const has = (kinds: ReadonlySet<string>) => work.inputs.some(({ read }) => kinds.has(read.kind));
-  if (!has(latinDrums) || has(shellsOfKit)) return;
+  if (!has(latinDrums) || has(onlyInKits)) return;
   for (const input of work.inputs)
     if (
       /^timbal(?:es)?\b/i.test(input.read.name) &&

@@ -150,6 +150,26 @@ describe('what stands around a name', () => {
     ['a table of small percussion', ['percussion'], [['1', 'Maracas and bells', 'condenser']]],
     ['microphones for feet', ['ambience'], [['1', 'Float mic left', 'boundary']]],
     ['a pick-up of a contrabaixo', ['double bass'], [['1', 'Contrabaixo pick-up', 'DI']]],
+    [
+      'a timbal beside congas, with a kick but no snare',
+      ['congas', 'timbales', 'timbales', 'kick'],
+      [
+        ['1', 'Conga', 'dinámico'],
+        ['2', 'Timbal agudo', 'dinámico'],
+        ['3', 'Timbal grave', 'dinámico'],
+        ['4', 'Bombo', 'dinámico'],
+      ],
+    ],
+    [
+      'a timbal of a kit beside congas',
+      ['congas', 'snare', 'rack tom', 'floor tom'],
+      [
+        ['1', 'Conga', 'dinámico'],
+        ['2', 'Caja', 'dinámico'],
+        ['3', 'Timbal agudo', 'dinámico'],
+        ['4', 'Timbal grave', 'dinámico'],
+      ],
+    ],
   ])('tells %s', (_, kinds, lines) => {
     expect(inputsOf(...lines).kinds).toEqual(kinds);
   });
