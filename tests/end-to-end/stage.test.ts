@@ -29,8 +29,18 @@ function festivalOnStage(): Show {
   });
 }
 
-async function openStage(size?: { width: number; height: number }) {
-  const foldbook = await Foldbook.start(browser(), festivalOnStage(), size);
+/** Where another box reaches a line, the plan plugs it there: so that something is out of reach, only A is long. */
+function onlyBoxAIsLong(show: Show): Show {
+  const others = [...show.boxes.values()].filter(({ name }) => name !== 'A');
+  return applyChange(show, {
+    label: 'Short cables',
+    put: others.map((box) => put('boxes', { ...box, reachM: 1 })),
+    remove: [],
+  });
+}
+
+async function openStage(size?: { width: number; height: number }, show = festivalOnStage()) {
+  const foldbook = await Foldbook.start(browser(), show, size);
   const stage = new StagePage(foldbook);
   await stage.open();
   return { foldbook, stage, page: foldbook.page };
@@ -209,7 +219,7 @@ describe('the stage by keys and numbers', () => {
   });
 
   test('a box shows how far its cables reach, and what is out of reach is named', async () => {
-    const { stage } = await openStage();
+    const { stage } = await openStage(undefined, onlyBoxAIsLong(festivalOnStage()));
     await stage.mark('Box A').focus();
     await stage
       .panel()
