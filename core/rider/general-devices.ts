@@ -3,7 +3,7 @@ import { note } from './draft.ts';
 import { findHits } from './lexicon.ts';
 import type { Line } from './lines.ts';
 import { pieceFacts } from './mix-pieces.ts';
-import { fold, tidy, tokenize } from './text.ts';
+import { fold, hasWordOf, tidy, tokenize } from './text.ts';
 import { mixWords, wishWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
@@ -70,7 +70,7 @@ export function takeCountedDevices(walk: Walk, line: Line, text: string): boolea
 function kindOfSentence(sentence: string, walk: Walk): 'counted' | 'refused' | 'nothing' | 'other' {
   const { self, sameAs } = pieceFacts(sentence, walk);
   const targets = sourcesIn(sentence, walk);
-  const namesPerson = tokenize(sentence).some((token) => walk.tongue.names.has(token.text));
+  const namesPerson = hasWordOf(sentence, walk.tongue.names);
   if (self || sameAs || namesPerson) return 'other';
   if (!namesDevice(sentence, walk)) return targets > 0 ? 'other' : 'nothing';
   if (/:|\s[-–—]\s/.test(sentence) || targets > 0) return 'other';

@@ -18,7 +18,7 @@ import { saysNothing } from './lines.ts';
 import { splitNameAndDetails } from './name-and-details.ts';
 import { channelNumbers, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
-import { tidy, tokenize } from './text.ts';
+import { hasWordOf, tidy } from './text.ts';
 import { pickUpWords, positionWords, standWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 import type { ColumnRole } from './words/headers.ts';
@@ -301,9 +301,7 @@ function modelFromNotes(details: Details, text: string | undefined, tongue: Walk
 }
 
 function performerAmong(details: Details, walk: Walk): string {
-  const name = details.notes.find((text) =>
-    tokenize(text).some((token) => walk.tongue.names.has(token.text)),
-  );
+  const name = details.notes.find((text) => hasWordOf(text, walk.tongue.names));
   if (name === undefined) return '';
   details.notes = details.notes.filter((text) => text !== name);
   return name;

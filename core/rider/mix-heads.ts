@@ -4,7 +4,7 @@ import { findHits, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { isDevice, speaksOfUs } from './mix-pieces.ts';
 import { readSourceName } from './source-name.ts';
-import { tidy, tokenize } from './text.ts';
+import { hasWordOf, tidy, tokenize } from './text.ts';
 import { headWords, mixWords, playerWords, positionWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
@@ -110,7 +110,7 @@ const bare = (text: string) =>
 /** Behind "for": who listens, and not what it is for ("for the energy"). */
 function isListenerFor(text: string, article: boolean, walk: Walk): boolean {
   if (!namesListener(text, walk)) return false;
-  const isKnown = tokenize(text).some((token) => walk.tongue.names.has(token.text));
+  const isKnown = hasWordOf(text, walk.tongue.names);
   const plays =
     lookUp(playerWords, text, walk.tongue.spoken) !== null || readSourceName(text, walk.tongue).stem !== null;
   return isKnown || plays || !article;
@@ -158,7 +158,7 @@ export function namesListener(text: string, walk: Walk): boolean {
   if (parts.length > 1 && parts.length < 6) return parts.every((part) => namesListener(part, walk));
   if (plain === '' || plain.split(' ').length > 4) return false;
   if (speaksOfUs(`${plain} `)) return false;
-  if (tokenize(plain).some((token) => walk.tongue.names.has(token.text))) return true;
+  if (hasWordOf(plain, walk.tongue.names)) return true;
   const name = readSourceName(plain, walk.tongue);
   if (name.stem !== null && name.unknown.length === 0) return true;
   return (

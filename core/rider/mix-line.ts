@@ -1,3 +1,4 @@
+import { withoutMixBullet } from './bullets.ts';
 import { withDigits } from './count-words.ts';
 import { isAllIn } from './details.ts';
 import { findHits, lookUp } from './lexicon.ts';
@@ -6,7 +7,7 @@ import { namesListener, plainHead } from './mix-heads.ts';
 import { isDevice, isWhollyDevice, leadingLabel, type MixLabel, pieceFacts } from './mix-pieces.ts';
 import { letterNumber, numberedText } from './numbers.ts';
 import { readSourceName } from './source-name.ts';
-import { tidy, tokenize } from './text.ts';
+import { hasWordOf, tidy, tokenize } from './text.ts';
 import { countWords, headWords, mixWords, playerWords, positionWords, wishWords } from './vocabulary.ts';
 import type { Walk } from './walk-state.ts';
 
@@ -32,25 +33,29 @@ export type MixLine = {
   isOpen: boolean;
 };
 
-const bullet = /^\s*(?:[-•*·–>▪●◦‣○]|o(?=\s))\s*/u;
-
-export const withoutBullet = (text: string): string => text.replace(bullet, '');
+const nothingTold: MixLine = {
+  bulleted: false,
+  labelled: null,
+  label: null,
+  listener: '',
+  isPerson: false,
+  role: '',
+  device: '',
+  place: '',
+  wish: '',
+  isOpen: false,
+};
 
 /** Takes a line apart, or null where it says something that is no part of a list of mixes. */
 export function readMixLine(text: string, walk: Walk): MixLine | null {
-  const bare = withoutBullet(text);
+  const bare = withoutMixBullet(text);
   const named = leadingLabel(bare, walk);
   const counted = named ? null : countedLabel(bare, walk);
   const line: MixLine = {
+    ...nothingTold,
     bulleted: bare !== text,
     labelled: named ? 'by name' : counted ? 'by number' : null,
     label: named ?? counted,
-    listener: '',
-    isPerson: false,
-    role: '',
-    device: '',
-    place: '',
-    wish: '',
     isOpen: /:\s*$/.test(text),
   };
   return takeFragments(line.label?.rest ?? bare, line, walk) ? line : null;
@@ -61,18 +66,7 @@ export function readMixLine(text: string, walk: Walk): MixLine | null {
  * before the first mark is who listens.
  */
 export function readMixCell(text: string, walk: Walk): MixLine {
-  const line: MixLine = {
-    bulleted: false,
-    labelled: 'by name',
-    label: null,
-    listener: '',
-    isPerson: false,
-    role: '',
-    device: '',
-    place: '',
-    wish: '',
-    isOpen: false,
-  };
+  const line: MixLine = { ...nothingTold, labelled: 'by name' };
   const draft = { ...line };
   if (takeFragments(text, draft, walk) && draft.wish === '') return draft;
   const [first, ...behind] = fragmentsOf(text);
@@ -98,7 +92,8 @@ function countedLabel(text: string, walk: Walk): MixLabel | null {
 type Fragment = {
   text: string;
   start: number;
-  inBrackets: boolean /** The mark behind it. */;
+  inBrackets: boolean;
+  /** The mark behind it. */
   joint: string;
 };
 
@@ -247,9 +242,6 @@ function saysMore(text: string, walk: Walk): boolean {
   );
 }
 
-const hasName = (text: string, walk: Walk) =>
-  tokenize(text).some((token) => walk.tongue.names.has(token.text));
-
 /** "The singer's wedge" names the singer; a source may be heard and so is no place. */
 function isPlace(text: string, walk: Walk): boolean {
   const plain = text.replace(
@@ -315,7 +307,7 @@ function isOnePerson(name: string, walk: Walk, isDue: boolean): boolean {
   if (lookUp(playerWords, plain, spoken) !== null) return true;
   const { amounts, self, device, sameAs, open } = pieceFacts(plain, walk);
   if (amounts > 0 || self || device || sameAs || open) return false;
-  if (hasName(plain, walk)) return true;
+  if (hasWordOf(plain, names)) return true;
   const tokens = tokenize(plain);
   const hits = findHits(wishWords, tokens, spoken, names);
   // "MC Tano": what they do, and a name.

@@ -1,10 +1,11 @@
 import { asideOf } from './asides.ts';
+import { withoutMixBullet } from './bullets.ts';
 import { type FoundMix, note } from './draft.ts';
 import { takeCountedDevices } from './general-devices.ts';
 import { findHits, lookUp } from './lexicon.ts';
 import type { Line } from './lines.ts';
 import { namesListener } from './mix-heads.ts';
-import { type MixLine, readMixLine, saysWish, withoutBullet } from './mix-line.ts';
+import { type MixLine, readMixLine, saysWish } from './mix-line.ts';
 import {
   isConditional,
   pieceFacts,
@@ -31,7 +32,7 @@ const mostCells = 5;
 export function takeMixList(walk: Walk, line: Line): boolean {
   if (walk.section !== 'mixes' || walk.blocks.length > 0 || line.cells.length > mostCells) return false;
   const { text } = line;
-  const bare = withoutBullet(text);
+  const bare = withoutMixBullet(text);
   if (speaksOfUs(bare) || isConditional(bare) || wishesThing(bare, walk) || splitAtVerb(bare, walk))
     return false;
   const told = readMixLine(text, walk);
@@ -99,7 +100,7 @@ const isHeading = (told: MixLine, head: MixLine | null, walk: Walk, line: Line) 
   goesOnBelow(walk);
 
 function takeBelow(walk: Walk, line: Line, told: MixLine, mix: FoundMix): boolean {
-  const bare = withoutBullet(line.text);
+  const bare = withoutMixBullet(line.text);
   // "2 wedges" right under a name is theirs; elsewhere a number of devices may be meant for all.
   const isTheirs = mix.deviceText === '' && mix.wishTexts.length === 0 && bare.split(' ').length <= 3;
   if (told.listener === '' && told.wish === '' && !isTheirs && takeCountedDevices(walk, line, bare))

@@ -5,7 +5,7 @@ import { isAllIn } from './details.ts';
 import { findHits, type Hit, lookUp } from './lexicon.ts';
 import { looksLikeName } from './line-up.ts';
 import { readSourceName } from './source-name.ts';
-import { fold, type Token, tidy, tokenize } from './text.ts';
+import { fold, hasWordOf, type Token, tidy, tokenize } from './text.ts';
 import {
   amountWords,
   labelWords,
@@ -379,8 +379,7 @@ function isListener(piece: string, facts: PieceFacts, walk: Walk): boolean {
   if (isAllIn(positionWords, piece, walk.tongue) && facts.targets === 0) return false;
   if (facts.device) return false;
   if (/,/.test(piece)) return isListOfNames(piece, walk);
-  if (facts.targets > 1 && /[+&/]/.test(piece))
-    return tokenize(piece).some((token) => walk.tongue.names.has(token.text));
+  if (facts.targets > 1 && /[+&/]/.test(piece)) return hasWordOf(piece, walk.tongue.names);
   return true;
 }
 

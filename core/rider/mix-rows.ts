@@ -24,7 +24,7 @@ import {
   wishesThing,
 } from './mix-pieces.ts';
 import { channelNumbers, letterNumber, type NumberedText, numberedText } from './numbers.ts';
-import { readSourceName } from './source-name.ts';
+import { namesPerson, readSourceName } from './source-name.ts';
 import { tidy, tokenize } from './text.ts';
 import { mixWords, positionWords, wishWords } from './vocabulary.ts';
 import { isAside, type Walk } from './walk-state.ts';
@@ -66,15 +66,6 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     note(walk.found, line.at, 'set aside', 'A mix kept in reserve.');
     return true;
   }
-  const ownText = get('own');
-  const owned =
-    ownText === ''
-      ? ''
-      : /^(?:y|yes|x|ja|oui|s[ií]|sim|✓|✔)$/i.test(ownText)
-        ? 'own'
-        : /^(?:n|no|nein|non|nee|n[aã]o|-)$/i.test(ownText)
-          ? 'house'
-          : ownText;
   const notes = get('notes');
   const noteFacts = pieceFacts(notes, walk);
   const notesAreWishes =
@@ -84,19 +75,16 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
   const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
   const isNamed = who !== null || get('role') !== '' || (hasMixColumn && numbers.length === 0 && !labelled);
   const placed = isNamed || get('position') === '' ? null : readMixCell(get('position'), walk);
-  const wished = get('wishes');
-  const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(wished) ?? [];
-  const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
-  const wishText = isLead ? others : wished;
+  const { lead, wishText } = splitLeadingDevice(get('wishes'), walk);
   const deviceText = [
     labelled?.rest,
     mixText !== '' && isDevice(mixText, walk) ? mixText : '',
     who && who.listenerText !== '' ? who.deviceText : '',
     placed?.device,
     get('device'),
-    isLead ? lead : '',
+    lead,
     get('format'),
-    owned,
+    ownerText(get('own')),
     get('supplied'),
     countText(get('count')),
     !notesAreWishes && (noteFacts.device || mentionsOwn(notes)) ? notes : '',
@@ -122,6 +110,19 @@ export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
     ),
   });
   return true;
+}
+
+/** "IEM stereo: click, keys": a device told before the wishes of one cell. */
+function splitLeadingDevice(text: string, walk: Walk): { lead: string; wishText: string } {
+  const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(text) ?? [];
+  const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
+  return isLead ? { lead, wishText: others } : { lead: '', wishText: text };
+}
+
+/** A column "own?" answers yes or no, or says whose it is. */
+function ownerText(text: string): string {
+  if (/^(?:y|yes|x|ja|oui|s[ií]|sim|✓|✔)$/i.test(text)) return 'own';
+  return /^(?:n|no|nein|non|nee|n[aã]o|-)$/i.test(text) ? 'house' : text;
 }
 
 /** Numbers of a mix, or its letter. */
@@ -315,12 +316,11 @@ function wishesNothing(pieces: MixPieces, walk: Walk): boolean {
   if (pieces.deviceText !== '' || pieces.wishTexts.length === 0) return false;
   return pieces.wishTexts.every((text) => {
     const facts = pieceFacts(text, walk);
-    return facts.targets === 0 && !facts.self && !facts.sameAs && !facts.open && !namesPerson(text, walk);
+    return (
+      facts.targets === 0 && !facts.self && !facts.sameAs && !facts.open && !namesPerson(text, walk.tongue)
+    );
   });
 }
-
-const namesPerson = (text: string, walk: Walk) =>
-  tokenize(text).some((token) => walk.tongue.names.has(token.text) || walk.tongue.people.has(token.text));
 
 /** A line of wishes or of a device under a line that named the mix. */
 const isContinuation = (pieces: MixPieces) =>

@@ -4,7 +4,7 @@ import { looksLikeName } from './line-up.ts';
 import { areTwo, askNamesake, narrowNamesakes } from './namesakes.ts';
 import { weights } from './questions.ts';
 import type { ReadPerformer } from './reading.ts';
-import { groupOfStem, kindOfStem, readSourceName } from './source-name.ts';
+import { groupOfStem, kindOfStem, namesPerson, readSourceName } from './source-name.ts';
 import { taughtIn } from './taught-words.ts';
 import { fold, squash, tidy, tokenize } from './text.ts';
 import { playerWords } from './vocabulary.ts';
@@ -129,10 +129,7 @@ function byRole(work: Work, text: string): ReadPerformer | null {
 export function settlePerformers(work: Work): void {
   for (const { name, role, place, at } of work.found.performers) addPerformer(work, name, role, place, at);
   for (const { listenerText, at } of work.found.mixes) {
-    const isPerson = tokenize(listenerText).some(
-      (token) => work.tongue.names.has(token.text) || work.tongue.people.has(token.text),
-    );
-    if (isPerson) performersOf(work, listenerText, at);
+    if (namesPerson(listenerText, work.tongue)) performersOf(work, listenerText, at);
   }
   for (const input of work.inputs) {
     const { performerText } = input.found;

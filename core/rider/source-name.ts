@@ -3,7 +3,7 @@ import type { PickUp } from '../show/words.ts';
 import type { Legend } from './legend.ts';
 import { findHits, type Hit, misspelt } from './lexicon.ts';
 import { type Spoken, taughtIn } from './taught-words.ts';
-import { type Token, tokenize } from './text.ts';
+import { hasWordOf, type Token, tokenize } from './text.ts';
 import { nameWords } from './vocabulary.ts';
 import { onlyAlone } from './words/alone.ts';
 import type { Part } from './words/parts.ts';
@@ -23,6 +23,10 @@ export type Tongue = {
   /** Names already read: most are looked at several times. Emptied when the names change. */
   read: Map<string, SourceName>;
 };
+
+/** Whether a word of a text is a performer's name, though it may be one of the trade too. */
+export const namesPerson = (text: string, { names, people }: Pick<Tongue, 'names' | 'people'>): boolean =>
+  hasWordOf(text, names) || hasWordOf(text, people);
 
 export type SourceName = {
   text: string;

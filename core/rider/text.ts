@@ -60,6 +60,10 @@ export function tokenize(text: string): Token[] {
   return tokens;
 }
 
+/** Whether a word of a text is one of these, which are folded as tokens are. */
+export const hasWordOf = (text: string, words: ReadonlySet<string>): boolean =>
+  tokenize(text).some((token) => words.has(token.text));
+
 /** A line is looked at from many sides: its tokens are kept for a while. Nobody changes them. */
 const tokenized = new Map<string, Token[]>();
 const mostTokenized = 2000;
