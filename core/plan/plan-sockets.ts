@@ -19,8 +19,8 @@ export type SocketOfSource = {
 /**
  * A socket for every source that comes from the stage, one row for each source in sheet order: the decided ones
  * first, then source by source the lowest free socket of the nearest box whose cables reach it; places as in
- * `placeOfSource`. Where none is known, boxes go in their order. No socket is used that is reserved, or whose phantom bank serves a source that must
- * not have what this one needs.
+ * `placeOfSource`. Where none is known, boxes go in their order. No socket is used that is reserved, or whose phantom
+ * bank serves a source that must not have what this one needs.
  */
 export function planSockets(sheet: ActSheet, decided: DecidedOf<Id>): SocketOfSource[] {
   const index = indexSheet(sheet);

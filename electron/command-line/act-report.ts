@@ -1,7 +1,7 @@
 import type { Derived, Feed } from '../../core/derive/derived.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';
-import { socketName } from '../../core/show/socket-name.ts';
+import { socketNames } from '../../core/show/socket-name.ts';
 import type { Purpose } from '../../core/show/words.ts';
 import { copyWord } from './report-words.ts';
 
@@ -118,6 +118,7 @@ function mixRow(sheet: ActSheet, derived: Derived, names: Names, mixId: Id): Mix
 type Names = ReturnType<typeof namesOf>;
 
 function namesOf(sheet: ActSheet) {
+  const sockets = socketNames(sheet);
   const named = (rows: readonly { id: Id; name: string }[]) => new Map(rows.map((row) => [row.id, row.name]));
   return {
     source: named(sheet.sources),
@@ -125,6 +126,6 @@ function namesOf(sheet: ActSheet) {
     device: named(sheet.devices),
     output: named(sheet.outputs),
     cueOutput: named(sheet.cueOutputs),
-    socket: new Map(sheet.sockets.map(({ id }) => [id, socketName(sheet, id) ?? '?'])),
+    socket: new Map(sheet.sockets.map(({ id }) => [id, sockets.get(id) ?? '?'])),
   };
 }

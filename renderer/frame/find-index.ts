@@ -1,7 +1,7 @@
 import type { FoundInArchive } from '../../core/contract/archive.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';
-import { socketName } from '../../core/show/socket-name.ts';
+import { socketNames } from '../../core/show/socket-name.ts';
 import { type BindingId, handledBindings } from '../keys/bindings.ts';
 import { folded } from '../parts/folded.ts';
 import { mixNumber, whoHears } from '../parts/names.ts';
@@ -41,6 +41,7 @@ function ofAct(show: Show, actId: Id): Findable[] {
   const { sheet, derived } = open;
   const place = sheet.act.name;
   const toMixes = (part: Partial<View>) => ({ look: { actId, moment: 'mixes' as const, ...part } });
+  const sockets = socketNames(sheet);
   const sourceName = new Map(sheet.sources.map((source) => [source.id, source.name]));
   return [
     { key: `act ${actId}`, kind: 'act', name: place, place: sheet.day.name, leads: { look: { actId } } },
@@ -56,9 +57,9 @@ function ofAct(show: Show, actId: Id): Findable[] {
       return { key: id, kind: 'source', name, place, leads: toMixes({ sourceId: id }) };
     }),
     ...derived.plan.patches.flatMap(({ sourceId, socketId }): Findable[] => {
-      const socket = socketName(sheet, socketId);
+      const socket = sockets.get(socketId ?? '');
       const name = `${socket} ${sourceName.get(sourceId)}`;
-      return socket === null
+      return socket === undefined
         ? []
         : [{ key: `socket ${sourceId}`, kind: 'socket', name, place, leads: toMixes({ sourceId }) }];
     }),

@@ -2,7 +2,7 @@ import type { Feed, Finding } from '../../core/derive/derived.ts';
 import type { PlannedCopy, PlannedMix } from '../../core/plan/plan.ts';
 import type { Mix, Source } from '../../core/show/act.ts';
 import type { Id } from '../../core/show/rig.ts';
-import { socketName } from '../../core/show/socket-name.ts';
+import { socketNames } from '../../core/show/socket-name.ts';
 import { factsOfKind } from '../../core/show/source-kinds.ts';
 import { folded } from '../parts/folded.ts';
 import { whoHears } from '../parts/names.ts';
@@ -38,6 +38,7 @@ export function mixTable(open: ActOnScreen): MixTable {
   const { sheet, derived } = open;
   const places = findingPlaces(open);
   const plannedMixes = new Map(derived.plan.mixes.map((planned) => [planned.mixId, planned]));
+  const sockets = socketNames(sheet);
   const patches = new Map(derived.plan.patches.map((patch) => [patch.sourceId, patch]));
   const copies = Map.groupBy(derived.plan.copies, (copy) => copy.sourceId);
   const players = new Map(sheet.performers.map(({ id, name }) => [id, name]));
@@ -50,7 +51,7 @@ export function mixTable(open: ActOnScreen): MixTable {
         player: players.get(source.performerId ?? '') ?? '',
         copies: own,
         firstChannel: Math.min(...own.map((copy) => copy.channel ?? Number.MAX_SAFE_INTEGER)),
-        socket: socketName(sheet, patches.get(source.id)?.socketId ?? null),
+        socket: sockets.get(patches.get(source.id)?.socketId ?? '') ?? null,
         feeds: derived.feeds[place] ?? [],
         findings: places.ofSource.get(source.id) ?? [],
         startsGroup: false,

@@ -1,5 +1,5 @@
 import type { Source } from '../../core/show/act.ts';
-import { socketName } from '../../core/show/socket-name.ts';
+import { socketNames } from '../../core/show/socket-name.ts';
 import { type Purpose, purposes } from '../../core/show/words.ts';
 import { CheckedField } from '../parts/checked-field.tsx';
 import { CopyMark } from '../parts/copy-mark.tsx';
@@ -15,7 +15,8 @@ export function SourceDetails({ open, source }: { open: ActOnScreen; source: Sou
   const { sheet, derived } = open;
   const text = words.mixes;
   const patch = derived.plan.patches.find((it) => it.sourceId === source.id);
-  const socket = socketName(sheet, patch?.socketId ?? null);
+  const sockets = socketNames(sheet);
+  const socket = sockets.get(patch?.socketId ?? '');
   const label = (what: string) => text.change(what, source.name);
   const performer = sheet.performers.find((it) => it.id === source.performerId);
   return (
@@ -41,7 +42,7 @@ export function SourceDetails({ open, source }: { open: ActOnScreen; source: Sou
         value={patch?.by === 'engineer' ? patch.socketId : null}
         proposed={socket ?? text.nothingLeft}
         why={patch?.why}
-        options={sheet.sockets.map(({ id }) => ({ value: id, label: socketName(sheet, id) ?? id }))}
+        options={sheet.sockets.map(({ id }) => ({ value: id, label: sockets.get(id) ?? id }))}
         onChoose={(socketId) =>
           change(
             changeOf(label(text.socket), decide(sheet, { about: 'socket', sourceId: source.id, socketId })),

@@ -4,7 +4,7 @@ import type { OutputChange } from '../between-acts.ts';
 import { type ActFacts, mixOf, sourceOf } from '../facts.ts';
 import type { Case, FindingRule } from './rule.ts';
 import { aboutSource, decibels, number } from './say.ts';
-import { socketName } from './sockets.ts';
+import { socketSaid } from './sockets.ts';
 
 /** What is known of two acts that follow each other. */
 export type TwoActs = { before: ActFacts; next: ActFacts; outputs: readonly OutputChange[] };
@@ -32,7 +32,7 @@ export const betweenFindings: readonly BetweenRule[] = [
       sharedSockets(before, next)
         .filter(({ old, source }) => source.phantom === 'harmful' && old.phantomOn)
         .map(({ old, source, socketId }) => ({
-          say: { source, socket: socketName(next, socketId), other: old.source },
+          say: { source, socket: socketSaid(next, socketId), other: old.source },
           about: [aboutSource(source), { of: 'socket', id: socketId }],
         })),
   },
@@ -53,7 +53,7 @@ export const betweenFindings: readonly BetweenRule[] = [
           {
             say: {
               source,
-              socket: socketName(next, socketId),
+              socket: socketSaid(next, socketId),
               gain: decibels(stands),
               other: old.source,
               needed: decibels(needed),

@@ -4,7 +4,7 @@ import { addToList } from '../../show/add-to-list.ts';
 import { placeOfSource } from '../../show/place-of-source.ts';
 import { remembered } from '../../show/remember.ts';
 import type { Id } from '../../show/rig.ts';
-import { socketOnBox } from '../../show/socket-name.ts';
+import { socketName } from '../../show/socket-name.ts';
 import { distanceM, placeOf } from '../../show/stage-place.ts';
 import { type ActFacts, pairsOf, sourceOf } from '../facts.ts';
 import { flows } from '../sends.ts';
@@ -44,7 +44,7 @@ export const socketFindings: readonly FindingRule[] = [
       return [...sourcesBySocket(facts)]
         .filter(([, sources]) => sources.length > 1)
         .map(([id, sources]) => ({
-          say: { socket: socketName(facts, id), sources },
+          say: { socket: socketSaid(facts, id), sources },
           about: [{ of: 'socket', id } as const, ...sources.map(aboutSource)],
         }));
     },
@@ -61,7 +61,7 @@ export const socketFindings: readonly FindingRule[] = [
         const use = facts.index.socket(id)?.reservedFor ?? null;
         if (use === null) return [];
         return sources.map((source) => ({
-          say: { source, socket: socketName(facts, id), use },
+          say: { source, socket: socketSaid(facts, id), use },
           about: [{ of: 'socket', id } as const, aboutSource(source)],
         }));
       });
@@ -147,10 +147,8 @@ export const socketFindings: readonly FindingRule[] = [
 ];
 
 /** A socket as it is written on the box: A1. */
-export function socketName(facts: ActFacts, id: Id): string {
-  const socket = facts.index.socket(id);
-  const box = socket && facts.index.box(socket.boxId);
-  return socket && box ? socketOnBox(box, socket) : 'that is not in the rig';
+export function socketSaid(facts: ActFacts, id: Id): string {
+  return socketName(facts.sheet, id) ?? 'that is not in the rig';
 }
 
 const sourcesBySocket = remembered((facts: ActFacts): Map<Id, Source[]> => {
