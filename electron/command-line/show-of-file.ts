@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { ShowDocument } from '../../core/show/show.ts';
+import { parseJson } from '../exchange/parse-json.ts';
 import { sentenceOfIssue } from '../exchange/sentence-of-issue.ts';
 import { type MendedShow, mendShow } from './mended-show.ts';
 
@@ -38,7 +39,7 @@ async function jsonOfFile(path: string): Promise<Outcome<unknown>> {
     return refuse('unreadable file', `“${path}” cannot be read.`, 'Check the name and that you may read it.');
   }
   try {
-    return { ok: true, value: JSON.parse(text.replace(/^\ufeff/, '')) };
+    return { ok: true, value: parseJson(text) };
   } catch (error) {
     const where = error instanceof Error ? error.message : 'it is damaged';
     return refuse(

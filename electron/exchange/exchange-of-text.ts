@@ -1,12 +1,13 @@
 import { type Outcome, refuse } from '../../core/contract/problem.ts';
 import { brokenIn, ExchangeDocument } from '../../core/show/exchange.ts';
+import { parseJson } from './parse-json.ts';
 import { sentenceOfIssue } from './sentence-of-issue.ts';
 
 /** A show or an act from the text of an exported file; a refusal says which row is wrong, and how. */
 export function exchangeOfText(name: string, text: string): Outcome<ExchangeDocument> {
   let json: unknown;
   try {
-    json = JSON.parse(text.replace(/^\ufeff/, ''));
+    json = parseJson(text);
   } catch (error) {
     const where = error instanceof Error ? error.message.slice(0, 200) : 'it is damaged';
     return notAShow(
