@@ -2,9 +2,9 @@ import { type Meaning, type OwnWord, taughtGroups } from '../show/own-word.ts';
 import type { Id } from '../show/rig.ts';
 import type { Show } from '../show/show.ts';
 import type { LineRef } from './grid.ts';
+import { joinLines } from './language/taught-words.ts';
+import { squash } from './language/text.ts';
 import type { Question, Reading, ReadWish } from './reading.ts';
-import { joinLines } from './taught-words.ts';
-import { squash } from './text.ts';
 
 /** Whether a taught word holds in the riders of an act. */
 export function holdsFor(word: OwnWord, act: { id: Id; name: string }): boolean {

@@ -1,5 +1,5 @@
-import { placeOf } from './draft.ts';
 import type { LineRef } from './grid.ts';
+import { placeOf } from './page/draft.ts';
 import type { Answers, Question } from './reading.ts';
 
 /** How urgent a matter is: what blocks most comes first. */

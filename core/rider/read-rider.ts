@@ -1,25 +1,25 @@
-import { actNameInOpening } from './act-name.ts';
-import { buildInputs } from './build-inputs.ts';
-import { buildMixes } from './build-mixes.ts';
-import { checkNumbers } from './check-numbers.ts';
-import type { Found } from './draft.ts';
 import type { Grid } from './grid.ts';
-import { settleKindsInContext } from './kinds-in-context.ts';
-import { legendOf } from './legend.ts';
-import { accountForLines } from './line-accounts.ts';
-import { askMixesForAll } from './mixes-for-all.ts';
-import { findPairs } from './pairs.ts';
-import { namesIn, settlePerformers } from './performers.ts';
-import { askPuzzles } from './puzzles.ts';
+import { buildInputs } from './inputs/build-inputs.ts';
+import { checkNumbers } from './inputs/check-numbers.ts';
+import { settleKindsInContext } from './inputs/kinds-in-context.ts';
+import { findPairs } from './inputs/pairs.ts';
+import { askPuzzles } from './inputs/puzzles.ts';
+import { legendOf } from './language/legend.ts';
+import type { Tongue } from './language/source-name.ts';
+import { spokenWith, type TaughtWord } from './language/taught-words.ts';
+import { spokenLanguages } from './language/vocabulary.ts';
+import { buildMixes } from './mixes/build-mixes.ts';
+import { askMixesForAll } from './mixes/mixes-for-all.ts';
+import { actNameInOpening } from './page/act-name.ts';
+import type { Found } from './page/draft.ts';
+import { accountForLines } from './page/line-accounts.ts';
+import { notesOf } from './page/side-matters.ts';
+import { walkRider } from './page/walk.ts';
+import type { Work } from './page/work.ts';
+import { namesIn, settlePerformers } from './performers/performers.ts';
 import { Asker } from './questions.ts';
 import type { Answers, Reading } from './reading.ts';
-import { notesOf } from './side-matters.ts';
-import type { Tongue } from './source-name.ts';
-import { spokenWith, type TaughtWord } from './taught-words.ts';
-import { spokenLanguages } from './vocabulary.ts';
-import { walkRider } from './walk.ts';
-import { readWishes } from './wishes.ts';
-import type { Work } from './work.ts';
+import { readWishes } from './wishes/wishes.ts';
 
 /**
  * Reads a rider. Every line of the grid that is not blank is in `lines` exactly once; what is doubtful is a

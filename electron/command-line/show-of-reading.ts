@@ -1,5 +1,5 @@
+import { rowsOfReading } from '../../core/rider/again/rows-of-reading.ts';
 import type { Reading } from '../../core/rider/reading.ts';
-import { rowsOfReading } from '../../core/rider/rows-of-reading.ts';
 import { Act, Day } from '../../core/show/act.ts';
 import { applyChange } from '../../core/show/apply-change.ts';
 import { put } from '../../core/show/change.ts';

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
-import type { Consequence, LineChange } from '../../core/rider/compare-readings.ts';
+import type { Consequence, LineChange } from '../../core/rider/again/compare-readings.ts';
 import type { Grid } from '../../core/rider/grid.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import { useHere } from '../state/here.tsx';

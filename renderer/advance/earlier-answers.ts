@@ -1,7 +1,11 @@
+import {
+  type AskedBefore,
+  answerBefore,
+  askedAndAnswered,
+} from '../../core/rider/again/remembered-answers.ts';
+import { squash } from '../../core/rider/language/text.ts';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { Answers, Question, Reading } from '../../core/rider/reading.ts';
-import { type AskedBefore, answerBefore, askedAndAnswered } from '../../core/rider/remembered-answers.ts';
-import { squash } from '../../core/rider/text.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';
 import type { Id } from '../../core/show/rig.ts';
 import type { Show } from '../../core/show/show.ts';

@@ -1,7 +1,7 @@
-import { type Comparison, compareReadings } from '../../core/rider/compare-readings.ts';
+import { type Comparison, compareReadings } from '../../core/rider/again/compare-readings.ts';
+import { answersAsBefore } from '../../core/rider/again/remembered-answers.ts';
+import { takeConsequences } from '../../core/rider/again/take-consequences.ts';
 import type { Grid } from '../../core/rider/grid.ts';
-import { answersAsBefore } from '../../core/rider/remembered-answers.ts';
-import { takeConsequences } from '../../core/rider/take-consequences.ts';
 import { actSheet } from '../../core/show/act-sheet.ts';
 import { type Change, put } from '../../core/show/change.ts';
 import type { RiderRecord } from '../../core/show/rider-record.ts';

@@ -1,9 +1,9 @@
+import { mergeReading } from '../../core/rider/again/merge-reading.ts';
+import { answersAsBefore } from '../../core/rider/again/remembered-answers.ts';
 import type { Grid } from '../../core/rider/grid.ts';
-import { mergeReading } from '../../core/rider/merge-reading.ts';
+import { squash } from '../../core/rider/language/text.ts';
 import { ownWordsOfAct } from '../../core/rider/own-words.ts';
 import type { Answers, Question } from '../../core/rider/reading.ts';
-import { answersAsBefore } from '../../core/rider/remembered-answers.ts';
-import { squash } from '../../core/rider/text.ts';
 import { Act } from '../../core/show/act.ts';
 import { actSheet, actsOfDay } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';

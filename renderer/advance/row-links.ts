@@ -1,4 +1,4 @@
-import { sureEnough } from '../../core/rider/line-accounts.ts';
+import { sureEnough } from '../../core/rider/page/line-accounts.ts';
 import type { Reading } from '../../core/rider/reading.ts';
 import type { ActSheet } from '../../core/show/act-sheet.ts';
 import type { Id } from '../../core/show/rig.ts';

@@ -1,7 +1,7 @@
-import { mergeReading } from '../../core/rider/merge-reading.ts';
+import { mergeReading } from '../../core/rider/again/merge-reading.ts';
+import { squash } from '../../core/rider/language/text.ts';
 import { holdsFor, ownWordsOfAct, taughtMeaning } from '../../core/rider/own-words.ts';
 import type { Question } from '../../core/rider/reading.ts';
-import { squash } from '../../core/rider/text.ts';
 import type { Act } from '../../core/show/act.ts';
 import { actSheet } from '../../core/show/act-sheet.ts';
 import { applyChange } from '../../core/show/apply-change.ts';

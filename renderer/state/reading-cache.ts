@@ -18,7 +18,7 @@ let read: typeof readRider | null = null;
 export async function loadReader(): Promise<void> {
   if (read) return;
   ({ readRider: read } = await import('../../core/rider/read-rider.ts'));
-  const { prepareWords } = await import('../../core/rider/prepare-words.ts');
+  const { prepareWords } = await import('../../core/rider/language/prepare-words.ts');
   inIdleTime(prepareWords());
 }
 

@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { Grid } from '../../core/rider/grid.ts';
-import { isBlankRow } from '../../core/rider/lines.ts';
+import { isBlankRow } from '../../core/rider/page/lines.ts';
 import { readRider } from '../../core/rider/read-rider.ts';
 import { ignoreLibraryRejections } from '../../electron/documents/library-rejections.ts';
 import { readDocument } from '../../electron/documents/read-document.ts';

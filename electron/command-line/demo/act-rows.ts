@@ -1,7 +1,7 @@
+import { rowsOfReading } from '../../../core/rider/again/rows-of-reading.ts';
 import type { Grid } from '../../../core/rider/grid.ts';
 import { readRider } from '../../../core/rider/read-rider.ts';
 import type { Reading } from '../../../core/rider/reading.ts';
-import { rowsOfReading } from '../../../core/rider/rows-of-reading.ts';
 import { Act, Wish } from '../../../core/show/act.ts';
 import { type Put, put } from '../../../core/show/change.ts';
 import { Answer, RiderRecord } from '../../../core/show/rider-record.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareReadings } from '../../../core/rider/compare-readings.ts';
-import { mergeReading } from '../../../core/rider/merge-reading.ts';
+import { compareReadings } from '../../../core/rider/again/compare-readings.ts';
+import { mergeReading } from '../../../core/rider/again/merge-reading.ts';
+import { takeConsequences } from '../../../core/rider/again/take-consequences.ts';
 import { readRider } from '../../../core/rider/read-rider.ts';
-import { takeConsequences } from '../../../core/rider/take-consequences.ts';
 import { Act, Day } from '../../../core/show/act.ts';
 import { actSheet } from '../../../core/show/act-sheet.ts';
 import { applyChange, findBrokenReferences } from '../../../core/show/apply-change.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
-import { kindOf, readSourceName } from '../../../core/rider/source-name.ts';
+import { kindOf, readSourceName } from '../../../core/rider/language/source-name.ts';
 import { factsOfKind, type SourceGroup } from '../../../core/show/source-kinds.ts';
 
 const groupOf = (text: string): SourceGroup => {

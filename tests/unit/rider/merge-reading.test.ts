@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { mergeReading } from '../../../core/rider/merge-reading.ts';
+import { mergeReading } from '../../../core/rider/again/merge-reading.ts';
 import type { Reading } from '../../../core/rider/reading.ts';
 import { Act, Day } from '../../../core/show/act.ts';
 import { actSheet } from '../../../core/show/act-sheet.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Grid } from '../../../core/rider/grid.ts';
+import type { TaughtWord } from '../../../core/rider/language/taught-words.ts';
 import { ownWordsOfAct, taughtMeaning } from '../../../core/rider/own-words.ts';
 import { readRider } from '../../../core/rider/read-rider.ts';
-import type { TaughtWord } from '../../../core/rider/taught-words.ts';
 import { Act } from '../../../core/show/act.ts';
 import { type Meaning, OwnWord } from '../../../core/show/own-word.ts';
 import { showFromRows } from '../../../core/show/show.ts';

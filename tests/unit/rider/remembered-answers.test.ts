@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { answersAsBefore, askedAndAnswered } from '../../../core/rider/again/remembered-answers.ts';
 import type { Grid } from '../../../core/rider/grid.ts';
 import { readRider } from '../../../core/rider/read-rider.ts';
 import type { Answers } from '../../../core/rider/reading.ts';
-import { answersAsBefore, askedAndAnswered } from '../../../core/rider/remembered-answers.ts';
 
 const gridOf = (...rows: string[]): Grid => ({
   name: 'rider',

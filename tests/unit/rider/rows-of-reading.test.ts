@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { rowsOfReading } from '../../../core/rider/again/rows-of-reading.ts';
 import type { Reading } from '../../../core/rider/reading.ts';
-import { rowsOfReading } from '../../../core/rider/rows-of-reading.ts';
 import type { RowOf, TableName } from '../../../core/show/show.ts';
 import {
   readInput as input,

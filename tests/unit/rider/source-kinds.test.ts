@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Grid } from '../../../core/rider/grid.ts';
+import { kindOf, readSourceName } from '../../../core/rider/language/source-name.ts';
 import { readRider } from '../../../core/rider/read-rider.ts';
-import { kindOf, readSourceName } from '../../../core/rider/source-name.ts';
 import type { Language } from '../../../core/rider/words/table.ts';
 import type { SourceKind } from '../../../core/show/source-kinds.ts';
 

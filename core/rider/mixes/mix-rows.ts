@@ -1,0 +1,338 @@
+import { isAllIn } from '../inputs/details.ts';
+import { withoutBullet } from '../language/bullets.ts';
+import { withDigits } from '../language/count-words.ts';
+import { findHits } from '../language/lexicon.ts';
+import { channelNumbers, letterNumber, type NumberedText, numberedText } from '../language/numbers.ts';
+import { namesPerson, readSourceName } from '../language/source-name.ts';
+import { tidy, tokenize } from '../language/text.ts';
+import { mixWords, positionWords, wishWords } from '../language/vocabulary.ts';
+import { type FoundMix, foundMix, isFull, mostMixes, note } from '../page/draft.ts';
+import { type Block, cellsByRole } from '../page/headers.ts';
+import { type Line, saysNothing } from '../page/lines.ts';
+import { isAside, type Walk } from '../page/walk-state.ts';
+import type { ColumnRole } from '../words/headers.ts';
+import { takeCountedDevices } from './general-devices.ts';
+import { addLine, takeContinued } from './mix-continued.ts';
+import { withPlainHead } from './mix-heads.ts';
+import { readMixCell } from './mix-line.ts';
+import {
+  isConditional,
+  isDevice,
+  isWish,
+  leadingLabel,
+  type MixLabel,
+  type MixPieces,
+  noPieces,
+  pieceFacts,
+  readMixPieces,
+  speaksOfUs,
+  speaksOfWishes,
+  wishesThing,
+} from './mix-pieces.ts';
+
+export function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: string }): void {
+  const { roleText, ...mix } = told;
+  if (roleText && mix.listenerText)
+    walk.found.performers.push({ at: line.at, name: mix.listenerText, role: roleText, place: '' });
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
+  walk.found.mixes.push(foundMix(line.at, { part: line.part, extra: [...(line.more ?? [])], ...mix }));
+  note(walk.found, line.at, 'understood', '');
+}
+
+/** A row of a table of mixes. False where the row is none of its rows. */
+export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
+  const { byRole, matrix } = cellsByRole(line, block);
+  const get = (role: ColumnRole) => tidy(byRole.get(role) ?? '');
+  if (byRole.size === 0) return false;
+  const mixText = get('mix');
+  const labelled = leadingLabel(mixText, walk);
+  const numbers = labelled?.numbers ?? numbersOf(mixText);
+  const hasMixColumn = [...block.roles.values()].includes('mix');
+  if (line.cells.length === 1 && numbers.length === 0) return false;
+  if (hasMixColumn && numbers.length === 0 && byRole.size === 1) return false;
+  const rest = (['performer', 'device', 'wishes', 'role', 'notes', 'format'] as const).filter(
+    (role) => !saysNothing(byRole.get(role) ?? ''),
+  );
+  if (
+    rest.length === 0 &&
+    matrix.length === 0 &&
+    !(labelled && labelled.rest !== '') &&
+    (numbers.length > 0 || saysNothing(mixText))
+  ) {
+    note(walk.found, line.at, 'set aside', 'A mix left empty.');
+    return true;
+  }
+  if (numbers.length > 0 && byRole.size === 2 && rest.every((role) => isUnused(get(role)))) {
+    note(walk.found, line.at, 'set aside', 'A mix kept in reserve.');
+    return true;
+  }
+  const notes = get('notes');
+  const noteFacts = pieceFacts(notes, walk);
+  const notesAreWishes =
+    notes !== '' &&
+    !byRole.has('wishes') &&
+    (isWish(noteFacts, notes) || (noteFacts.targets > 0 && isAllIn(wishWords, notes, walk.tongue)));
+  const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
+  const isNamed = who !== null || get('role') !== '' || (hasMixColumn && numbers.length === 0 && !labelled);
+  const placed = isNamed || get('position') === '' ? null : readMixCell(get('position'), walk);
+  const { lead, wishText } = splitLeadingDevice(get('wishes'), walk);
+  const deviceText = [
+    labelled?.rest,
+    mixText !== '' && isDevice(mixText, walk) ? mixText : '',
+    who && who.listenerText !== '' ? who.deviceText : '',
+    placed?.device,
+    get('device'),
+    lead,
+    get('format'),
+    ownerText(get('own')),
+    get('supplied'),
+    countText(get('count')),
+    !notesAreWishes && (noteFacts.device || mentionsOwn(notes)) ? notes : '',
+  ]
+    .filter((text) => text !== undefined && text !== '')
+    .join(', ');
+  const role = get('role');
+  pushMix(walk, line, {
+    number: numbers[0] ?? null,
+    label: labelled?.label ?? (numbers.length > 0 ? `Mix ${mixText.replace(/[.:)]+$/, '')}` : mixText),
+    listenerText:
+      (who?.listenerText ?? '') ||
+      (placed?.listener ?? '') ||
+      get('performer') ||
+      (hasMixColumn && numbers.length === 0 && role === '' && !isDevice(mixText, walk) ? mixText : role),
+    deviceText: numbers.length === 2 ? `${deviceText}, stereo` : deviceText,
+    place: placed ? placed.place : get('position'),
+    wishTexts: [wishText, notesAreWishes ? notes : ''].filter((text) => text !== '' && !saysNothing(text)),
+    exclusionTexts: [get('exclusions')].filter((text) => text !== '' && !saysNothing(text)),
+    matrix,
+    notes: [notesAreWishes ? '' : notes, get('performer') ? role : '', placed?.role ?? ''].filter(
+      (text) => text !== '',
+    ),
+  });
+  return true;
+}
+
+/** "IEM stereo: click, keys": a device told before the wishes of one cell. */
+function splitLeadingDevice(text: string, walk: Walk): { lead: string; wishText: string } {
+  const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(text) ?? [];
+  const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
+  return isLead ? { lead, wishText: others } : { lead: '', wishText: text };
+}
+
+/** A column "own?" answers yes or no, or says whose it is. */
+function ownerText(text: string): string {
+  if (/^(?:y|yes|x|ja|oui|s[ií]|sim|✓|✔)$/i.test(text)) return 'own';
+  return /^(?:n|no|nein|non|nee|n[aã]o|-)$/i.test(text) ? 'house' : text;
+}
+
+/** Numbers of a mix, or its letter. */
+const numbersOf = (text: string): number[] =>
+  /^[A-H]$/.test(text) ? [letterNumber(text)] : channelNumbers(text);
+
+const isUnused = (text: string) =>
+  /^(?:spare|free|unused|empty|frei|reserve|libre|vide|vac[ií]o|libero|vuoto|riserva|vrij|leeg|livre|vago|reserva)$/i.test(
+    text,
+  );
+
+const mentionsOwn = (text: string) =>
+  /\b(?:own|eigen\w*|propi[oa]s?|propri[oa]?|propres?|pr[oó]pri[oa]s?)\b/i.test(text);
+
+const countText = (text: string) => (/^\d+$/.test(text) ? `${text}x` : text);
+
+/** "Ada | in-ear stereo | click loud, bass" below a list of inputs: the mixes begin without a heading. */
+export function isMixRow(walk: Walk, line: Line): boolean {
+  const [first, ...others] = line.cells;
+  if (!first || others.length < 2 || channelNumbers(first.text).length > 0 || first.text.length > 40)
+    return false;
+  const texts = others.map((cell) => cell.text);
+  const wishes = texts.filter((text) => isWish(pieceFacts(text, walk), text));
+  return wishes.length > 0 && texts.some((text) => !wishes.includes(text) && namesDevice(text, walk));
+}
+
+const namesDevice = (text: string, walk: Walk) =>
+  isDevice(text, walk) &&
+  findHits(mixWords, tokenize(text), walk.tongue.spoken).some((hit) => hit.senses[0]?.subject === 'device');
+
+/** A row of several cells outside any table that tells a mix: "Mix 1 | Noor | IEM". */
+export function takeLooseMixRow(walk: Walk, line: Line): boolean {
+  const [first, ...others] = line.cells;
+  if (!first || others.length === 0) return false;
+  const label = leadingLabel(first.text, walk);
+  const numbers = walk.section === 'mixes' && !label ? channelNumbers(first.text) : [];
+  const numbered =
+    walk.section === 'mixes' && !label && numbers.length === 0 ? numberedText(first.text) : null;
+  if (!label && walk.section !== 'mixes') return false;
+  if (
+    label &&
+    walk.section === 'inputs' &&
+    readSourceName(others[0]?.text ?? '', walk.tongue).stem !== null &&
+    others.length > 2 &&
+    channelNumbers(first.text).length > 0
+  )
+    return false;
+  // A sentence that was cut at its commas is put together again.
+  if (label && /[:(–]|\s-\s/.test(label.rest))
+    return takeMixText(walk, { ...line, text: line.cells.map((cell) => cell.text).join(', ') });
+  const cells = others.map((cell) => cell.text);
+  if (label?.rest) cells.unshift(label.rest);
+  else if (numbered) cells.unshift(numbered.rest);
+  else if (!label && numbers.length === 0) cells.unshift(first.text);
+  const pieces = piecesOfCells(cells, walk);
+  pushMix(walk, line, { ...pieces, ...labelOf(walk, label, numbered?.numbers ?? numbers, pieces) });
+  return true;
+}
+
+export function labelOf(
+  walk: Walk,
+  label: MixLabel | null,
+  numbers: readonly number[],
+  pieces: MixPieces,
+): Pick<FoundMix, 'number' | 'label' | 'deviceText'> {
+  const all = label?.numbers ?? numbers;
+  const device = tidy(pieces.deviceText.split(',')[0] ?? '');
+  return {
+    number: all[0] ?? null,
+    label:
+      label && pieces.listenerText === '' && isSideFill(device, walk)
+        ? tidy(`${label.label} ${device}`)
+        : (label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText || device)),
+    // What is said of the mix counts before what its label is called.
+    deviceText: [
+      pieces.deviceText,
+      label && /iem|ear|wedge|floor|fill|spia|ohr|casque|cuffi|oort|fone/i.test(label.label)
+        ? label.label.replace(/[\d/+#]+/g, ' ')
+        : '',
+      all.length === 2 ? 'stereo' : '',
+    ]
+      .filter((text) => text !== '')
+      .join(', '),
+  };
+}
+
+/** Nobody in particular hears them: the mix is called after them. */
+const isSideFill = (device: string, walk: Walk) =>
+  findHits(mixWords, tokenize(device), walk.tongue.spoken).some(
+    (hit) => hit.senses[0]?.meaning === 'side fill',
+  );
+
+const plainPieces = ({ roleText: _, ...pieces }: MixPieces): MixPieces => pieces;
+
+function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
+  const pieces = noPieces();
+  for (const cell of cells) {
+    const text = tidy(cell);
+    if (text === '' || saysNothing(text)) continue;
+    const facts = pieceFacts(text, walk);
+    if (cells.length === 1 && /^[^:,;]{2,40}[:,]\s/.test(text)) return plainPieces(readMixPieces(text, walk));
+    if (isWish(facts, text) && !facts.device) pieces.wishTexts.push(text);
+    else if (facts.device) pieces.deviceText = pieces.deviceText ? `${pieces.deviceText}, ${text}` : text;
+    else if (isAllIn(positionWords, text, walk.tongue)) pieces.place = text;
+    else if (pieces.listenerText === '' && facts.words <= 6) {
+      const inner = readMixPieces(text, walk);
+      pieces.listenerText = inner.listenerText || text;
+      pieces.deviceText = [pieces.deviceText, inner.deviceText].filter((it) => it !== '').join(', ');
+      pieces.notes.push(...inner.notes);
+      pieces.wishTexts.push(...inner.wishTexts);
+    } else if (facts.targets > 0) pieces.wishTexts.push(text);
+    else pieces.notes.push(text);
+  }
+  return pieces;
+}
+
+/** A run of text that tells a mix: "Mix 1 - Noor (IEM stereo, own): lots of snare", "Noor: ..." among mixes. */
+export function takeMixText(walk: Walk, line: Line): boolean {
+  const label = leadingLabel(line.text, walk);
+  if (label && label.rest !== '' && !saysNothing(label.rest)) {
+    if (isAside(walk.section) && !/[:–-]/.test(line.text)) return false;
+    if (walk.runs.has(walk.at) && walk.section === 'inputs' && numberedText(line.text) !== null) return false;
+    const pieces = readMixPieces(label.rest, walk);
+    pushMix(walk, line, { ...pieces, ...labelOf(walk, label, [], pieces) });
+    return true;
+  }
+  if (walk.section !== 'mixes') return false;
+  return takeListedMix(walk, line);
+}
+
+/** "a) Noor: ...": mixes that are counted by letters. */
+function letteredText(text: string): NumberedText | null {
+  const [, letter = '', rest = ''] = /^\(?([a-h])[).:]\s+(\S.*)$/isu.exec(text) ?? [];
+  return letter === '' ? null : { numbers: [letterNumber(letter)], rest, marked: true };
+}
+
+function takeListedMix(walk: Walk, line: Line): boolean {
+  const bare = withoutBullet(line.text);
+  const lettered = letteredText(bare);
+  const numbered = lettered ?? numberedText(bare);
+  const told = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
+  const text = withPlainHead(told, walk);
+  if (text.split(' ').length > 40 && !/:/.test(text)) return false;
+  if (!lettered && numbered !== null && told === bare) return false;
+  if (takeCountedDevices(walk, line, text) || (!numbered && takeContinued(walk, line, text))) return true;
+  if (speaksOfUs(text) || isConditional(text) || wishesThing(text, walk)) return false;
+  const headed = deviceHead(text, walk);
+  if (headed) {
+    pushMix(walk, line, { ...headed, ...labelOf(walk, null, [], headed), label: headed.label });
+    return true;
+  }
+  const pieces = readMixPieces(text, walk);
+  const tells = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
+  if (isContinuation(pieces) && !numbered && speaksOfWishes(text, walk)) {
+    const above = walk.found.mixes.at(-1);
+    if (!above) return false;
+    above.wishTexts.push(...pieces.wishTexts);
+    above.deviceText = [above.deviceText, pieces.deviceText].filter((it) => it !== '').join(', ');
+    addLine(walk, above, line);
+    return true;
+  }
+  if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;
+  if (!tells && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
+  if (pieces.listenerText === '' && pieces.deviceText === '' && !numbered) return false;
+  if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
+  pushMix(walk, line, {
+    ...pieces,
+    ...labelOf(walk, null, numbered && told !== bare ? numbered.numbers : [], pieces),
+  });
+  return true;
+}
+
+/** "Side fills, left and right: piano up": a mix that is called by its device. */
+function deviceHead(text: string, walk: Walk): (MixPieces & { label: string }) | null {
+  const [, head = '', tail = ''] = /^([^:]{3,48}):\s+(.+)$/u.exec(text) ?? [];
+  const bare = withDigits(head, walk.tongue)
+    .replace(/^(?:the |an? )?band(?:'s)?\s/i, '')
+    .replace(/\b(?:and|und|et|y|e|en|the|an?)\b|\d/gi, ' ');
+  if (head === '' || tail === '' || !namesDevice(head, walk) || !isAllIn(mixWords, bare, walk.tongue))
+    return null;
+  const pieces = readMixPieces(`: ${tail}`, walk, true);
+  if (pieces.wishTexts.length === 0) return null;
+  // "Band wedge" is the wedge that the band hears, not whose it is.
+  const device = head.replace(/^(?:the )?band(?:'s)?\s/i, '');
+  const deviceText = [device, pieces.deviceText].filter((it) => it !== '').join(', ');
+  return { ...pieces, deviceText, label: tidy(head.split(',')[0] ?? head) };
+}
+
+/** Words of a wish around nothing that can be heard: "Two of us do not eat cheese". */
+function wishesNothing(pieces: MixPieces, walk: Walk): boolean {
+  if (pieces.deviceText !== '' || pieces.wishTexts.length === 0) return false;
+  return pieces.wishTexts.every((text) => {
+    const facts = pieceFacts(text, walk);
+    return (
+      facts.targets === 0 && !facts.self && !facts.sameAs && !facts.open && !namesPerson(text, walk.tongue)
+    );
+  });
+}
+
+/** A line of wishes or of a device under a line that named the mix. */
+const isContinuation = (pieces: MixPieces) =>
+  pieces.listenerText === '' && (pieces.wishTexts.length > 0 || pieces.deviceText !== '');
+
+/** A name alone on its line among mixes heads the wishes that follow. */
+function takeMixHeading(walk: Walk, line: Line, pieces: MixPieces, text: string): boolean {
+  const next = walk.lines[walk.at + 1];
+  if (pieces.listenerText === '' || pieces.listenerText.split(' ').length > 3 || !next || /[.!?]$/.test(text))
+    return false;
+  const below = withoutBullet(next.text);
+  if (!isContinuation(readMixPieces(below, walk)) || !speaksOfWishes(below, walk)) return false;
+  pushMix(walk, line, { ...pieces, number: null, label: pieces.listenerText });
+  return true;
+}

@@ -1,0 +1,256 @@
+import { sourcesToldIn } from '../inputs/told-inputs.ts';
+import { keepTold } from '../inputs/told-lines.ts';
+import { withoutBullet } from '../language/bullets.ts';
+import { findHits } from '../language/lexicon.ts';
+import { readSourceName } from '../language/source-name.ts';
+import { tidy, tokenize } from '../language/text.ts';
+import { mixWords, verbWords } from '../language/vocabulary.ts';
+import { takeGeneralDevice } from '../mixes/general-devices.ts';
+import { listenerOf, namesListener, plainHead, withPlainHead } from '../mixes/mix-heads.ts';
+import {
+  isConditional,
+  isDevice,
+  isWish,
+  type MixPieces,
+  pieceFacts,
+  readMixPieces,
+  splitAtVerb,
+  takeTail,
+  wishesThing,
+} from '../mixes/mix-pieces.ts';
+import { looksLikeName, performersInBrackets } from '../performers/line-up.ts';
+import { foundMix, isFull, mostMixes, mostPerformers, note } from './draft.ts';
+import type { Line } from './lines.ts';
+import { titleOf } from './titles.ts';
+import type { Walk } from './walk-state.ts';
+
+/** Sentences of a mail: who plays, who wishes what, what all listen through. What says none of it is set aside,
+ * what speaks of sources or mixes and stays unread is a question. */
+export function takeProse(walk: Walk, line: Line): void {
+  const sentences = line.text.split(/(?<=[.!?])\s+(?=\p{Lu}|\p{N})/u).map(tidy);
+  let open = '';
+  let taken = false;
+  for (const sentence of sentences) {
+    if (isCourtesy(sentence)) continue;
+    const { mixes, devices } = walk.found;
+    const known = mixes.length + devices.length;
+    if (takeSentence(walk, line, sentence) || (taken && goesOn(walk, line, sentence))) taken = true;
+    else if (speaksOfSound(sentence, walk)) open = open === '' ? sentence : `${open} ${sentence}`;
+    if (mixes.length + devices.length === known && walk.section !== 'mixes') keepTold(walk, line, sentence);
+  }
+  if (open !== '' && isFirstTitle(walk, line)) {
+    note(walk.found, line.at, 'set aside', 'A title.');
+  } else if (open !== '') {
+    walk.found.puzzles.push({
+      at: line.at,
+      text: open,
+      why: 'It speaks of sources or monitors, but is no line of a list.',
+    });
+    note(walk.found, line.at, 'question', 'It speaks of sources or monitors, but is no line of a list.');
+  } else if (!taken) note(walk.found, line.at, 'set aside', 'It names no source, no mix and no wish.');
+}
+
+/** A few words at the very top are what the sheet is called. */
+function isFirstTitle(walk: Walk, line: Line): boolean {
+  const words = line.text.split(' ').length;
+  return walk.at === 0 && walk.section === null && words <= 8 && !/[:.!?]|\d/.test(line.text);
+}
+
+/** "Here is our rider for ...": it brings something and asks for nothing. */
+const isCourtesy = (sentence: string) =>
+  /^(?:voici|ci[- ]joint|anbei|hier ist|attached|here is|here are|please find|adjunto|aqu[ií]|ecco|in allegato|hierbij|segue|thanks|thank you|danke|merci|gracias|grazie|bedankt|obrigad[oa])\b[^:,]*$/i.test(
+    sentence,
+  );
+
+/** "Mika: wedge. Vox up, some keys.": a sentence of wishes behind one that told the mix. */
+function goesOn(walk: Walk, line: Line, sentence: string): boolean {
+  const mix = walk.found.mixes.at(-1);
+  if (
+    !mix ||
+    mix.at.sheet !== line.at.sheet ||
+    mix.at.row !== line.at.row ||
+    !isWish(pieceFacts(sentence, walk), sentence)
+  )
+    return false;
+  mix.wishTexts.push(sentence);
+  return true;
+}
+
+function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
+  const text = withPlainHead(withoutTitle(withoutBullet(sentence), walk), walk);
+  if (isConditional(text)) return false;
+  if (takeGeneralDevice(walk, line, text)) return true;
+  if (!asksForPickUps(text, walk) && takeWishSentence(walk, line, text)) return true;
+  const players = performersInBrackets(text, walk);
+  if (players.length > 0) {
+    if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
+    for (const { name, role } of players) walk.found.performers.push({ at: line.at, name, role, place: '' });
+    note(walk.found, line.at, 'understood', `Who plays: ${players.map(({ name }) => name).join(', ')}.`);
+    return true;
+  }
+  return takePlayer(walk, line, text);
+}
+
+/** "Pia plays the harp: a clip and a DI", "Vocals: Pia, Bo": it asks for lines and for nothing that is heard. */
+function asksForPickUps(text: string, walk: Walk): boolean {
+  const told = sourcesToldIn(text, [], walk);
+  const singers = told.filter((it) => it.performer !== '' && it.stem === told[0]?.stem).length;
+  const pickedUp = told.filter((it) => it.isPickedUp).length;
+  if (singers > 1 && singers === told.length && pieceFacts(text, walk).amounts === 0) return true;
+  return pickedUp > 0 && walk.section !== 'mixes' && pieceFacts(text, walk).amounts <= pickedUp;
+}
+
+/** "Listening: Ada would like ...": the title of the part stands before its first sentence. */
+function withoutTitle(text: string, walk: Walk): string {
+  const [, title = '', rest = ''] = /^([^:]{3,24}):\s+(\S.*)$/u.exec(text) ?? [];
+  const isTitle = title !== '' && (titleOf(title, walk.tongue) === 'mixes' || /^listening$/i.test(title));
+  const isSentence = splitAtVerb(rest, walk) !== null || splitAtListening(rest, walk) !== null;
+  return isTitle && isSentence ? rest : text;
+}
+
+/** "Anna (vox) needs lots of herself", "Drummer: click loud". */
+function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
+  const verb = splitAtVerb(text, walk);
+  const colon = verb ? null : /^([^:]{2,40}):\s+(.+)$/.exec(text);
+  const listens = verb || colon ? null : splitAtListening(text, walk);
+  const head = (verb ? plainHead(verb.head, walk) : null) ?? colon?.[1] ?? listens?.head;
+  const tail = verb?.tail ?? colon?.[2] ?? listens?.tail;
+  if (!head || !tail) return false;
+  const using = verb ? splitAtListening(head, walk) : null;
+  if (using && namesListener(using.head, walk)) {
+    const device = using.tail.replace(/\s+(?:and|und|et|y|e|en)$/i, '');
+    pushLoose(walk, line, {
+      ...readMixPieces('', walk, true),
+      listenerText: listenerOf(using.head),
+      deviceText: device,
+      wishTexts: [tail],
+    });
+    return true;
+  }
+  if (verb && wishesThing(text, walk)) {
+    note(walk.found, line.at, 'set aside', 'It asks for things that are not part of a monitor plan.');
+    return true;
+  }
+  if (!namesListener(head, walk)) return verb !== null && takeListenerWithDevice(walk, line, head, tail);
+  const facts = pieceFacts(tail, walk);
+  const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
+  const device = isDevice(tail, walk) || (listens !== null && facts.device);
+  if (!wishes && !device) return false;
+  const isBare =
+    facts.amounts === 0 && !facts.self && !facts.sameAs && !isDevice(tail.split(',')[0] ?? '', walk);
+  if (colon && wishes && isBare && walk.section !== 'mixes') return false;
+  const pieces = readMixPieces(`${head}: ${tail}`, walk);
+  if (pieces.listenerText === '') pieces.listenerText = listenerOf(head);
+  if (verb) {
+    pieces.wishTexts = [];
+    takeTail(tail, pieces, walk);
+  }
+  pushLoose(walk, line, pieces);
+  return true;
+}
+
+/** "Singer (Ada) - in-ears, wants herself on top": who, on what, then the wishes. */
+function takeListenerWithDevice(walk: Walk, line: Line, head: string, tail: string): boolean {
+  const who = /^([^,–(]{2,30}?(?:\s*\([^)]*\))?)\s*(?:[-–,:]\s*)(.+)$/.exec(head);
+  if (!who?.[1] || !who[2] || !namesListener(who[1], walk) || !isDevice(who[2], walk)) return false;
+  const pieces = readMixPieces(head, walk);
+  takeTail(tail, pieces, walk);
+  pushLoose(walk, line, pieces);
+  return true;
+}
+
+function plainPieces(walk: Walk, line: Line, pieces: MixPieces): Omit<MixPieces, 'roleText'> {
+  const { roleText, ...rest } = pieces;
+  const listenerText = listenerOf(rest.listenerText);
+  if (roleText) walk.found.performers.push({ at: line.at, name: listenerText, role: roleText, place: '' });
+  return { ...rest, listenerText };
+}
+
+function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
+  const told = plainPieces(walk, line, pieces);
+  for (const listenerText of eachOf(told, walk)) pushLooseMix(walk, line, { ...told, listenerText });
+  note(walk.found, line.at, 'understood', '');
+}
+
+function pushLooseMix(walk: Walk, line: Line, told: Omit<MixPieces, 'roleText'>): void {
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
+  const extra = [...(line.more ?? [])];
+  walk.found.mixes.push(foundMix(line.at, { part: line.part, ...told, loose: true, extra }));
+}
+
+const apiece =
+  /(?<!\p{L})(?:each|apiece|both have|je|jeweils|jede[rs]?|chacune?|cada un[oa]|ciascun[oa]|ieder|elk|cada uma?|per person|pro person)(?!\p{L})/iu;
+
+/** "Ada and Bo have in-ears", "a wedge each": a device of their own for each, where nothing is said of wishes. */
+function eachOf({ listenerText, deviceText, wishTexts }: MixPieces, walk: Walk): string[] {
+  const names = listenerText
+    .split(/\s*(?:,|;|&|\+|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L}))\s*/iu)
+    .filter(Boolean);
+  const kinds = findHits(mixWords, tokenize(deviceText), walk.tongue.spoken).map(
+    (hit) => hit.senses[0]?.meaning,
+  );
+  const isApiece = apiece.test(deviceText) || kinds.some((kind) => kind === 'in-ear');
+  const isWished = wishTexts.some((text) => pieceFacts(text, walk).targets > 0);
+  if (names.length < 2 || isWished || !isApiece) return [listenerText];
+  return names.every((name) => namesListener(name, walk)) ? names : [listenerText];
+}
+
+function splitAtListening(text: string, walk: Walk): { head: string; tail: string } | null {
+  const tokens = tokenize(text);
+  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'listens'),
+  );
+  const start = hit ? tokens[hit.from]?.start : undefined;
+  if (start === undefined) return null;
+  return { head: tidy(text.slice(0, start)), tail: tidy(text.slice(start)) };
+}
+
+/** "Noor sings and plays guitar." */
+function takePlayer(walk: Walk, line: Line, sentence: string): boolean {
+  const text = tidy(sentence.replace(/\s*\([^)]*\)/g, ''));
+  const tokens = tokenize(text);
+  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'plays'),
+  );
+  const start = hit ? tokens[hit.from]?.start : undefined;
+  if (hit === undefined || start === undefined) return false;
+  const head = tidy(text.slice(0, start));
+  const tail = text.slice(start);
+  const sings = /\b(?:sing\w*|chante\w*|canta\w*|zing\w*)\b/i.test(tail);
+  const role = readSourceName(tail, walk.tongue);
+  if (!looksLikeName(head, walk) || head.split(' ').length > 3 || (role.stem === null && !sings))
+    return false;
+  if (
+    readSourceName(head, walk.tongue).stem !== null ||
+    /^(?:we|he|she|it|they|this|there|wir|er|sie|es|nous|il|elle|we|hij|zij|the|our|i)$/i.test(head)
+  )
+    return false;
+  if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
+  walk.found.performers.push({
+    at: line.at,
+    name: head,
+    role: sings && !/vo[xc]|vocal|gesang|chant|voz|voce|zang/i.test(tail) ? `vocals, ${tail}` : tail,
+    place: '',
+  });
+  note(walk.found, line.at, 'understood', `Who plays: ${head}.`);
+  return true;
+}
+
+/** Stems whose words are everyday words too: "free", "host", "room". */
+const vague: ReadonlySet<string> = new Set([
+  'other',
+  'spare line',
+  'presenter',
+  'ambience',
+  'cue',
+  'guest vocal',
+]);
+
+/** True where a sentence names a source or a device and so may not be put aside unseen. */
+function speaksOfSound(text: string, walk: Walk): boolean {
+  const name = readSourceName(text, walk.tongue);
+  if (name.stem !== null && !vague.has(name.stem)) return true;
+  return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
+  );
+}

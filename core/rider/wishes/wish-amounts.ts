@@ -1,0 +1,141 @@
+import type { Amount } from '../../show/words.ts';
+import { type ReadAmount, signAmount } from '../language/amounts.ts';
+import type { Legend } from '../language/legend.ts';
+import { findHits } from '../language/lexicon.ts';
+import { groupOfStem } from '../language/source-name.ts';
+import { tokenize } from '../language/text.ts';
+import { wishWords } from '../language/vocabulary.ts';
+import type { Work } from '../page/work.ts';
+import type { Stem } from '../words/sources.ts';
+import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
+
+export function amountAlone(work: Work, text: string): Amount | null {
+  const tokens = tokenize(text);
+  const hits = findHits(wishWords, tokens, work.tongue.spoken, work.tongue.names);
+  const amount = hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'amount');
+  const other = hits.some((hit) =>
+    hit.senses.every((sense) => sense.subject !== 'amount' && sense.subject !== 'hedge'),
+  );
+  const isWhole = tokens.every(
+    (token, at) => token.kind !== 'word' || hits.some((hit) => hit.from <= at && at < hit.to),
+  );
+  return amount && isWhole && !other ? (amount.meaning as Amount) : null;
+}
+
+/**
+ * A word that is a source too is the amount where the list has no such source ("baixo alto"), and right behind
+ * another source it cannot belong to ("piano alto").
+ */
+export function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
+  return hits.map((hit, at) => {
+    const stem = stemOf(hit);
+    const isHedge = stem !== undefined && hit.senses.some((sense) => sense.subject === 'hedge');
+    // "Met" is short for the metronome, and "with" before anything else.
+    if (isHedge && hits.some((other) => other.from >= hit.to && isTarget(other)))
+      return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'hedge') };
+    const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
+    if (!isBoth) return hit;
+    const before = hits[at - 1];
+    const isBehind = before !== undefined && before.to === hit.from && isApart(before, stem);
+    const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
+    const others = hits.some((other) => other !== hit && isTarget(other));
+    if (!isBehind && (isListed || !others)) return hit;
+    return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
+  });
+}
+
+/** Not "alto" behind "sax", but behind "piano" and behind "the rest". */
+function isApart(before: WishHit, stem: Stem): boolean {
+  const beside = stemOf(before);
+  if (beside !== undefined) return groupOfStem(beside) !== groupOfStem(stem);
+  return before.senses.some((sense) => sense.subject === 'group' && sense.meaning !== groupOfStem(stem));
+}
+
+const stemOf = (hit: WishHit) =>
+  hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+
+/** "kick and snare loud": the amount behind the last item is meant for all. */
+export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAmount | null)[]) => {
+  const last = items.at(-1);
+  const amountHit = last?.hits.findIndex(isAmount) ?? -1;
+  const targetHit = last?.hits.findIndex((hit) => isTarget(hit)) ?? -1;
+  return (
+    amounts.filter((amount) => amount !== null).length === 1 &&
+    amounts.at(-1) !== null &&
+    targetHit >= 0 &&
+    (amountHit > targetHit ||
+      /(?:%|\+|\ddb|\/10|percent|prozent)\)?$/.test(last?.text.toLowerCase().replace(/\s/g, '') ?? ''))
+  );
+};
+
+/** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. No word outweighs "no" and "only". */
+export function amountOf(item: Item, legend: Legend): ReadAmount | null {
+  const sign = signIn(item.text, legend);
+  if (sign) return sign;
+  const words = amountWordsOf(item);
+  if (words.length === 0) return null;
+  const strict = words.find((word) => word === 'none') ?? words.find((word) => word === 'only');
+  if (strict === 'only' && words.includes('little')) return { amount: 'little', levelDb: null, doubt: '' };
+  const little = words.find((word) => word === 'little');
+  const lots = words.find((word) => word === 'lots');
+  return { amount: strict ?? little ?? lots ?? words[0] ?? 'some', levelDb: null, doubt: '' };
+}
+
+/** What "not" makes of the amount right behind it: "not a lot of", "not too quiet". */
+const negated: Partial<Record<Amount, Amount>> = { lots: 'little', some: 'little', little: 'some' };
+
+const more =
+  /^(?:more|louder|higher|hotter|mehr|lauter|plus|fort|mas|alto|fuerte|piu|meer|harder|luider|mais)$/;
+
+/** The amounts of an item in their order, two that belong together as one: "not a lot", "a tad louder". */
+function amountWordsOf(item: Item): Amount[] {
+  const hits = item.hits.filter(isAmount);
+  const amounts: Amount[] = [];
+  for (let at = 0; at < hits.length; at++) {
+    const [hit, next] = [hits[at], hits[at + 1]];
+    if (!hit) break;
+    const amount = amountOfHit(hit);
+    const joined = next && isRightBehind(item, hit, next) ? together(item, amount, next) : null;
+    amounts.push(joined ?? amount);
+    if (joined) at += 1;
+  }
+  return amounts;
+}
+
+const amountOfHit = (hit: WishHit) =>
+  hit.senses.find((sense) => sense.subject === 'amount')?.meaning as Amount;
+
+/** Only words that say nothing by themselves stand between. */
+const isRightBehind = (item: Item, hit: WishHit, next: WishHit) =>
+  item.hits.every((it) => it.to <= hit.to || it.from >= next.from || subjectsOf(it)[0] === 'hedge') &&
+  item.tokens
+    .slice(hit.to, next.from)
+    .every(
+      ({ kind }, at) =>
+        kind === 'mark' || item.hits.some((it) => it.from <= hit.to + at && hit.to + at < it.to),
+    );
+
+function together(item: Item, amount: Amount, next: WishHit): Amount | null {
+  const behind = amountOfHit(next);
+  if (amount === 'none') return negated[behind] ?? null;
+  const isMore = item.tokens.slice(next.from, next.to).some((token) => more.test(token.text));
+  return amount === 'little' && behind === 'lots' && isMore ? 'some' : null;
+}
+
+function signIn(text: string, legend: Legend): ReadAmount | null {
+  const db = /([+-]?\s?\d+(?:[.,]\d+)?)\s*db\b/i.exec(text);
+  if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
+  const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);
+  if (share) return signAmount(share[0], false);
+  const plus = /(?:^|\s|\()(\+{1,4})(?:\)|\s|$)|(?<=\p{L})(\+{1,4})(?=\s|$)/u.exec(text);
+  const signs = plus?.[1] ?? plus?.[2];
+  const told = signs ? legend.get(signs) : undefined;
+  if (told) return { amount: told, levelDb: null, doubt: '' };
+  if (signs) return signAmount(signs, false);
+  const minus = /(?:\s|\()(-{1,3})\)?$/.exec(text);
+  if (minus) return { amount: 'none', levelDb: null, doubt: '' };
+  const number = /(?:\s|[(=:@])(-?\d{1,3})\)?$/.exec(text);
+  if (number?.[1] && (/[(=:@]\s*-?\d+\)?$/.test(text) || Number(number[1]) < 0 || Number(number[1]) > 9))
+    return signAmount(number[1], true);
+  return null;
+}

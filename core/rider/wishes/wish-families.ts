@@ -1,0 +1,209 @@
+import { factsOfKind, type SourceGroup, type SourceKind } from '../../show/source-kinds.ts';
+import { groupOfStem, kindOfStem } from '../language/source-name.ts';
+import type { Token } from '../language/text.ts';
+import type { WorkMix } from '../mixes/build-mixes.ts';
+import type { Work, WorkInput } from '../page/work.ts';
+import { ownInputs } from '../performers/performers.ts';
+import type { ReadWish } from '../reading.ts';
+import type { Part } from '../words/parts.ts';
+import type { SideWord } from '../words/sides.ts';
+import type { Stem } from '../words/sources.ts';
+import type { GroupWord } from '../words/wish-targets.ts';
+import { type Item, isAmount, keysOf, type WishHit } from './wish-item.ts';
+import { isBassGuitar, isCalled, isOtherBass, wholeFamilies } from './wish-names.ts';
+
+/** Stems of a wish to the kinds they mean: "kick" is every microphone of it. */
+const families: Partial<Record<Stem, readonly SourceKind[]>> = {
+  kick: ['kick', 'kick in', 'kick out'],
+  snare: ['snare', 'snare top', 'snare bottom'],
+  tom: ['tom', 'rack tom', 'floor tom'],
+  'rack tom': ['rack tom'],
+  'lead vocal': ['lead vocal'],
+  'backing vocal': ['backing vocal', 'choir'],
+  bass: ['bass', 'bass di', 'bass amp', 'double bass', 'synth bass'],
+  overhead: ['overhead', 'cymbals', 'ride'],
+  cymbals: ['cymbals', 'overhead', 'ride'],
+  playback: ['playback', 'sampler'],
+  sampler: ['sampler', 'electronic drums'],
+  click: ['click'],
+  keys: ['keys', 'piano', 'organ', 'synth', 'clavinet', 'harpsichord'],
+  piano: ['piano'],
+  guitar: ['electric guitar', 'acoustic guitar', 'pedal steel'],
+  brass: ['trumpet', 'flugelhorn', 'trombone', 'french horn', 'tuba', 'brass', 'saxophone'],
+  strings: ['violin', 'viola', 'cello', 'strings', 'double bass'],
+  cue: ['cue'],
+  talkback: ['talkback'],
+};
+
+/** The lines that a word for a source or a group means, of all lines or of a pool of them; null where there are none. */
+export function stemTarget(
+  work: Work,
+  mix: WorkMix,
+  hit: WishHit,
+  item: Item,
+  pool: WorkInput[] | null,
+): ReadWish['target'] | null {
+  const group = hit.senses.find((sense) => sense.subject === 'group')?.meaning as GroupWord | undefined;
+  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  if (group === 'everything' || group === 'rest') return { of: 'everything' };
+  const inputs = pool ?? work.inputs;
+  const candidates = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, stem);
+  const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
+  const refined = refine(work, basses.length > 0 ? basses : candidates, hit, item);
+  if (refined.inputs.length === 0) return null;
+  if (
+    group &&
+    isSourceGroup(group) &&
+    pool === null &&
+    !refined.narrowed &&
+    groupFits(group, stem) &&
+    refined.inputs.every((input) => factsOfKind(input.read.kind).group === group) &&
+    refined.inputs.length ===
+      work.inputs.filter((input) => factsOfKind(input.read.kind).group === group).length
+  )
+    return { of: 'group', group };
+  return keysOf(refined.inputs);
+}
+
+const isSourceGroup = (group: GroupWord): group is SourceGroup => !notSourceGroups.has(group);
+/** Words for several sources that are no group of the show's vocabulary. */
+const notSourceGroups: ReadonlySet<GroupWord> = new Set<GroupWord>([
+  'everything',
+  'rest',
+  'rhythm',
+  'lead vocals',
+  'backing vocals',
+  'one voice',
+  'winds',
+  'saxophones',
+]);
+
+/** "The voice": a singer's own, else the lead, else every voice. Nobody's backing vocal is called so. */
+function voiceOf(work: Work, mix: WorkMix, pool: readonly WorkInput[] | null): WorkInput[] {
+  const voices = (pool ?? work.inputs).filter(
+    (input) => factsOfKind(input.read.kind).group === 'vocals' && input.read.kind !== 'choir',
+  );
+  if (pool) return voices;
+  const leads = voices.filter((input) => input.read.kind === 'lead vocal');
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  const mine = leads.filter((input) => own.includes(input));
+  return [mine, leads, voices].find((found) => found.length > 0) ?? [];
+}
+
+const groupFits = (group: SourceGroup, stem: Stem | undefined) =>
+  stem === undefined || groupOfStem(stem) === group;
+
+function candidatesOf(
+  inputs: readonly WorkInput[],
+  group: GroupWord | undefined,
+  stem: Stem | undefined,
+): WorkInput[] {
+  const ofKinds = (kinds: readonly SourceKind[]) => inputs.filter((input) => kinds.includes(input.read.kind));
+  if (group === 'lead vocals') return ofKinds(['lead vocal']);
+  if (group === 'backing vocals') return ofKinds(['backing vocal', 'choir']);
+  if (group === 'rhythm')
+    return inputs.filter((input) =>
+      ['drums', 'bass', 'percussion'].includes(factsOfKind(input.read.kind).group),
+    );
+  if (group === 'brass' || group === 'winds') {
+    const winds =
+      group === 'winds' ? inputs.filter((input) => factsOfKind(input.read.kind).group === 'woodwind') : [];
+    const brass = ofKinds(families.brass ?? []);
+    const found = inputs.filter((input) => brass.includes(input) || winds.includes(input));
+    // "Blech" is the cymbals where nobody blows.
+    if (found.length > 0 || stem === undefined) return found;
+  }
+  if (group === 'saxophones') return ofKinds(['saxophone']);
+  if (group === 'playback') {
+    const tracks = ofKinds(['playback']);
+    return tracks.length > 0 ? tracks : ofKinds(['sampler', 'dj']);
+  }
+  if (group === 'click') return ofKinds(['click']);
+  if (group) {
+    const members = inputs.filter((input) => factsOfKind(input.read.kind).group === group);
+    if (members.length > 0) return members;
+  }
+  if (stem === undefined) return [];
+  const exact = ofKinds(families[stem] ?? [kindOfStem(stem)]);
+  if (exact.length > 0) return exact;
+  const near: Partial<Record<Stem, readonly SourceKind[]>> = {
+    ride: ['overhead', 'cymbals'],
+    'hi-hat': [],
+    organ: ['keys'],
+    piano: ['keys'],
+    synth: ['keys'],
+    'kick in': ['kick', 'kick out'],
+    'kick out': ['kick', 'kick in'],
+    'snare top': ['snare'],
+    'snare bottom': ['snare'],
+    'bass di': ['bass', 'bass amp'],
+    'bass amp': ['bass', 'bass di'],
+    trumpet: ['brass'],
+    trombone: ['brass'],
+    saxophone: ['brass'],
+    violin: ['strings'],
+    cello: ['strings'],
+    congas: ['percussion'],
+    drums: ['electronic drums'],
+    'electronic drums': ['sampler'],
+  };
+  return ofKinds(near[stem] ?? []);
+}
+
+function groupOfHit(hit: WishHit): SourceGroup {
+  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  return stem === undefined ? 'other' : groupOfStem(stem);
+}
+
+/** Narrows candidates by the words beside: a number, a side, a part ("acoustic", "lead"). */
+function refine(
+  work: Work,
+  candidates: WorkInput[],
+  hit: WishHit,
+  item: Item,
+): { inputs: WorkInput[]; narrowed: boolean } {
+  let inputs = candidates;
+  const senses = item.hits
+    .filter((other) => other !== hit && !isAmount(other))
+    .flatMap((other) => other.senses);
+  const side = senses.find((sense) => sense.subject === 'side')?.meaning as SideWord | undefined;
+  const part = senses.find((sense) => sense.subject === 'part')?.meaning as Part | undefined;
+  const number = item.tokens[hit.to]?.kind === 'number' ? Number(item.tokens[hit.to]?.text) : null;
+  const narrow = (fits: (input: WorkInput) => boolean) => {
+    const fitting = inputs.filter(fits);
+    if (fitting.length > 0) inputs = fitting;
+  };
+  // "Violão" beside a cavaquinho, "growls" beside the clean voice: of one kind, those that are called so.
+  const isGroup = hit.senses.some((sense) => sense.subject === 'group');
+  const isOneVoice = groupOfHit(hit) === 'vocals' && hit.to - hit.from === 1;
+  const isFamily = isGroup || (wholeFamilies.has(groupOfHit(hit)) && !isOneVoice);
+  if (!isFamily) {
+    const words = item.tokens.slice(hit.from, hit.to).filter((token) => token.kind === 'word');
+    narrow((input) => words.every((word) => isCalled(input, word)));
+  }
+  for (const word of wordsBeyond(item)) narrow((input) => isCalled(input, word));
+  if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
+  if (side === 'left' || side === 'right')
+    narrow((input) => input.read.side === side || input.name.sides.has(side));
+  if (part === 'acoustic') narrow((input) => input.read.kind === 'acoustic guitar');
+  else if (part === 'electric') narrow((input) => input.read.kind === 'electric guitar');
+  else if (part === 'lead')
+    narrow((input) => input.name.parts.has('lead') || input.read.kind === 'lead vocal');
+  else if (part === 'backing') narrow((input) => input.read.kind === 'backing vocal');
+  else if (part) narrow((input) => input.name.parts.has(part));
+  const beside = senses.find((sense) => sense.subject === 'source' || sense.subject === 'group');
+  if (beside && work.inputs.length > 0)
+    narrow((input) =>
+      input.name.besides.some((stem) => stem === beside.meaning || groupOfStem(stem) === beside.meaning),
+    );
+  return { inputs, narrowed: inputs.length < candidates.length };
+}
+
+/** Words of a wish that are neither a source nor an amount: the names of people, of models, of colours. */
+const wordsBeyond = (item: Item): Token[] =>
+  item.tokens.filter(
+    (token, at) =>
+      token.kind === 'word' &&
+      token.text.length > 2 &&
+      !item.hits.some((hit) => at >= hit.from && at < hit.to),
+  );

@@ -1,0 +1,150 @@
+import { factsOfKind, type SourceGroup } from '../../show/source-kinds.ts';
+import { squash, type Token, tokenize } from '../language/text.ts';
+import { wishWords } from '../language/vocabulary.ts';
+import type { Work, WorkInput } from '../page/work.ts';
+import type { ReadWish } from '../reading.ts';
+import { type Item, isAmount, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
+
+/** Groups whose word means all of them, also where one line bears it: "bass" is the DI and the amplifier. */
+export const wholeFamilies: ReadonlySet<SourceGroup> = new Set<SourceGroup>(['bass', 'drums', 'vocals']);
+
+const isSide = (token: Token) =>
+  wishWords.senses.get(token.text)?.some((sense) => sense.subject === 'side') ?? false;
+
+const wordsIn = (text: string) => tokenize(text).filter((token) => token.kind !== 'mark');
+const keyOf = (tokens: readonly Token[]) => tokens.map((token) => token.text).join('');
+const withoutBrackets = (name: string) => name.replace(/\s*\([^)]*\)/g, '');
+
+/** What a line is called, from its whole name to that of a pair, without what is in brackets and without a side. */
+const callings: ((input: WorkInput) => string)[] = [
+  (input) => squash(input.read.name),
+  (input) => squash(withoutBrackets(input.read.name)),
+  (input) =>
+    input.read.pairKey === null
+      ? ''
+      : keyOf(wordsIn(withoutBrackets(input.read.name)).filter((token) => !isSide(token))),
+];
+
+/** A wish that gives a line its very name. */
+export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
+  const words = item.tokens.filter(
+    (token, at) =>
+      token.kind !== 'mark' &&
+      !item.hits.some(
+        (hit) => at >= hit.from && at < hit.to && (isAmount(hit) || subjectsOf(hit)[0] === 'hedge'),
+      ),
+  );
+  const key = keyOf(words);
+  if (key.length < 2 || !/\p{L}/u.test(key)) return null;
+  const inputs =
+    callings
+      .map((called) => work.inputs.filter((input) => called(input) === key))
+      .find((named) => named.length > 0) ?? [];
+  const lone = inputs[0];
+  if (!lone) return null;
+  // "Snare" is the name of one line but means the drum: its other microphones come along.
+  const general = item.hits.some(
+    (hit) =>
+      hit.senses.some(({ subject, meaning }) => subject === 'group' && !ofOneVoice.has(meaning)) &&
+      hit.to - hit.from >= words.length &&
+      !(isBassGuitar(item) && work.inputs.some(isOtherBass)),
+  );
+  if (general && wholeFamilies.has(factsOfKind(lone.read.kind).group)) return null;
+  const [word, ...more] = words;
+  return keysOf(withPartners(work, word && more.length === 0 ? alike(work, inputs, word) : inputs));
+}
+
+/** "Voz 2" and "coro" are the line of that name, "vocals" are all of them. */
+const ofOneVoice: ReadonlySet<string> = new Set(['lead vocals', 'backing vocals', 'one voice']);
+
+/** "Cajón" is the name of one line and a word of the next one's: the other microphone of it is meant too. */
+function alike(work: Work, named: readonly WorkInput[], word: Token): WorkInput[] {
+  const kinds = new Set(named.map((input) => input.read.kind));
+  return work.inputs.filter(
+    (input) =>
+      named.includes(input) ||
+      (kinds.has(input.read.kind) &&
+        factsOfKind(input.read.kind).group !== 'vocals' &&
+        input.name.ordinal === null &&
+        input.read.performer === null &&
+        isCalled(input, word)),
+  );
+}
+
+/** "Bass guitar" is not the double bass and not the one on the keys. */
+export const isBassGuitar = (item: Item) =>
+  item.tokens.some((token) =>
+    /^(?:bass|bas)?(?:gui|git|gtr|chit)|^(?:e|el|electric|elettrico|electrico)$/.test(token.text),
+  );
+export const isOtherBass = (input: WorkInput) =>
+  input.read.kind === 'synth bass' || input.read.kind === 'double bass';
+
+function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
+  const keys = new Set(inputs.map((input) => input.read.key));
+  return work.inputs.filter(
+    (input) =>
+      keys.has(input.read.key) ||
+      (input.read.pairKey !== null &&
+        keys.has(input.read.pairKey) &&
+        input.found === work.inputs.find((it) => it.read.key === input.read.pairKey)?.found),
+  );
+}
+
+export const singular = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
+
+/** True where a line's name has the word, in whatever number. */
+export const isCalled = (input: WorkInput, word: Token) =>
+  input.name.tokens.some((token) => singular(token.text) === singular(word.text));
+
+/** Words that stand in the name of a line, as a model or a nickname does. */
+export function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
+  const words = item.tokens.filter(
+    (token, at) =>
+      token.kind === 'word' &&
+      token.text.length > 1 &&
+      !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
+  );
+  if (words.every((word) => word.text.length < 3)) return null;
+  const inputs = work.inputs.filter((input) => words.every((word) => isCalled(input, word)));
+  return inputs.length > 0 ? keysOf(inputs) : null;
+}
+
+/**
+ * "Kick out", "contrabass pick-up": where a wish gives a line its whole name, no word of it is an amount or anything
+ * else than the name.
+ */
+export function withNamesWhole(work: Work, tokens: readonly Token[], hits: readonly WishHit[]): WishHit[] {
+  const spans = namedSpans(work, tokens);
+  if (spans.length === 0) return [...hits];
+  return hits.filter(
+    (hit) =>
+      isTarget(hit) ||
+      subjectsOf(hit)[0] === 'side' ||
+      subjectsOf(hit)[0] === 'part' ||
+      !spans.some((span) => span.from <= hit.from && hit.to <= span.to),
+  );
+}
+
+/** Where the whole name of a line stands in a text, names of several words only. */
+function namedSpans(work: Work, tokens: readonly Token[]): { from: number; to: number }[] {
+  const spans: { from: number; to: number }[] = [];
+  for (const input of work.inputs) {
+    const name = wordsIn(withoutBrackets(input.read.name));
+    if (name.length < 2) continue;
+    tokens.forEach((_, from) => {
+      const to = endOfName(name, tokens, from);
+      if (to !== null) spans.push({ from, to });
+    });
+  }
+  return spans;
+}
+
+function endOfName(name: readonly Token[], tokens: readonly Token[], from: number): number | null {
+  let at = from;
+  for (const word of name) {
+    while (at > from && tokens[at]?.kind === 'mark') at += 1;
+    if (tokens[at]?.text !== word.text) return null;
+    at += 1;
+  }
+  return at;
+}

@@ -1,0 +1,186 @@
+import { factsOfKind } from '../../show/source-kinds.ts';
+import { findHits } from '../language/lexicon.ts';
+import { channelNumbers } from '../language/numbers.ts';
+import { linesIn, taughtIn } from '../language/taught-words.ts';
+import { squash, type Token, tokenize } from '../language/text.ts';
+import { wishWords } from '../language/vocabulary.ts';
+import type { WorkMix } from '../mixes/build-mixes.ts';
+import { shorten, type Work, type WorkInput } from '../page/work.ts';
+import { ownInputs, performerMeant, performerNamed } from '../performers/performers.ts';
+import { weights } from '../questions.ts';
+import type { ReadWish } from '../reading.ts';
+import { stemTarget } from './wish-families.ts';
+import { type Item, isRest, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
+import { byExactName, byLooseName } from './wish-names.ts';
+
+/** What a text names, as a target of a wish; null where no line of the list is meant. */
+export function targetsOf(work: Work, mix: WorkMix, text: string): ReadWish['target'] | null {
+  const tokens = tokenize(text);
+  return targetOfItem(work, mix, {
+    tokens,
+    hits: findHits(wishWords, tokens, work.tongue.spoken, work.tongue.names),
+    text,
+  });
+}
+
+/** What an item names; of "other voices" and "the rest of the horns" those that are not told elsewhere. */
+export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
+  const rest = item.hits.find(isRest);
+  const words = item.tokens.filter(
+    (token, at) => token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to),
+  );
+  const others = item.hits.some((hit) => hit !== rest && isTarget(hit));
+  if (!rest || (!others && words.length === 0)) return namedTarget(work, mix, item);
+  const plain = { ...item, hits: item.hits.filter((hit) => hit !== rest), tokens: item.tokens };
+  const named = others ? namedTarget(work, mix, plain) : byLooseName(work, withoutHit(item, rest));
+  return named ? withoutTold(work, mix, named) : namedTarget(work, mix, item);
+}
+
+/** The item without the words of one of its hits. */
+function withoutHit(item: Item, out: WishHit): Item {
+  const length = out.to - out.from;
+  const moved = (at: number) => (at >= out.to ? at - length : at);
+  return {
+    ...item,
+    tokens: item.tokens.filter((_, at) => at < out.from || at >= out.to),
+    hits: item.hits
+      .filter((hit) => hit !== out)
+      .map((hit) => ({ ...hit, from: moved(hit.from), to: moved(hit.to) })),
+  };
+}
+
+/** Of a target the lines that are neither the listener's own nor wished already. */
+function withoutTold(work: Work, mix: WorkMix, target: ReadWish['target']): ReadWish['target'] {
+  if (target.of === 'everything' || target.of === 'mix') return target;
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name)).map((input) => input.read.key);
+  const wished = mix.read.wishes.flatMap((wish) =>
+    wish.target.of === 'inputs' ? wish.target.inputKeys : [],
+  );
+  const told = new Set([...own, ...wished]);
+  const inputs = work.inputs.filter((input) =>
+    target.of === 'inputs'
+      ? target.inputKeys.includes(input.read.key)
+      : factsOfKind(input.read.kind).group === target.group,
+  );
+  const left = inputs.filter((input) => !told.has(input.read.key));
+  return left.length > 0 ? keysOf(left) : target;
+}
+
+/** "Alle Gitarren", "todo el bajo": where a source is named beside it, "all" is all of that. */
+const isAll = (hit: WishHit) =>
+  hit.senses.some((sense) => sense.subject === 'group' && sense.meaning === 'everything');
+
+function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
+  const channels =
+    /^(?:.*\b)?(?:ch(?:annels?)?|kan[aä]le?|lines?|inputs?|canal(?:es)?|voies?)\.?\s*#?\s*(\d[\d\s,+&/-]*)/i.exec(
+      item.text,
+    );
+  if (channels?.[1]) {
+    const numbers = new Set(channelNumbers(channels[1].trim()));
+    const inputs = work.inputs.filter((input) => numbers.has(input.read.channel));
+    if (inputs.length > 0) return keysOf(inputs);
+  }
+  const taught = taughtLines(work, item);
+  if (taught.length > 0) return keysOf(taught);
+  const exact = byExactName(work, item);
+  if (exact) return exact;
+  const performer = performerIn(work, mix, item);
+  const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
+  const targets = item.hits.filter(
+    (hit) =>
+      subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source') &&
+      !(self && subjectsOf(hit)[0] === 'self') &&
+      !(
+        performer !== null &&
+        hit.to - hit.from === 1 &&
+        work.tongue.people.has(item.tokens[hit.from]?.text ?? '')
+      ),
+  );
+  const target = targets.find((hit) => !isRest(hit) && !isAll(hit)) ?? targets[0];
+  const pool = poolOf(work, mix, performer, self?.meaning ?? null, target !== undefined);
+  if (self && !target) return ownTarget(work, mix, pool, self.meaning);
+  if (performer && !target) return pool && pool.length > 0 ? keysOf(pool) : null;
+  if (!target) return byLooseName(work, item);
+  const named = stemTarget(work, mix, target, item, pool);
+  if (named) return named;
+  return pool && (self || performer) ? stemTarget(work, mix, target, item, null) : byLooseName(work, item);
+}
+
+/** The lines that a taught word names. */
+function taughtLines(work: Work, item: Item): WorkInput[] {
+  const senses = item.hits.flatMap((hit) => hit.senses);
+  const named = senses
+    .filter(({ subject }) => subject === 'lines')
+    .flatMap((sense) => linesIn(sense.meaning));
+  const keys = new Set(named.map(squash));
+  return work.inputs.filter((input) => keys.has(squash(input.read.name)));
+}
+
+function performerIn(work: Work, mix: WorkMix, item: Item): string | null {
+  const [taught] = taughtIn(work.tongue.spoken, item.text, (of) => of === 'performer');
+  if (taught) return performerNamed(work, taught.kind)?.name ?? null;
+  const toms = work.inputs.some((input) => factsOfKind(input.read.kind).group === 'drums');
+  const others = item.hits.filter((hit) => isTarget(hit)).length > 1;
+  const isPerson = (token: Token) =>
+    work.tongue.people.has(token.text) && (others || !toms || /^\p{Lu}\p{Ll}/u.test(token.raw));
+  const words = item.tokens.filter(
+    (token) => token.kind === 'word' && (work.tongue.names.has(token.text) || isPerson(token)),
+  );
+  const whole = words.map(({ raw }) => raw).join(' ');
+  const [named] = [whole, ...words.map(({ raw }) => raw)].flatMap((text) => performerNamed(work, text) ?? []);
+  return (named ?? performerMeant(work, whole, mix.read.lines[0] ?? null))?.name ?? null;
+}
+
+/** The inputs a wish may mean: a named performer's, the listener's own, or all (null). */
+function poolOf(
+  work: Work,
+  mix: WorkMix,
+  performer: string | null,
+  self: string | null,
+  hasTarget: boolean,
+): WorkInput[] | null {
+  if (performer) return ownInputs(work, performer);
+  if (!self) return null;
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  return own.length === 0 && hasTarget ? null : own;
+}
+
+function ownTarget(
+  work: Work,
+  mix: WorkMix,
+  pool: WorkInput[] | null,
+  meaning: string,
+): ReadWish['target'] | null {
+  const own = pool ?? [];
+  const isVoice = (input: WorkInput) =>
+    factsOfKind(input.read.kind).group === 'vocals' || input.read.kind === 'presenter';
+  const wanted =
+    meaning === 'own voice'
+      ? own.filter(isVoice)
+      : meaning === 'own instrument'
+        ? own.filter((input) => !isVoice(input))
+        : own;
+  if (wanted.length > 0) return keysOf(wanted);
+  const answer = work.asker.ask({
+    matter: 'own',
+    at: mix.read.lines[0] ?? null,
+    part: String(mix.read.number),
+    ask: `${mix.read.label} wishes the listener's own ${meaning === 'own voice' ? 'voice' : 'sources'}. Which line is it?`,
+    options: [
+      { value: 'leave out', label: 'Leave the wish out' },
+      { value: 'everything', label: 'Everything' },
+      ...work.inputs
+        .filter((input) => meaning !== 'own voice' || isVoice(input))
+        .slice(0, 12)
+        .map((input) => ({
+          value: input.read.key,
+          label: `${input.read.channel} ${shorten(input.read.name)}`,
+        })),
+    ],
+    guessConfidence: 0.3,
+    weight: weights.ownSources,
+  });
+  if (answer === 'everything') return { of: 'everything' };
+  const chosen = work.inputs.find((input) => input.read.key === answer);
+  return chosen ? keysOf([chosen]) : { of: 'inputs', inputKeys: [] };
+}
