@@ -5,6 +5,7 @@ import { settleKindsInContext } from './inputs/kinds-in-context.ts';
 import { findPairs } from './inputs/pairs.ts';
 import { askPuzzles } from './inputs/puzzles.ts';
 import { legendOf } from './language/legend.ts';
+import { scaleOf } from './language/scale.ts';
 import type { Tongue } from './language/source-name.ts';
 import { spokenWith, type TaughtWord } from './language/taught-words.ts';
 import { spokenLanguages } from './language/vocabulary.ts';
@@ -40,7 +41,15 @@ export function readRider(grid: Grid, answers: Answers = {}, ownWords: readonly 
   tongue.names = namesIn({ found: first, tongue });
   tongue.read.clear();
   const found: Found = tongue.names.size > 0 ? walkRider(grid, tongue) : first;
-  const work: Work = { tongue, found, asker: new Asker(answers), inputs: [], performers: [], mixes: [] };
+  const work: Work = {
+    tongue,
+    found,
+    asker: new Asker(answers),
+    inputs: [],
+    performers: [],
+    mixes: [],
+    scale: scaleOf(grid, spoken),
+  };
   buildInputs(work);
   settlePerformers(work);
   settleKindsInContext(work);

@@ -1,6 +1,7 @@
 import type { Amount } from '../../show/words.ts';
 import type { Language } from '../words/table.ts';
 import { lookUp } from './lexicon.ts';
+import type { Scale } from './scale.ts';
 import { fold } from './text.ts';
 import { amountWords } from './vocabulary.ts';
 
@@ -45,10 +46,9 @@ export function signAmount(text: string, alone: boolean): ReadAmount | null {
   const share = /^(\d{1,3})\/(5|10|100)$/.exec(sign);
   if (share && Number(share[1]) <= Number(share[2])) return fromShare(Number(share[1]) / Number(share[2]));
   if (!alone || /\d\s+\d/.test(text)) return null;
-  if (/^[x✓✔☑•●■√✗*y]$|^(?:yes|ja|oui|si|sim|xx|ok|v)$/.test(sign)) {
-    return word(sign === 'xx' ? 'lots' : 'some');
-  }
-  if (/^xxx$/.test(sign)) return word('lots');
+  if (/^xx+$/.test(sign)) return word('lots');
+  if (/^[(/][x✓o][)/]$/.test(sign)) return word('little');
+  if (/^[x✓✔☑•●■√✗*y]$|^(?:yes|ja|oui|si|sim|ok|v)$/.test(sign)) return word('some');
   if (/^(?:-+|0|n|no|nein|non|nao|nee|off|aus|○|☐|n\/a|\/)$/.test(sign)) return word('none');
   const number = /^([+-]?\d+(?:\.\d+)?)$/.exec(sign);
   if (!number) return null;
@@ -58,6 +58,16 @@ export function signAmount(text: string, alone: boolean): ReadAmount | null {
   if (value <= 10) return fromShare(value / 10, 'A bare number is read as tenths.');
   if (value <= 100) return fromShare(value / 100, 'A bare number is read as per cent.');
   return null;
+}
+
+/** A bare number as an amount on the scale that the rider tells; null where it is no number or stands beyond it. */
+export function scaledAmount(text: string, scale: Scale): ReadAmount | null {
+  const number = /^[+-]?\d{1,3}(?:[.,]\d+)?$/.exec(text.trim().replace(/[−–]/, '-').replace(/\s/g, ''));
+  if (!number) return null;
+  const value = Number(number[0].replace(',', '.'));
+  if (scale === 'db')
+    return value < lowestDb || value > highestDb ? null : { amount: null, levelDb: value, doubt: '' };
+  return value < 0 || value > scale.most ? null : fromShare(value / scale.most);
 }
 
 /** The amount that a whole cell of a table of mixes asks for, or null where it is none. */

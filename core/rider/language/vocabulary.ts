@@ -16,6 +16,7 @@ import { parts } from '../words/parts.ts';
 import { phantomWords, pickUps } from '../words/pick-ups.ts';
 import { players } from '../words/players.ts';
 import { positions } from '../words/positions.ts';
+import { scales } from '../words/scales.ts';
 import { sides } from '../words/sides.ts';
 import { sources } from '../words/sources.ts';
 import { stands } from '../words/stands.ts';
@@ -64,6 +65,7 @@ export const wishWords = lexicon({
 });
 export const turnWords = lexicon({ turn: wishTurns });
 export const amountWords = lexicon({ amount: amounts });
+export const scaleWords = lexicon({ scale: scales });
 export const countWords = lexicon({ count: counts });
 export const thingWords = lexicon({ thing: things });
 export const playerWords = lexicon({ player: players });

@@ -1,3 +1,4 @@
+import type { Scale } from '../language/scale.ts';
 import type { SourceName, Tongue } from '../language/source-name.ts';
 import type { Asker } from '../questions.ts';
 import type { ReadInput, ReadMix, ReadPerformer } from '../reading.ts';
@@ -23,6 +24,8 @@ export type Work = {
   inputs: WorkInput[];
   performers: ReadPerformer[];
   mixes: ReadMix[];
+  /** What bare numbers mean as amounts, where the rider or the numbers themselves tell it. */
+  scale: Scale | null;
 };
 
 export const shorten = (text: string): string => (text.length > 60 ? `${text.slice(0, 59)}…` : text);

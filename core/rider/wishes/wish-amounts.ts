@@ -1,13 +1,13 @@
 import type { Amount } from '../../show/words.ts';
-import { type ReadAmount, signAmount } from '../language/amounts.ts';
-import type { Legend } from '../language/legend.ts';
+import { type ReadAmount, scaledAmount, signAmount } from '../language/amounts.ts';
 import { findHits } from '../language/lexicon.ts';
-import { groupOfStem } from '../language/source-name.ts';
+import { groupOfStem, type Tongue } from '../language/source-name.ts';
 import { tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import type { Work } from '../page/work.ts';
 import type { Stem } from '../words/sources.ts';
 import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
+import { isCalledWhole } from './wish-names.ts';
 
 export function amountAlone(work: Work, text: string): Amount | null {
   const tokens = tokenize(text);
@@ -69,8 +69,8 @@ export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAm
 };
 
 /** The amount an item says: in a sign ("+++", "-6 dB", "80 %"), or in a word. No word outweighs "no" and "only". */
-export function amountOf(item: Item, legend: Legend): ReadAmount | null {
-  const sign = signIn(item.text, legend);
+export function amountOf(work: Work, item: Item): ReadAmount | null {
+  const sign = numberBehind(work, item) ?? signIn(item.text, work.tongue.legend);
   if (sign) return sign;
   const words = amountWordsOf(item);
   if (words.length === 0) return null;
@@ -122,7 +122,18 @@ function together(item: Item, amount: Amount, next: WishHit): Amount | null {
   return amount === 'little' && behind === 'lots' && isMore ? 'some' : null;
 }
 
-function signIn(text: string, legend: Legend): ReadAmount | null {
+/** "Keys 8", "bass +3": a bare number behind a source, where numbers have a scale and no line is called so. */
+function numberBehind(work: Work, item: Item): ReadAmount | null {
+  const number = work.scale === null ? null : trailingNumber(item.text);
+  if (!number || !work.scale) return null;
+  return isCalledWhole(work, item.text) ? null : scaledAmount(number, work.scale);
+}
+
+/** The number that a wish ends with, or null. */
+export const trailingNumber = (text: string): string | null =>
+  /\p{L}.*?[\s(=:@]([+\-−]?\s?\d{1,3}(?:[.,]\d)?)\)?$/u.exec(text.trim())?.[1] ?? null;
+
+function signIn(text: string, legend: Tongue['legend']): ReadAmount | null {
   const db = /([+-]?\s?\d+(?:[.,]\d+)?)\s*db\b/i.exec(text);
   if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
   const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);

@@ -25,6 +25,10 @@ const callings: ((input: WorkInput) => string)[] = [
       : keyOf(wordsIn(withoutBrackets(input.read.name)).filter((token) => !isSide(token))),
 ];
 
+/** True where a line bears exactly that name: "BV 2". */
+export const isCalledWhole = (work: Work, text: string): boolean =>
+  callings.some((called) => work.inputs.some((input) => called(input) === squash(text)));
+
 /** A wish that gives a line its very name. */
 export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   const words = item.tokens.filter(

@@ -1,18 +1,19 @@
 import type { Amount } from '../../show/words.ts';
 import type { ReadAmount } from '../language/amounts.ts';
 import { findHits } from '../language/lexicon.ts';
+import { type Scale, scaleOfNumbers } from '../language/scale.ts';
 import { type Token, tidy, tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import { shorten, type Work } from '../page/work.ts';
 import { weights } from '../questions.ts';
 import type { ReadWish } from '../reading.ts';
-import { amountAlone, amountOf, lastIsTrailing, settleAmounts } from './wish-amounts.ts';
+import { amountAlone, amountOf, lastIsTrailing, settleAmounts, trailingNumber } from './wish-amounts.ts';
 import { askAmount, askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
 import { type Item, isTarget, type WishHit } from './wish-item.ts';
 import { itemsOf } from './wish-items.ts';
-import { singular, withNamesWhole } from './wish-names.ts';
+import { isCalledWhole, singular, withNamesWhole } from './wish-names.ts';
 import { readSameAs } from './wish-same-as.ts';
 import { isRemark, segmentsOf } from './wish-segments.ts';
 import { targetOfItem } from './wish-target.ts';
@@ -20,13 +21,30 @@ import { isOnlySometimes, type Turn, turnOf, unknownBeside } from './wish-turns.
 
 /** Reads everything a mix wishes into its rows. */
 export function readWishes(work: Work, mixes: WorkMix[]): void {
-  const areLevels = mixes.some((mix) => mix.cells.some(({ text }) => /^\s*[-−]\s*\d/.test(text)));
+  work.scale ??= scaleOfMixes(work, mixes);
   for (const mix of mixes) {
-    for (const cell of mix.cells) readCell(work, mix, cell, areLevels);
+    for (const cell of mix.cells) readCell(work, mix, cell);
     for (const text of mix.wishTexts) readWishText(work, mixes, mix, text, null);
     for (const text of mix.exclusionTexts) readWishText(work, mixes, mix, text, 'none');
   }
 }
+
+/** The scale of the numbers in cells, or of those that most wishes of the texts end with. */
+function scaleOfMixes(work: Work, mixes: readonly WorkMix[]): Scale | null {
+  const bare = mixes.flatMap((mix) => mix.cells.map(({ text }) => text.trim())).filter(isBareNumber);
+  if (bare.length > 0) return scaleOfNumbers(bare);
+  const pieces = mixes.flatMap((mix) => mix.wishTexts.flatMap((text) => segmentsOf(work, text)));
+  const numbers = pieces
+    .filter((piece) => !isCalledWhole(work, piece))
+    .flatMap((it) => trailingNumber(it) ?? []);
+  if (numbers.length < fewestNumbers || numbers.length * 2 < pieces.length) return null;
+  return scaleOfNumbers(numbers) ?? { most: 10 };
+}
+
+const isBareNumber = (text: string) => /^[+\-−]?\s?\d{1,3}(?:[.,]\d+)?$/.test(text);
+
+/** Fewer numbers behind sources may as well be the numbers of guitars. */
+const fewestNumbers = 4;
 
 /** Splits a text of wishes at commas, and each piece at its "and". */
 function readWishText(
@@ -107,7 +125,7 @@ function readChain(
     }
   }
   const items = itemsOf(work, text, tokens, hits);
-  const amounts = items.map((item) => amountOf(item, work.tongue.legend));
+  const amounts = items.map((item) => amountOf(work, item));
   const said = amounts.find((amount) => amount !== null) ?? null;
   let first: Amount | null = null;
   items.forEach((item, at) => {

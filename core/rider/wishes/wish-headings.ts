@@ -1,0 +1,54 @@
+import { factsOfKind } from '../../show/source-kinds.ts';
+import { tidy } from '../language/text.ts';
+import type { WorkMix } from '../mixes/build-mixes.ts';
+import type { Work } from '../page/work.ts';
+import type { ReadWish } from '../reading.ts';
+import { isCalledWhole } from './wish-names.ts';
+import { targetsOf } from './wish-target.ts';
+
+/**
+ * What the heading of a row or column of amounts stands for: one source, a group, or several of either
+ * ("Kick/Snare", "Keys + bass", "BV 1-3"). `numbers` are those of lines that stand beside it.
+ */
+export function targetsOfHeading(
+  work: Work,
+  mix: WorkMix,
+  heading: string,
+  numbers: readonly number[],
+): ReadWish['target'] | null {
+  const parts = isCalledWhole(work, heading) ? [] : partsOf(heading);
+  const found = parts.map((part) => targetsOf(work, mix, part));
+  if (parts.length > 1 && found.every((it) => it !== null && keysIn(work, it).length > 0)) {
+    const keys = found.flatMap((it) => (it ? keysIn(work, it) : []));
+    return { of: 'inputs', inputKeys: [...new Set(keys)] };
+  }
+  return targetsOf(work, mix, heading) ?? targetsByNumber(work, numbers);
+}
+
+/** The things that a heading names; "BV 1/2" names "BV 1" and "BV 2". */
+function partsOf(heading: string): string[] {
+  const [, name = '', first = '', mark = '', last = ''] =
+    /^(\p{L}.*?)\s*(\d{1,2})\s*([-–/+&,])\s*(\d{1,2})$/u.exec(heading) ?? [];
+  if (name !== '') {
+    const [from, to] = [Number(first), Number(last)];
+    if (!/[-–]/.test(mark)) return [`${name} ${from}`, `${name} ${to}`];
+    if (to > from) return Array.from({ length: to - from + 1 }, (_, at) => `${name} ${from + at}`);
+  }
+  return heading
+    .split(/\s*[/+&,;]\s*|\s+(?:and|und|et|y|e|en|u)\s+/iu)
+    .map(tidy)
+    .filter((part) => part !== '');
+}
+
+function keysIn(work: Work, target: ReadWish['target']): string[] {
+  if (target.of === 'inputs') return target.inputKeys;
+  if (target.of !== 'group') return [];
+  return work.inputs
+    .filter((input) => factsOfKind(input.read.kind).group === target.group)
+    .map((input) => input.read.key);
+}
+
+function targetsByNumber(work: Work, numbers: readonly number[]): ReadWish['target'] | null {
+  const inputs = work.inputs.filter((input) => numbers.includes(input.read.channel));
+  return inputs.length === 0 ? null : { of: 'inputs', inputKeys: inputs.map((input) => input.read.key) };
+}
