@@ -7,7 +7,7 @@ import { deriveCues } from './cue.ts';
 import type { Derived, Feed, Finding } from './derived.ts';
 import { type ActFacts, mixesWithPlans } from './facts.ts';
 import { indexCellDecisions } from './feed-decisions.ts';
-import { deriveSecondFeeds, feedsOf } from './feeds.ts';
+import { deriveSecondFeeds, feedsOfSource } from './feeds.ts';
 import { findFaults } from './findings/table.ts';
 import { type Found, findingOf } from './findings/tell.ts';
 import { deriveGains } from './gain.ts';
@@ -71,6 +71,7 @@ export function factsOfAct(sheet: ActSheet): ActFacts {
 class DerivedAct implements Derived {
   readonly #facts: ActFacts;
   readonly #faults: readonly Found[];
+  readonly #feedRows: Feed[][] = [];
   #feeds: Feed[][] | null = null;
   #findings: Finding[] | null = null;
   readonly plan;
@@ -88,7 +89,7 @@ class DerivedAct implements Derived {
   static readonly #feedsWhenRead = {
     enumerable: true,
     get(this: DerivedAct): Feed[][] {
-      this.#feeds ??= feedsOf(this.#facts);
+      this.#feeds ??= this.#facts.sheet.sources.map((_, sourceAt) => this.feedsOfSource(sourceAt));
       return this.#feeds;
     },
   };
@@ -115,5 +116,12 @@ class DerivedAct implements Derived {
     this.ownLatencies = facts.ownLatencies;
     Object.defineProperty(this, 'feeds', DerivedAct.#feedsWhenRead);
     Object.defineProperty(this, 'findings', DerivedAct.#findingsWhenRead);
+  }
+
+  feedsOfSource(sourceAt: number): Feed[] {
+    if (this.#facts.sheet.sources[sourceAt] === undefined) return [];
+    const row = this.#feedRows[sourceAt] ?? feedsOfSource(this.#facts, sourceAt);
+    this.#feedRows[sourceAt] = row;
+    return row;
   }
 }

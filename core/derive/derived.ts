@@ -152,6 +152,8 @@ export type Derived = {
   plan: Plan;
   /** One row for each source in sheet order, one feed for each mix in sheet order. */
   feeds: Feed[][];
+  /** One row of `feeds`: who shows a few sources need not have the rest told. Empty for a place outside the sheet. */
+  feedsOfSource: (sourceAt: number) => Feed[];
   /** Second copies that the engineer put into a mix; each is a finding too. */
   secondFeeds: Feed[];
   levels: MixLevel[];

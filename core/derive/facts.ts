@@ -15,7 +15,7 @@ import type { Sends } from './sends.ts';
 import type { ResolvedWishes } from './wishes.ts';
 
 /** Everything that is known of an act once it is planned and derived: what findings and paths are read from. */
-export type ActFacts = Omit<Derived, 'feeds' | 'findings'> & {
+export type ActFacts = Omit<Derived, 'feeds' | 'feedsOfSource' | 'findings'> & {
   sheet: ActSheet;
   index: SheetIndex;
   decided: DecisionIndex;

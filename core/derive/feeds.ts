@@ -15,11 +15,6 @@ export type FeedSources = {
   cells: CellDecisions;
 };
 
-/** All feeds: one row for each source, one feed for each mix, both in sheet order. */
-export function feedsOf(facts: FeedSources): Feed[][] {
-  return facts.sheet.sources.map((_, sourceAt) => feedsOfSource(facts, sourceAt));
-}
-
 /** What every mix takes of one source, in sheet order. */
 export function feedsOfSource(facts: FeedSources, sourceAt: number): Feed[] {
   return facts.sheet.mixes.map((_, mixAt) => feedOf(facts, sourceAt, mixAt));

@@ -75,7 +75,7 @@ export class CellActions {
     const rows = this.#table.rows.slice(top, bottom + 1);
     const columns = this.#table.columns.slice(left, right + 1);
     return toTabbedText(
-      rows.map(({ feeds }) => columns.map(({ place }) => cellForSpreadsheet(feeds[place]))),
+      rows.map(({ feeds }) => columns.map(({ place }) => cellForSpreadsheet(feeds()[place]))),
     );
   }
 
@@ -158,13 +158,13 @@ export class CellActions {
 
   #feedOf(row: number, column: number): Feed | undefined {
     const place = this.#table.columns[column]?.place;
-    return place === undefined ? undefined : this.#table.rows[row]?.feeds[place];
+    return place === undefined ? undefined : this.#table.rows[row]?.feeds()[place];
   }
 
   #feedAt({ mixId, sourceId }: CellPlace): Feed | undefined {
     const row = this.#table.rows.find(({ source }) => source.id === sourceId);
     const column = this.#table.columns.find(({ mix }) => mix.id === mixId);
-    return column && row?.feeds[column.place];
+    return column && row?.feeds()[column.place];
   }
 
   #label(verb: string, places: readonly CellPlace[]): string {

@@ -74,6 +74,7 @@ export const GridRow = memo(function GridRow({
   chosenLeft,
   chosenRight,
 }: RowProps) {
+  const feeds = row.feeds();
   return (
     <div
       role="row"
@@ -86,7 +87,7 @@ export const GridRow = memo(function GridRow({
       <ColumnsBefore count={firstColumn} />
       {columns.map(({ mix, place, who }, offset) => {
         const column = firstColumn + offset;
-        const feed = row.feeds[place];
+        const feed = feeds[place];
         return feed ? (
           // Cells are told by their place, not by their mix: another act is drawn into the cells that are there.
           <FeedCell

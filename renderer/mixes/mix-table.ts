@@ -15,8 +15,8 @@ export type MixTableRow = {
   player: string;
   copies: PlannedCopy[];
   socket: string | null;
-  /** What every mix of the act takes of it, by the place of the mix in the act. */
-  feeds: readonly Feed[];
+  /** What every mix of the act takes of it, by the place of the mix in the act; told when the row is drawn. */
+  feeds: () => readonly Feed[];
   findings: readonly Finding[];
   /** True where the group of sources changes, as a ruled line on a printed list. */
   startsGroup: boolean;
@@ -52,7 +52,7 @@ export function mixTable(open: ActOnScreen): MixTable {
         copies: own,
         firstChannel: Math.min(...own.map((copy) => copy.channel ?? Number.MAX_SAFE_INTEGER)),
         socket: sockets.get(patches.get(source.id)?.socketId ?? '') ?? null,
-        feeds: derived.feeds[place] ?? [],
+        feeds: () => derived.feedsOfSource(place),
         findings: places.ofSource.get(source.id) ?? [],
         startsGroup: false,
       };
@@ -93,7 +93,7 @@ export function filteredTable(table: MixTable, { text, hidden, heardIn }: MixFil
   const letters = folded(text.trim());
   const heardAt = table.columns.find(({ mix }) => mix.id === heardIn)?.place;
   const seen = table.rows.filter(
-    (row) => !hidden.has(row.source.id) && (heardAt === undefined || row.feeds[heardAt]?.purpose !== null),
+    (row) => !hidden.has(row.source.id) && (heardAt === undefined || row.feeds()[heardAt]?.purpose !== null),
   );
   const columns = table.columns.filter(({ mix }) => !hidden.has(mix.id));
   if (letters === '') return { ...table, rows: withGroups(seen), columns };

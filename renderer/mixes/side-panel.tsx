@@ -80,7 +80,7 @@ function Details({ open, table }: Omit<Props, 'onBack'>) {
   const { sheet } = open;
   const row = table.rows.find(({ source }) => source.id === view.sourceId);
   const mix = sheet.mixes.find((it) => it.id === view.mixId);
-  const feed = row?.feeds.find((it) => it.mixId === view.mixId);
+  const feed = row?.feeds().find((it) => it.mixId === view.mixId);
   if (!row && !mix) return <p className="details-part">{words.mixes.chooseCell}</p>;
   const here = [
     ...(row && mix

@@ -146,10 +146,10 @@ export class ShowStore {
     if (answer.ok) {
       this.#steps.shift();
       const { standing } = answer.value;
-      if (standing.revision > this.#state.standing.revision)
-        this.#durable = applyChange(this.#durable, change);
       // With nothing else on its way both are the same show; sharing it keeps what was derived from it.
       if (this.#steps.length === 0) this.#durable = this.#state.show;
+      else if (standing.revision > this.#state.standing.revision)
+        this.#durable = applyChange(this.#durable, change);
       // Said in one breath with where the show stands, so that the window is drawn once.
       this.#set({ standing, saving: this.#saving(standing) });
       return true;

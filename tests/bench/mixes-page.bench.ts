@@ -1,13 +1,16 @@
 import type { Page } from 'playwright';
 import { largeDay } from './large-act.ts';
+import { median } from './median.ts';
 import { PageTimer, reportTaken, type Taken } from './page-timer.ts';
+import { percentile } from './percentiles.ts';
 import { onServedPage } from './served-page.ts';
 
 /**
- * The mixes at 96 sources x 40 mixes in Chromium: an edit until it is on the disk, derived and painted; changing to
- * another act of that size until it is painted; and the longest tasks while levels are typed. The wall counts from
- * the key to the frame after the outcome, so a frame of up to 16.7 ms is in it; the machine's load is in it too,
- * which is why the processor time of the main thread stands beside it.
+ * The mixes at 96 sources x 40 mixes in Chromium: an edit until it is derived and painted and the page knows it on the
+ * disk; changing to another act of that size until it is painted; and the longest tasks while levels are typed. The
+ * wall counts from the key to the frame after the outcome, so a frame of up to 16.7 ms is in it; the machine's load is
+ * in it too, which is why the processor time of the main thread stands beside it. That the disk has an edit is told by
+ * the word "Saved", which has a frame of its own behind the edit's: when that is painted too is printed beside.
  */
 const [sources, mixes, acts] = [96, 40, 3];
 const [warmUp, edits, switches] = [15, 120, 40];
@@ -23,6 +26,10 @@ await onServedPage(largeDay(acts, sources, mixes), async (page) => {
   const taken: Taken[] = [];
   for (let round = 0; round < warmUp + edits; round++) taken.push(await editOne(page, timer, round));
   reportTaken('an edit, durable, derived and painted', taken.slice(warmUp), { ms: 33, at: 0.95 });
+  const allShown = taken.slice(warmUp).map((it) => it.allShownMs);
+  console.log(
+    `  with the frame of the word "Saved": ${percentile(allShown, 0.95).toFixed(1)} ms, middle ${median(allShown).toFixed(1)} ms`,
+  );
   const long = await timer.longTasks();
   console.log(
     `tasks over 50 ms while typing ${warmUp + edits} levels: ${long.length}${long.length > 0 ? `, the longest ${Math.max(...long)} ms` : ''}; goal none`,
@@ -63,7 +70,10 @@ async function editOne(page: Page, timer: PageTimer, round: number): Promise<Tak
   const level = (round % 30) + 3;
   const id = await page.locator('.feed-cell.is-active').getAttribute('id');
   await page.keyboard.type(`-${level}`);
-  const outcome = `return document.querySelector('.saving')?.textContent === 'Saved'
-    && document.querySelector('#${id}')?.textContent === '−${level}'`;
-  return timer.take('keydown', outcome, () => page.keyboard.press('Enter'));
+  // "Saved" still stands there when the key comes: the edit is on the disk when it says so again.
+  const outcome = `return document.querySelector('#${id}')?.textContent === '−${level}'`;
+  const news = `const word = document.querySelector('.saving')?.textContent;
+    window.wasSaving ||= word !== 'Saved';
+    return window.wasSaving && word === 'Saved' && !(window.wasSaving = false);`;
+  return timer.take('keydown', outcome, () => page.keyboard.press('Enter'), news);
 }

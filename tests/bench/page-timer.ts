@@ -4,8 +4,10 @@ import { percentile } from './percentiles.ts';
 
 /** What one thing done in the page cost. */
 export type Taken = {
-  /** From the event in the page to the frame that shows its whole outcome, on the wall. */
+  /** From the event in the page to the frame that shows its outcome, and to the news awaited with it, on the wall. */
   wallMs: number;
+  /** To the frame that shows that news too. */
+  allShownMs: number;
   /** Processor time of the page's main thread; what else runs on the machine does not count. */
   threadMs: number;
   /** Of that: script, style and layout. */
@@ -17,8 +19,8 @@ export type Taken = {
 
 /** What is put into the page: it starts a clock at an event and stops it in the frame that shows the outcome. */
 type Clock = {
-  arm(event: string, outcome: string): void;
-  stopped(): Promise<{ wallMs: number; touched: number }>;
+  arm(event: string, outcome: string, news: string | null): void;
+  stopped(): Promise<{ wallMs: number; allShownMs: number; touched: number }>;
 };
 declare global {
   interface Window {
@@ -28,8 +30,9 @@ declare global {
 }
 
 /**
- * Plain JavaScript of the page. `outcome` is the body of a function that tells whether the page shows what it should;
- * it is asked after every change of the document. The frame is over when a task runs after its animation frame.
+ * Plain JavaScript of the page. `outcome` is the body of a function that tells whether the page shows what it should,
+ * `news` of one that tells whether the page has heard what it waits for; both are asked after every change of the
+ * document. The frame is over when a task runs after its animation frame.
  */
 const clockSource = `
 window.longTasks = [];
@@ -48,24 +51,37 @@ function countTouched(records) {
   return touched.size;
 }
 window.benchClock = {
-  arm(event, outcome) {
-    const isThere = new Function(outcome);
+  arm(event, outcome, news) {
+    const isThere = new Function(outcome), isHeard = news ? new Function(news) : null;
     this.result = new Promise((resolve) => {
-      let started = 0, found = false;
+      let started = 0, found = false, heardMs = 0, paintedMs = 0, framesDue = 0;
       const changes = [];
-      const observer = new MutationObserver((records) => {
-        changes.push(records);
-        if (found || !isThere()) return;
-        found = true;
+      const now = () => performance.now() - started;
+      const afterFrame = (then) => {
+        framesDue += 1;
         requestAnimationFrame(() => {
           const { port1, port2 } = new MessageChannel();
           port1.onmessage = () => {
-            const wallMs = performance.now() - started;
+            framesDue -= 1;
+            then();
+            if (!paintedMs || !heardMs || framesDue > 0) return;
             observer.disconnect();
-            resolve({ wallMs, touched: countTouched(changes.flat()) });
+            resolve({ wallMs: Math.max(paintedMs, heardMs), allShownMs: now(), touched: countTouched(changes.flat()) });
           };
           port2.postMessage(null);
         });
+      };
+      const observer = new MutationObserver((records) => {
+        changes.push(records);
+        if (!found && isThere()) {
+          found = true;
+          if (!isHeard) heardMs = now();
+          afterFrame(() => { paintedMs = now(); });
+        }
+        if (!heardMs && isHeard?.()) {
+          heardMs = now();
+          afterFrame(() => {});
+        }
       });
       window.addEventListener(event, (it) => {
         started = it.timeStamp;
@@ -94,22 +110,29 @@ export class PageTimer {
     return new PageTimer(page, session);
   }
 
-  /** From `event` in the page, which `act` brings about, until `outcome` holds and is painted. */
-  async take(event: string, outcome: string, act: () => Promise<void>): Promise<Taken> {
-    await this.#page.evaluate(([name, holds]) => window.benchClock.arm(name, holds), [
+  /** From `event` in the page, which `act` brings about, until `outcome` holds and is painted and `news` is heard. */
+  async take(
+    event: string,
+    outcome: string,
+    act: () => Promise<void>,
+    news: string | null = null,
+  ): Promise<Taken> {
+    await this.#page.evaluate(([name, holds, heard]) => window.benchClock.arm(name, holds, heard), [
       event,
       outcome,
+      news,
     ] as const);
     const before = await this.#metrics();
     // Asked before the key: to take a question in is work for the page's main thread, and it would fall into what is
     // timed. For the same reason the page counts what was touched only once the clock has stopped.
     const stopped = this.#page.evaluate(() => window.benchClock.stopped());
     await act();
-    const { wallMs, touched } = await stopped;
+    const { wallMs, allShownMs, touched } = await stopped;
     const after = await this.#metrics();
     const spent = (name: string) => ((after.get(name) ?? 0) - (before.get(name) ?? 0)) * 1000;
     return {
       wallMs,
+      allShownMs,
       touched,
       threadMs: spent('TaskDuration'),
       scriptMs: spent('ScriptDuration'),
