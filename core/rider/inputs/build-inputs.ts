@@ -5,6 +5,7 @@ import { type FoundInput, note, placeOf } from '../page/draft.ts';
 import { shorten, type Work, type WorkInput } from '../page/work.ts';
 import { weights } from '../questions.ts';
 import type { Part } from '../words/parts.ts';
+import { askDoubtful } from './doubtful-lines.ts';
 import { hasKit, nameOf } from './name-in-row.ts';
 import { toldDoubt } from './told-lines.ts';
 
@@ -20,6 +21,7 @@ const notASource = 'not a source';
 /** Turns what was found into inputs: one for every line a row asks for. */
 export function buildInputs(work: Work): void {
   confirmTold(work);
+  askDoubtful(work);
   const written = writtenNumbers(work.found.inputs);
   let list = -1;
   let place = 0;

@@ -38,9 +38,10 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   const bullet = behindBullet(line.text);
   const text = bullet ?? line.text;
   const mayHoldSeveral = bullet !== null || /^[^:]{2,40}:\s/.test(text);
-  if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text)) return true;
-  if (takeInlineList(walk, line)) return true;
   const split = splitNameAndDetails(text, walk);
+  const isLong = bullet !== null && !isShortName(split.name);
+  if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text, isLong)) return true;
+  if (takeInlineList(walk, line)) return true;
   const name = readSourceName(split.name, tongue);
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
   if (section !== 'inputs' && walk.blocks[0]?.kind !== 'inputs') return false;

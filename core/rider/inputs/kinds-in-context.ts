@@ -1,11 +1,11 @@
-import type { SourceKind } from '../../show/source-kinds.ts';
-import { groupOfStem } from '../language/source-name.ts';
+import { factsOfKind, type SourceKind } from '../../show/source-kinds.ts';
 import { fold } from '../language/text.ts';
 import { sureEnough } from '../page/line-accounts.ts';
-import { shorten, type Work, type WorkInput } from '../page/work.ts';
+import type { Work, WorkInput } from '../page/work.ts';
 import { stemsOfPerformer } from '../performers/performers.ts';
-import { weights } from '../questions.ts';
 import { phantomIn } from './details.ts';
+import { lower, ofKind } from './settle-kind.ts';
+import { settleVocals } from './voices.ts';
 
 /** Settles kinds that only the other lines of the rider tell. */
 export function settleKindsInContext(work: Work): void {
@@ -17,12 +17,16 @@ export function settleKindsInContext(work: Work): void {
   settleTomSizes(work);
   settleToms(work);
   settleDoubleBass(work);
+  settleViolas(work);
   settleBass(work);
   settleRappers(work);
+  settleSpeech(work);
   settleVocals(work);
   settleGuitars(work);
   settleConductors(work);
   settleTalk(work);
+  settleWet(work);
+  settlePads(work);
 }
 
 /** A conductor who is said to speak does so to the audience. */
@@ -34,11 +38,28 @@ function settleConductors(work: Work): void {
 const speaks =
   /\b(?:speaks?|speech|spricht|sprache|ansage\p{L}*|parle|parole|habla|parla|praat|spraak|spreekt|fala)\b/iu;
 
+/** A voice that recites, or that only speaks, does not sing. */
+function settleSpeech(work: Work): void {
+  for (const input of [...ofKind(work, 'vocal'), ...ofKind(work, 'other')]) {
+    const said = fold([input.read.name, ...input.found.details.notes].join(' '));
+    const isTold = input.read.kind === 'vocal' ? recites.test(said) : toAudience.test(said);
+    if (isTold || (toAudience.test(said) && !sings.test(said))) lower(input, 'presenter', 0.8);
+  }
+}
+
+const recites =
+  /\b(?:recita\p{L}*|recites?|rezitiert|rezitation|(?:only|just) (?:speaks|talks)|(?:speaks|talks|spoken) only|spricht nur|nur (?:sprech|text|sprache)\p{L}*|parle (?:seulement|uniquement)|ne chante pas|(?:solo|solamente|no canta) habla|solo habla|(?:solo parla|parla solo|soltanto parla)(?:ta|to)?|non canta|(?:spreekt|praat) alleen|alleen (?:spreken|praten|spreekt)|so fala|apenas fala|nao canta|doesn'?t sing|does not sing|singt nicht|zingt niet|no canta)(?!\p{L})/u;
+const toAudience =
+  /\b(?:(?:speaks?|talks?|talking|chats) (?:to|with) (?:the )?(?:audience|crowd|people)|(?:spricht|redet) (?:zum|mit dem) publikum|parle (?:au|avec le) public|habla (?:al|con el) publico|parla (?:al|col|con il) pubblico|(?:praat|spreekt) (?:tegen|met|tot) (?:het )?publiek|fala (?:ao|com o|para o) publico)/;
+const sings = /\b(?:sings?|singt|chante|canta|zingt)\b/;
+
 /** A voice that only the musicians hear talks to them. */
 function settleTalk(work: Work): void {
   for (const { read, found } of work.inputs) {
     const said = `${read.name} ${found.details.notes.join(' ')}`;
-    if (!['presenter', 'vocal', 'other'].includes(read.kind) || !toMusicians.test(fold(said))) continue;
+    const isSpoken = read.kind === 'presenter' && read.audience === 'monitors only';
+    const isToldTo = ['presenter', 'vocal', 'other'].includes(read.kind) && toMusicians.test(fold(said));
+    if (!isSpoken && !isToldTo) continue;
     read.kind = 'talkback';
     read.kindConfidence = 0.85;
   }
@@ -72,6 +93,37 @@ function settleChoir(work: Work): void {
   });
 }
 
+const isPlugged = ({ read }: WorkInput) => read.pickUp === 'di' || read.pickUp === 'line';
+
+/** A voice that comes out of pedals, beside the singer's own microphone, is what the effects make of it. */
+function settleWet(work: Work): void {
+  for (const input of work.inputs) {
+    const { read, name } = input;
+    if (factsOfKind(read.kind).group !== 'vocals' || !name.besides.includes('effect return')) continue;
+    const isSecond = work.inputs.some(
+      (it) => it !== input && it.read.performer !== null && it.read.performer === read.performer,
+    );
+    if (read.pickUp === 'di' || (isSecond && read.pickUp !== 'mic')) lower(input, 'effect return', 0.75);
+  }
+}
+
+/** Pads beside a DJ, where nobody plays a kit, set off samples (common practice). */
+function settlePads(work: Work): void {
+  const isKit = work.inputs.some(({ read }) => ['kick', 'kick in', 'snare', 'snare top'].includes(read.kind));
+  if (isKit || ofKind(work, 'dj').length === 0) return;
+  for (const input of ofKind(work, 'electronic drums'))
+    if (/^pads?\b/i.test(input.read.name)) lower(input, 'sampler', 0.75);
+}
+
+/** "Viola" is a guitar in Portuguese, unless others with bows sit beside it (common practice). */
+function settleViolas(work: Work): void {
+  if (!work.tongue.spoken.has('pt')) return;
+  const isBowed = work.inputs.some(({ read }) => ['violin', 'cello', 'strings'].includes(read.kind));
+  for (const input of ofKind(work, 'viola'))
+    if (/^violas?\b/i.test(input.read.name) && (!isBowed || input.name.parts.has('acoustic')))
+      lower(input, 'acoustic guitar', 0.8);
+}
+
 /** A guitar that does not say which, of a player whom the line-up gives an acoustic one. */
 function settleGuitars(work: Work): void {
   for (const input of work.inputs) {
@@ -88,16 +140,11 @@ function settleGuitars(work: Work): void {
     }
     const performer = work.performers.find((it) => it.name === input.read.performer);
     const stems = performer ? stemsOfPerformer(work, performer) : [];
-    if (stems.includes('acoustic guitar') && !stems.includes('electric guitar'))
-      lower(input, 'acoustic guitar', 0.75);
+    const others = work.inputs.filter((it) => performer && it.read.performer === performer.name);
+    const has = (kind: 'acoustic guitar' | 'electric guitar') =>
+      stems.includes(kind) || (isPlugged(input) && others.some((it) => it.name.stem === kind));
+    if (has('acoustic guitar') && !has('electric guitar')) lower(input, 'acoustic guitar', 0.75);
   }
-}
-
-const ofKind = (work: Work, kind: SourceKind) => work.inputs.filter((input) => input.read.kind === kind);
-
-function lower(input: WorkInput, kind: SourceKind, certainty: number): void {
-  input.read.kind = kind;
-  input.read.kindConfidence = Math.min(input.read.kindConfidence, certainty);
 }
 
 /** A kick beside a kick in is the one outside; a snare beside a snare bottom is the one on top (common practice). */
@@ -216,124 +263,4 @@ function settleBass(work: Work): void {
   if (plain.length !== 1 || !first) return;
   if (ofKind(work, 'bass di').length > 0) lower(first, 'bass amp', 0.8);
   else if (ofKind(work, 'bass amp').length > 0) lower(first, 'bass di', 0.8);
-}
-
-/** A voice that does not say which: the lead where there is none yet, else a backing vocal. */
-function settleVocals(work: Work): void {
-  // A microphone for the hand that nobody is said to sing into may be anybody's.
-  for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
-  const open = openVoices(work);
-  if (open.length === 0) return;
-  const leadsFor = (input: WorkInput) =>
-    input.read.kind === 'lead vocal' &&
-    (input.name.stem !== 'soloist' || input.read.kindConfidence >= sureEnough);
-  const hasLead = work.inputs.some(leadsFor);
-  const byRole = open.filter((input) => roleOf(work, input) !== null);
-  for (const input of byRole) lower(input, roleOf(work, input) ?? 'vocal', 0.85);
-  const left = open.filter((input) => input.read.kind === 'vocal');
-  const leads = work.inputs.filter(leadsFor);
-  if (hasLead || leads.length > 0) {
-    for (const input of left) lower(input, 'backing vocal', 0.8);
-    return;
-  }
-  if (left.length === 1) {
-    const only = left[0];
-    if (only) lower(only, 'lead vocal', byRole.length > 0 ? 0.8 : 0.9);
-    return;
-  }
-  chooseLead(work, left);
-}
-
-/** What the line-up says of the singer: a lead, or one of the backing voices; null where it says nothing. */
-function roleOf(work: Work, input: WorkInput): SourceKind | null {
-  const performer = work.performers.find((it) => it.name === input.read.performer);
-  if (!performer) return null;
-  if (
-    /\b(?:lead|main|haupt|principal|leader|hoofd)/i.test(performer.role) &&
-    !/lead[\s-]*(?:guit|git|gtr)/i.test(performer.role)
-  )
-    return 'lead vocal';
-  if (/\b(?:back|bv|bgv|bg|chor|choeur|ch[oœ]|coro|harmon|koor|achtergrond)/i.test(performer.role))
-    return 'backing vocal';
-  const others = work.performers.filter(
-    (it) => it !== performer && /\b(?:lead|main|haupt)\w*\s*(?:vo|gesang|ges\b)/i.test(it.role),
-  );
-  if (
-    /\b(?:vo[xc]|vocals?|gesang|chant|voix|voz|voce|zang|sing\w*)\b/i.test(performer.role) &&
-    others.length === 0
-  )
-    return null;
-  return null;
-}
-
-const isWorn = (input: WorkInput) =>
-  /head ?-?set|lava?l|kopfb[uü]gel|serre-t[eê]te|diadema|archetto/i.test(
-    `${input.read.name} ${input.read.pickUpModel}`,
-  );
-
-/** A part in a play that is named with a microphone to wear and no word of singing: no backing vocal. */
-const isPart = (input: WorkInput) =>
-  isWorn(input) &&
-  input.name.besides.length === 0 &&
-  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
-
-/** The voices that may be the lead: no cast, none that is said to stand behind, no microphone for anybody. */
-function openVoices(work: Work): WorkInput[] {
-  const cast = ofKind(work, 'vocal').filter(isPart);
-  const parts = cast.length >= leastCast ? cast : [];
-  for (const input of parts) lower(input, 'vocal', 0.75);
-  for (const input of ofKind(work, 'vocal')) if (isBehind(input)) lower(input, 'backing vocal', 0.8);
-  return ofKind(work, 'vocal').filter((input) => !isForAnyone(input) && !parts.includes(input));
-}
-
-/** What is said of a voice that is not the lead. */
-const isBehind = ({ read, found }: WorkInput) =>
-  /\b(?:growls?|shouts|screams|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|vocoder|trio|harmon\p{L}*)(?!\p{L})/iu.test(
-    `${read.name} ${found.details.notes.join(' ')}`,
-  );
-
-const isForAnyone = (input: WorkInput) =>
-  input.read.performer === null &&
-  /\bhand|bast[aã]o|micro (?:à )?main|de mano|a mano/i.test(input.read.name) &&
-  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
-
-/** A cast or a choir of so many has no one lead. */
-const mostSingers = 6;
-/** So many who all wear their microphones play parts. */
-const leastCast = 2;
-
-function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
-  const isCast = vocals.every((input) => input.name.stem === null || isWorn(input));
-  if (isCast && vocals.length >= (vocals.every(isWorn) ? leastCast : mostSingers)) return;
-  const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
-  const numbered = vocals.find((input) => input.name.ordinal === 1);
-  const free = vocals.find(
-    (input) =>
-      input.name.besides.every((stem) => stem === 'other' || groupOfStem(stem) === 'vocals') &&
-      !input.name.stageSide &&
-      input.name.sides.size === 0,
-  );
-  const guess = centre ?? numbered ?? free ?? vocals[0];
-  if (!guess) return;
-  const answer = work.asker.ask({
-    matter: 'lead vocal',
-    at: guess.read.lines[0] ?? null,
-    ask: 'Which voice is the lead?',
-    options: [
-      { value: guess.read.key, label: `${guess.read.channel} ${shorten(guess.read.name)}` },
-      ...vocals
-        .filter((input) => input !== guess)
-        .map((input) => ({
-          value: input.read.key,
-          label: `${input.read.channel} ${shorten(input.read.name)}`,
-        })),
-      { value: 'all', label: 'All of them are leads' },
-    ] as [{ value: string; label: string }, { value: string; label: string }],
-    guessConfidence: centre ? 0.8 : 0.6,
-    weight: weights.leadVocal,
-  });
-  for (const input of vocals) {
-    const lead = answer === 'all' || (answer ?? guess.read.key) === input.read.key;
-    lower(input, lead ? 'lead vocal' : 'backing vocal', answer ? 1 : 0.72);
-  }
 }

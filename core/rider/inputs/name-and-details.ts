@@ -4,6 +4,7 @@ import { tidy, tokenize } from '../language/text.ts';
 import { mixWords, nameWords, pickUpWords, positionWords, standWords } from '../language/vocabulary.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { looksLikeName } from '../performers/line-up.ts';
+import type { Stem } from '../words/sources.ts';
 import { isAllIn, isOptional } from './details.ts';
 
 export type NameAndDetails = {
@@ -46,14 +47,14 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     second &&
     firstName.stem !== null &&
     second.stem !== null &&
-    isGroupBeforeColon(text, first, details[0])
+    (isGroupBeforeColon(text, first, details[0]) || isOutOfMachine(firstName.stem, details[0], second))
   ) {
     name = `${first}: ${details.shift() ?? ''}`;
   } else if (
     details[0] &&
     second &&
     second.stem === null &&
-    isOnlySideOrPart(second) &&
+    (isOnlySideOrPart(second) || endsInSide(details[0], second)) &&
     !isAllIn(standWords, details[0], tongue)
   ) {
     const tail = details[0];
@@ -125,6 +126,22 @@ function isOnlySideOrPart(name: SourceName): boolean {
     name.pickUps.size === 0
   );
 }
+
+/** "Drum machine - kick": what comes out of a machine says which of its lines this is. */
+const isOutOfMachine = (machine: Stem, piece: string, { certainty, unknown, pickUps }: SourceName) =>
+  machines.has(machine) &&
+  certainty === 1 &&
+  unknown.length === 0 &&
+  pickUps.size === 0 &&
+  piece.split(' ').length <= 3;
+const machines: ReadonlySet<Stem> = new Set<Stem>(['electronic drums', 'sampler', 'playback', 'dj']);
+
+/** "Drum machine - rest L": the last word of the piece is the side of a pair. */
+const endsInSide = (piece: string, { sides, stageSide }: SourceName) =>
+  !stageSide &&
+  sides.size === 1 &&
+  piece.split(' ').length <= 4 &&
+  /\s(?:l|r|g|d|i|e|li|re|sx|dx|izq|dcha|der|esq|dir)\.?$/i.test(piece);
 
 /** "Gesang links: Ole": a name nobody knows behind a voice is the singer's. */
 function singerPiece(name: string, details: string[], walk: Walk): string {

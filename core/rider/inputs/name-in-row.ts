@@ -28,9 +28,24 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
     if (group.stem !== null)
       return { ...name, stem: group.stem, certainty: 0.85, base: `${group.base} ${name.base}` };
   }
-  if (found.headingStem === null) return byEar(name, work);
+  if (found.headingStem === null) return byMicrophone(name, found, work) ?? byEar(name, work);
   const headed: SourceName = { ...name, stem: found.headingStem, certainty: 0.8 };
   return headed.stem === 'vocal' ? withVoice(headed, found, work) : headed;
+}
+
+/** "Widow | headworn radio", "Kofi | dynamic vocal mic": a name nobody knows is a singer's where the microphone is
+ * one to sing into; null where it is not. */
+function byMicrophone(name: SourceName, found: FoundInput, work: Work): SourceName | null {
+  const { pickUp, pickUpModel, notes } = found.details;
+  if (/[?]/.test(found.name)) return null;
+  const said = [pickUpModel, ...notes].filter((text) => text !== '' && text.length < 60);
+  const isVoice =
+    pickUp === 'wireless' ||
+    said.some((text) => {
+      const { stem, certainty } = readSourceName(text, work.tongue);
+      return stem !== null && certainty === 1 && groupOfStem(stem) === 'vocals';
+    });
+  return isVoice && pickUp !== 'di' ? { ...name, stem: 'vocal', certainty: 0.75 } : null;
 }
 
 /** "Snair top": where no word is known, one that sounds like a source is taken for it, and asked about. */
@@ -157,10 +172,17 @@ function withVoice(name: SourceName, found: FoundInput, work: Work): SourceName 
   return name;
 }
 
+/** How somebody sings says nothing of who leads. */
+const manner = /growl|grunt|scream|shout|schrei|\bcris\b|gritos|\burla\b/i;
+
+/** More words than these beside it make a remark a sentence on something else. */
+const mostBeside = 2;
+
 /** The voice that a remark names, or null where it names none. */
 function voiceIn(remark: string, work: Work): Stem | null {
-  if (remark.length >= 40) return null;
+  if (remark.length >= 40 || manner.test(remark)) return null;
   const said = readSourceName(remark, work.tongue);
+  if (said.unknown.length > mostBeside) return null;
   const voices: Stem[] = ['lead vocal', 'backing vocal', 'spare vocal', 'guest vocal'];
   if (said.stem !== null && voices.includes(said.stem)) return said.stem;
   // "Over het hoofd": a word for the lead among others is no word for the voice.

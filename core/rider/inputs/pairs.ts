@@ -66,6 +66,17 @@ function join(left: WorkInput, right: WorkInput): void {
   right.read.side = 'right';
 }
 
+const hands =
+  /\b(?:main (?:droite|gauche)|m(?:ain)?\. ?[dg]\.?|mano (?:derecha|izquierda|destra|sinistra|dx|sx)|mao (?:direita|esquerda)|(?:rechte|linke) hand|(?:rechter|linker)hand|rechterhand|linkerhand|(?:right|left)[ -]?hand|[lr]h|rh\/lh|lh\/rh)\b/;
+const sideInWords =
+  /\b(?:left|right|links|rechts|gauche|droite|izq\w*|dcha|der(?:echa)?|sinistra|destra|sx|dx|esq\w*|dir(?:eita)?)\b/;
+
+/** The two hands of one player are two sounds, no left and right: an accordion has a microphone for each. */
+function isHand({ read, found }: WorkInput): boolean {
+  const said = fold(`${read.name} ${found.detail}`);
+  return hands.test(said) || (read.kind === 'accordion' && sideInWords.test(said));
+}
+
 const free = (input: WorkInput) => input.read.pairKey === null;
 
 function rowsOf(work: Work): WorkInput[][] {
@@ -91,6 +102,7 @@ function pairWithinRows(work: Work): void {
     )
       continue;
     const { sides, stageSide } = left.name;
+    if (isHand(left)) continue;
     const said = sides.has('both') || sides.has('stereo') || (sides.has('left') && sides.has('right'));
     if (said) {
       if (!neverPairs.has(left.read.kind) || sides.has('stereo')) join(left, right);
@@ -149,7 +161,7 @@ function pairAcrossRows(work: Work): void {
           free(input) && input.read.side === 'right' && input.of === 1 && isOtherSide(work, left, input),
       )
       .sort((a, b) => distance(work, left, a) - distance(work, left, b))[0];
-    if (!right) continue;
+    if (!right || isHand(left) || isHand(right)) continue;
     if (neverPairs.has(left.read.kind) && !(isSubmix(left) && isSubmix(right))) continue;
     const stage = left.name.stageSide || right.name.stageSide;
     if (stage && !oftenPairs.has(left.read.kind)) continue;

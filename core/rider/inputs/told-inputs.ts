@@ -63,10 +63,14 @@ export function sourcesToldIn(text: string, before: readonly Told[], walk: Walk)
     if (facts === 'denied' || inAll.test(withoutLead(piece.text))) return;
     if (facts.name !== '') telling.performer = facts.name;
     if (facts.stem === null) tellMore(telling, piece, facts);
+    else if (orElse.test(piece.text) && telling.told.length > 0) tellMore(telling, piece, facts);
     else tellSource(telling, piece, { ...facts, stem: facts.stem }, read.slice(at));
   });
   return telling.told;
 }
+
+/** "Either a small condenser or in front of a vocal mic": ways to pick up what was just told. */
+const orElse = /^(?:either|or|soit|ou|entweder|oder|o|oppure|of|ofwel|o bien)\s/iu;
 
 /** "So that is two vocal microphones in all": a sum of what was told. */
 const inAll =
@@ -87,6 +91,8 @@ function openList(telling: Telling): void {
   const source = telling.told.at(-1);
   telling.list = source && telling.told.length === 1 ? { source, name: source.name, isUsed: false } : null;
 }
+
+const isVoice = ({ stem }: Told) => groupOfStem(stem) === 'vocals';
 
 /** A piece without a source: a microphone, one more of a list ("Vocals: Ada, Bo"), or a word on the last one. */
 function tellMore(telling: Telling, piece: Piece, facts: Facts): void {
@@ -119,6 +125,11 @@ function tellSource(
   }
   // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
   // "Percussion: one overhead" hangs over it.
+  // "Achille's voice, it is he who sings nearly everything": of the voice just told.
+  if (last && facts.stem === 'vocal' && sings.test(facts.phrase) && isVoice(last) && facts.name === '') {
+    last.details.push(piece.text);
+    return;
+  }
   const hangsOver = facts.stem === 'overhead' && list !== null && groupOfStem(list.source.stem) !== 'drums';
   const isSame =
     hangsOver ||
@@ -234,7 +245,8 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
   const hits = findHits(nameWords, tokenize(text), tongue.spoken, tongue.names);
   const picksUp =
     microphone.test(text) || hits.some((hit) => hit.senses.some((sense) => sense.subject === 'pickUp'));
-  const isAside = !picksUp && (beside.test(text) || stand.test(text));
+  const isStand = stand.test(text) && text.split(' ').length <= longestStand;
+  const isAside = !picksUp && (beside.test(text) || isStand);
   const stem = isAside ? null : stemIn(text, picksUp, walk);
   const phrase = stem === null ? text : phraseOf(text, stem, walk);
   return {
@@ -254,6 +266,8 @@ const notNeeded =
 /** Clips are microphones here, no films. */
 const onlyClips = /^\d?\s?(?:\p{L}+ )?clips?$/iu;
 const microphone = /(?:^|\s|\p{L})(?:mi[ck]s?|mi[ck]ro\p{L}*|clips?|dis|di[ -]?box\p{L}*)(?=$|[^\p{L}])/iu;
+/** "A short stand with a boom"; longer pieces speak of more than the stand. */
+const longestStand = 6;
 const stand = /stativ\p{L}*|statie[fv]\p{L}*|\bstands?\b|\bpieds?\b|\baste\b|\btrip[oó]?des?\b|pedesta/iu;
 const voice = /vo[cz]al|gesang|stimme|chant|voix|\bvo[zc]e?s?\b|\bvoci\b|zang|vocais/iu;
 const sings =

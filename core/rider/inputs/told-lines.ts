@@ -10,13 +10,15 @@ import { readDetails } from './details.ts';
 import { namesDevice, partInLine, pushInput } from './found-input.ts';
 import { sourcesToldIn, type Told } from './told-inputs.ts';
 
-/** "Cello (DI), piano in stereo and second voice": a line of a list that holds several sources. */
-export function takeSeveral(walk: Walk, line: Line, text: string): boolean {
+/** "Cello (DI), piano in stereo and second voice": a line of a list that holds several sources, or one told in a
+ * whole sentence. */
+export function takeSeveral(walk: Walk, line: Line, text: string, isSentence: boolean): boolean {
   if (namesDevice(text, walk)) return false;
   const told = sourcesToldIn(text, [], walk);
   // "Keys (Zia): two DIs" is two lines; "Keys (2 DI)" is read as any line of a list.
   const isTwo = (told[0]?.count ?? 1) > 1 && /:\s/.test(text);
-  if (told.length < 2 && !isTwo) return false;
+  const isOne = isSentence && told.length === 1 && told[0]?.isPickedUp === true;
+  if (told.length < 2 && !isTwo && !isOne) return false;
   pushTold(walk, line, told);
   return true;
 }

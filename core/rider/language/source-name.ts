@@ -142,11 +142,12 @@ function readAnew(text: string, tongue: Tongue): SourceName {
   const own = taughtIn(tongue.spoken, text, (of) => of === 'source')[0]?.kind as SourceKind | undefined;
   const meanings = sortHits(hits, tokens, tongue);
   const strong = meanings.stems.filter((stem) => !stem.weak);
-  const stems = strong.length > 0 ? strong : meanings.stems;
-  // "Brass OH" hangs over the brass.
-  const named = stems.some((it) => overOthers.has(groupOfStem(it.stem)))
-    ? stems.filter((it) => it.stem !== 'overhead')
-    : stems;
+  const stems = withoutRemarks(strong.length > 0 ? strong : meanings.stems);
+  // "Brass OH" hangs over the brass; a pair over the percussion is called overheads.
+  const isPair = meanings.sides.has('left') || meanings.sides.has('right') || meanings.sides.has('both');
+  const isUnder = (stem: Stem) =>
+    overOthers.has(groupOfStem(stem)) && !(isPair && groupOfStem(stem) === 'percussion');
+  const named = stems.some((it) => isUnder(it.stem)) ? stems.filter((it) => it.stem !== 'overhead') : stems;
   const head = named.reduce<StemHit | null>(
     (best, stem) => (best && weight(best.stem) >= weight(stem.stem) ? best : stem),
     null,
@@ -197,6 +198,13 @@ function withoutPeople<H extends Hit<string, string>>(
   return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
 }
 
+/** "Cello (loops)": what is played back from it stands in brackets, the line is the cello's. */
+function withoutRemarks(stems: readonly StemHit[]): StemHit[] {
+  const isRemark = ({ stem, inBrackets }: StemHit) => inBrackets && groupOfStem(stem) === 'playback';
+  const isPlayed = ({ stem, inBrackets }: StemHit) => !inBrackets && groupOfStem(stem) !== 'playback';
+  return stems.some(isPlayed) ? stems.filter((stem) => !isRemark(stem)) : [...stems];
+}
+
 /** Groups that a microphone may hang over. */
 const overOthers: ReadonlySet<SourceGroup> = new Set<SourceGroup>([
   'percussion',
@@ -212,6 +220,26 @@ const meansAny = (hit: Hit<string, string>, stems: ReadonlySet<string>) =>
 
 /** Says that a player sings besides; the line is still the instrument's. */
 const singing = new Set(['sings', 'singing', 'singt', 'chante', 'canta', 'zingt']);
+/** Words for the size of a stand that name a source too. */
+const tallWords = new Set([
+  'grand',
+  'grande',
+  'gran',
+  'base',
+  'bas',
+  'basso',
+  'alto',
+  'alta',
+  'baixo',
+  'bajo',
+]);
+const isStandAt = (tokens: readonly Token[], at: number) =>
+  standNouns.has(tokens[at + 1]?.text ?? '') || standNouns.has(tokens[at - 1]?.text ?? '');
+const standNouns = new Set(
+  'pied, perche, girafe, asta, giraffa, pie, jirafa, soporte, pedestal, tripe, girafa, suporte, statief, tripode, stand, boom'.split(
+    ', ',
+  ),
+);
 /** Where toms stand; other things stand there too. */
 const tomPlaces = new Set(['floor', 'rack']);
 const ofKit: ReadonlySet<string> = new Set([
@@ -233,6 +261,8 @@ function withoutAsides<H extends Hit<string, string>>(hits: readonly H[], tokens
   return hits.filter((hit) => {
     const word = wordOf(hit);
     if (singing.has(word)) return others(hit).length === 0;
+    // "Grand pied" is a tall stand, no piano.
+    if (tallWords.has(word) && isStandAt(tokens, hit.from)) return false;
     // "Clog floor", "Synth stack (summed in rack)", "XLR out of rack".
     if (tomPlaces.has(word)) {
       const before = tokens[hit.from - 1];
@@ -267,7 +297,7 @@ const halves: { stem: Stem; part: Part; other: Part; whole: Stem }[] = [
 const weight = (stem: Stem) => stemWeights[stem] ?? 3;
 
 /** `weak`: the word may as well be a part of another source, as "lead" in "Guitar (lead)". */
-type StemHit = { stem: Stem; certainty: number; weak: boolean };
+type StemHit = { stem: Stem; certainty: number; weak: boolean; inBrackets: boolean };
 
 type Meanings = {
   stems: StemHit[];
@@ -322,19 +352,35 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
     }
     if (stem && !(side && !lone)) {
       const weak = onlyAlone.has(key) || hit.senses.some((sense) => sense.subject === 'part');
-      found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak });
+      const inBrackets = tokens.slice(0, hit.from).some((token) => token.text === '(');
+      found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak, inBrackets });
       // A compound such as "Leadgitarre" brings several stems in one word.
       for (const more of hit.senses) {
         if (more !== stem && more.subject === 'source' && hit.certainty === 0.85)
-          found.stems.push({ stem: more.meaning as Stem, certainty: hit.certainty, weak });
+          found.stems.push({ stem: more.meaning as Stem, certainty: hit.certainty, weak, inBrackets });
       }
     }
   }
+  if (found.stems.length === 0) found.stems.push(...ofMicrophones(hits, tokens, tongue));
   // A word that is only nearly another's spelling says nothing beside one that is written right.
   if (found.stems.some((it) => it.certainty === 1))
     found.stems = found.stems.filter((it) => it.certainty === 1 || it.certainty > misspelt);
   return found;
 }
+
+/** "Kick Mikro": the name of a microphone that says what stands before it. */
+const ofMicrophones = (
+  hits: readonly Hit<string, string>[],
+  tokens: readonly Token[],
+  tongue: Tongue,
+): StemHit[] =>
+  hits
+    .filter((hit) => hit.to - hit.from > 1 && isPickUp(hit, 'mic'))
+    .flatMap((hit) => {
+      const [first] = findHits(nameWords, tokens.slice(hit.from, hit.from + 1), tongue.spoken);
+      const stem = first && sourceSense(first, tongue)?.meaning;
+      return stem ? [{ stem: stem as Stem, certainty: 1, weak: false, inBrackets: false }] : [];
+    });
 
 function coveredTokens(hits: readonly Hit<string, string>[]): Set<number> {
   const covered = new Set<number>();

@@ -9,6 +9,7 @@ import {
   mixLabels,
   sameDeviceWords,
 } from '../words/devices.ts';
+import { doubts } from '../words/doubts.ts';
 import { headerWords } from '../words/headers.ts';
 import { joints, sharing } from '../words/mix-heads.ts';
 import { alternatives, ownership } from '../words/ownership.ts';
@@ -64,6 +65,7 @@ export const wishWords = lexicon({
   part: parts,
 });
 export const turnWords = lexicon({ turn: wishTurns });
+export const doubtWords = lexicon({ doubt: doubts });
 export const amountWords = lexicon({ amount: amounts });
 export const scaleWords = lexicon({ scale: scales });
 export const countWords = lexicon({ count: counts });

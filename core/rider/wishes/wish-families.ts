@@ -93,6 +93,12 @@ function voiceOf(work: Work, mix: WorkMix, pool: readonly WorkInput[] | null): W
 const groupFits = (group: SourceGroup, stem: Stem | undefined) =>
   stem === undefined || groupOfStem(stem) === group;
 
+/** The backing voices; where no voice is called so, those that are not the lead. */
+function backingIn(inputs: readonly WorkInput[]): WorkInput[] {
+  const backing = inputs.filter(({ read }) => read.kind === 'backing vocal' || read.kind === 'choir');
+  return backing.length > 0 ? backing : inputs.filter(({ read }) => read.kind === 'vocal');
+}
+
 function candidatesOf(
   inputs: readonly WorkInput[],
   group: GroupWord | undefined,
@@ -100,7 +106,7 @@ function candidatesOf(
 ): WorkInput[] {
   const ofKinds = (kinds: readonly SourceKind[]) => inputs.filter((input) => kinds.includes(input.read.kind));
   if (group === 'lead vocals') return ofKinds(['lead vocal']);
-  if (group === 'backing vocals') return ofKinds(['backing vocal', 'choir']);
+  if (group === 'backing vocals') return backingIn(inputs);
   if (group === 'rhythm')
     return inputs.filter((input) =>
       ['drums', 'bass', 'percussion'].includes(factsOfKind(input.read.kind).group),
@@ -124,7 +130,15 @@ function candidatesOf(
     if (members.length > 0) return members;
   }
   if (stem === undefined) return [];
-  const exact = ofKinds(families[stem] ?? [kindOfStem(stem)]);
+  const called = stem === 'mc' ? inputs.filter(({ name }) => name.tokens[0]?.text === 'mc') : [];
+  if (called.length > 0) return called;
+  const kinds = families[stem] ?? [kindOfStem(stem)];
+  // "Kick" is the trigger on it too.
+  const exact = inputs.filter(
+    ({ read, name }) =>
+      kinds.includes(read.kind) ||
+      (read.kind === 'electronic drums' && name.besides.some((it) => kinds.includes(kindOfStem(it)))),
+  );
   if (exact.length > 0) return exact;
   const near: Partial<Record<Stem, readonly SourceKind[]>> = {
     ride: ['overhead', 'cymbals'],
@@ -144,6 +158,7 @@ function candidatesOf(
     violin: ['strings'],
     cello: ['strings'],
     congas: ['percussion'],
+    'backing vocal': ['vocal'],
     drums: ['electronic drums'],
     'electronic drums': ['sampler'],
   };

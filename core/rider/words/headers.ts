@@ -69,13 +69,13 @@ export const headerWords: WordTable<ColumnRole> = {
   },
   'pick-up': {
     trade:
-      'mic, mic/di, microphone, mics, mic / di, mic di, mic or di, di, pick up, pickup, mic type, preferred mic, suggested mic, mic choice, mic preference, mic/line, mic/di/line, mike, mic model, input type, microphone/di, mic pref, mic/d.i., transducer, mic & di, capture, mic selection, microphone type, mics/di, preferred, 1st choice, first choice, mic 1st choice, mic or d.i., mic/di preference, requested mic, mic request, mic suggestion, suggested mic/di, mic/di box, type, mics & di, mic / line, mic option 1, mic/ di type, equipment, gear, microphones',
-    de: 'mikrofon, mikro, mikro/di, mikrofon/di, mikrofonierung, abnahme, mikrofon / di, mikrofontyp, mic/di, mikrofonwunsch, wunschmikro, mikrofonvorschlag, mikro / di, typ, mik, mikrophon, mikrofone, abnahme art, wunschmikrofon, mic bevorzugt, mikrowunsch, mikrofon di box, 1 wahl, art, mikro di',
-    fr: 'micro, micro/di, micros, micro / di, captation, type micro, micro souhaité, prise de son, micro ou di, capteur, 1er choix, type, microphone, reprise, micro 1er choix, micro 1, premier choix, micro di, choix 1, mic/di',
-    es: 'micro, micrófono, mic/di, micrófono/di, microfonía, mic, toma, tipo, micro/di, captación, microfonia, micro / di, microfono, micrófonos, micro o di, mic sugerido, modelo',
-    it: 'microfono, mic/di, microfono/di, mic, microfoni, ripresa, tipo, microfono / di, mic / di, microfonazione, mic richiesto, captazione, mic consigliato',
-    nl: 'microfoon, mic/di, microfoon/di, mic, type, microfoon / di, voorkeur mic, microfoonvoorkeur, opname, microfoontype',
-    pt: 'microfone, mic/di, microfone/di, mic, captação, tipo, microfonação, microfone / di, microfones',
+      'mic, mic or line, mic/line/di, mic/di, microphone, mics, mic / di, mic di, mic or di, di, pick up, pickup, mic type, preferred mic, suggested mic, mic choice, mic preference, mic/line, mic/di/line, mike, mic model, input type, microphone/di, mic pref, mic/d.i., transducer, mic & di, capture, mic selection, microphone type, mics/di, preferred, 1st choice, first choice, mic 1st choice, mic or d.i., mic/di preference, requested mic, mic request, mic suggestion, suggested mic/di, mic/di box, type, mics & di, mic / line, mic option 1, mic/ di type, equipment, gear, microphones',
+    de: 'mikrofon, mikro, mikro oder di, mikro oder line, mikro/line, mikro/linie, mikrofon oder di, mikro/di, mikrofon/di, mikrofonierung, abnahme, mikrofon / di, mikrofontyp, mic/di, mikrofonwunsch, wunschmikro, mikrofonvorschlag, mikro / di, typ, mik, mikrophon, mikrofone, abnahme art, wunschmikrofon, mic bevorzugt, mikrowunsch, mikrofon di box, 1 wahl, art, mikro di',
+    fr: 'micro, micro ou ligne, micro/ligne, micro/di, micros, micro / di, captation, type micro, micro souhaité, prise de son, micro ou di, capteur, 1er choix, type, microphone, reprise, micro 1er choix, micro 1, premier choix, micro di, choix 1, mic/di',
+    es: 'micro, micro o línea, micro/línea, mic o línea, mic o di, micrófono o di, cómo se recoge, micrófono, mic/di, micrófono/di, microfonía, mic, toma, tipo, micro/di, captación, microfonia, micro / di, microfono, micrófonos, micro o di, mic sugerido, modelo',
+    it: 'microfono, mic o linea, mic/linea, microfono o linea, microfono o di, mic o di, collegamento, mic/di, microfono/di, mic, microfoni, ripresa, tipo, microfono / di, mic / di, microfonazione, mic richiesto, captazione, mic consigliato',
+    nl: 'microfoon, mic of lijn, mic/lijn, mic of di, microfoon of di, mic/di, microfoon/di, mic, type, microfoon / di, voorkeur mic, microfoonvoorkeur, opname, microfoontype',
+    pt: 'microfone, microfone ou di, mic ou di, mic/di, microfone/di, mic, captação, tipo, microfonação, microfone / di, microfones',
   },
   stand: {
     trade:

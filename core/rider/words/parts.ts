@@ -35,7 +35,7 @@ export const parts: WordTable<Part> = {
     fr: 'extérieur, extérieure, dehors',
     es: 'fuera, exterior, afuera',
     it: 'esterno, esterna, fuori',
-    nl: 'buiten',
+    nl: 'buiten, uit',
     pt: 'fora, externo',
   },
   top: {
@@ -113,13 +113,14 @@ export const parts: WordTable<Part> = {
     pt: 'acústica, acústico',
   },
   electric: {
-    trade: 'electric, elec, el, electr, clean, dirty, distorted',
-    de: 'elektrisch, elektro',
-    fr: 'électrique, élec',
-    es: 'eléctrica, eléctrico, elec',
-    it: 'elettrica, elettrico, elet',
-    nl: 'elektrisch, elektrische',
-    pt: 'elétrica, elétrico, eléctrica',
+    trade:
+      'electric, elec, el, electr, clean, dirty, distorted, semi acoustic, semiacoustic, semi hollow, hollow body, hollowbody, archtop',
+    de: 'elektrisch, elektro, halbakustik, halbakustisch, halbakustische, halbresonanz, semiakustik, vollresonanz',
+    fr: 'électrique, élec, demi caisse, semi acoustique',
+    es: 'eléctrica, eléctrico, elec, semicaja, semi caja, semiacústica, semi acústica, semihueca',
+    it: 'elettrica, elettrico, elet, semiacustica, semi acustica',
+    nl: 'elektrisch, elektrische, semi akoestisch, semi akoestische, semiakoestisch, halfakoestisch',
+    pt: 'elétrica, elétrico, eléctrica, semiacústica, semi acústica',
   },
   amp: {
     trade: 'amp, cab, cabinet, combo, amplifier, speaker, stack, head',

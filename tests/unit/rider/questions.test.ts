@@ -61,7 +61,7 @@ describe('what a rider leaves open', () => {
   test('of several voices the engineer says which is the lead', () => {
     const rows = ['Ch | Source', '1 | Vox 1', '2 | Vox 2'];
     const second = read(rows).inputs[1]?.key ?? '';
-    expect(kinds(read(rows))).toEqual(['lead vocal', 'backing vocal']);
+    expect(kinds(read(rows))).toEqual(['lead vocal', 'vocal']);
     expect(kinds(answered(rows, 'lead vocal', second))).toEqual(['backing vocal', 'lead vocal']);
   });
 
