@@ -126,8 +126,7 @@ function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
   });
   for (const input of vocals) {
     const lead = answer === 'all' || (answer ?? guess.read.key) === input.read.key;
-    // Nobody said that the others stand behind, until the engineer did.
-    const other = answer ? 'backing vocal' : 'vocal';
-    lower(input, lead ? 'lead vocal' : other, answer ? 1 : 0.72);
+    // Nobody said that the others stand behind.
+    lower(input, lead ? 'lead vocal' : 'vocal', answer ? 1 : 0.72);
   }
 }

@@ -62,7 +62,7 @@ describe('what a rider leaves open', () => {
     const rows = ['Ch | Source', '1 | Vox 1', '2 | Vox 2'];
     const second = read(rows).inputs[1]?.key ?? '';
     expect(kinds(read(rows))).toEqual(['lead vocal', 'vocal']);
-    expect(kinds(answered(rows, 'lead vocal', second))).toEqual(['backing vocal', 'lead vocal']);
+    expect(kinds(answered(rows, 'lead vocal', second))).toEqual(['vocal', 'lead vocal']);
   });
 
   test('a wish for what is not in the list is asked about', () => {
