@@ -90,7 +90,7 @@ function singersOfCount(name: string, details: string[], walk: Walk): string {
 
 /** "Horns: trumpet", but not "Percussion: 1 overhead condenser". */
 function isGroupBeforeColon(text: string, first: string, second: string): boolean {
-  if (/^\d+x?\s/.test(second)) return false;
+  if (/^\d+x?\s/.test(second) || /(?:^|\s|\p{L})mi[ck](?:ro|s)?(?!\p{L})/iu.test(second)) return false;
   const start = text.indexOf(first) + first.length;
   return /^\s*:\s*$/.test(text.slice(start, text.indexOf(second, start)));
 }

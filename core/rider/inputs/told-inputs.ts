@@ -284,6 +284,9 @@ function stemIn(text: string, picksUp: boolean, walk: Walk): Stem | null {
   return sings.test(text) ? 'vocal' : null;
 }
 
+const servesAs =
+  /\p{L}+ (?:(?:that|which) (?:serves|is used|works|doubles) as|used as|(?:die|der|das) als|qui (?:sert|fait office|tient lieu) de|que (?:sirve|hace|funciona) (?:de|como)|che fa da|che funge da|(?:die|dat) (?:dient|dienst doet) als|que (?:serve|faz) de)(?: an?| une?| una?| eine?| een)? $/iu;
+
 /** The words of the text that name the source, with the parts and sides right beside them. */
 function phraseOf(text: string, stem: Stem | null, { tongue }: Walk): string {
   const tokens = tokenize(text);
@@ -292,6 +295,9 @@ function phraseOf(text: string, stem: Stem | null, { tongue }: Walk): string {
   const first = hits[at];
   if (!first) return text;
   let { from, to } = first;
+  // "A suitcase that serves as a kick": the thing is what everybody calls it by.
+  const thing = servesAs.exec(text.slice(0, tokens[from]?.start));
+  if (thing) return tidy(text.slice(thing.index, tokens[to - 1]?.end));
   for (let next = at + 1; hits[next]?.from === to; next++) to = hits[next]?.to ?? to;
   for (let next = at - 1; hits[next]?.to === from; next--) from = hits[next]?.from ?? from;
   return tidy(text.slice(tokens[from]?.start, tokens[to - 1]?.end));

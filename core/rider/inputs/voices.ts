@@ -1,5 +1,6 @@
 import type { SourceKind } from '../../show/source-kinds.ts';
 import { groupOfStem } from '../language/source-name.ts';
+import { fold } from '../language/text.ts';
 import { sureEnough } from '../page/line-accounts.ts';
 import { shorten, type Work, type WorkInput } from '../page/work.ts';
 import { weights } from '../questions.ts';
@@ -9,6 +10,8 @@ import { lower, ofKind } from './settle-kind.ts';
 export function settleVocals(work: Work): void {
   // A microphone for the hand that nobody is said to sing into may be anybody's.
   for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
+  const firsts = ofKind(work, 'vocal').filter(isFirst);
+  for (const input of firsts) lower(input, 'lead vocal', 0.85);
   const { open, parts } = openVoices(work);
   if (open.length === 0) return;
   const leadsFor = (input: WorkInput) =>
@@ -19,6 +22,7 @@ export function settleVocals(work: Work): void {
   for (const input of byRole) lower(input, roleOf(work, input) ?? 'vocal', 0.85);
   const left = open.filter((input) => input.read.kind === 'vocal');
   const leads = work.inputs.filter(leadsFor);
+  if (firsts.length > 0) return;
   if (hasLead || leads.length > 0) {
     for (const input of left) lower(input, 'backing vocal', 0.8);
     return;
@@ -76,6 +80,12 @@ function openVoices(work: Work): { open: WorkInput[]; parts: WorkInput[] } {
   const open = ofKind(work, 'vocal').filter((input) => !isForAnyone(input) && !parts.includes(input));
   return { open, parts };
 }
+
+/** Who is said to sing most of it leads. */
+const isFirst = ({ read, found }: WorkInput) =>
+  /\b(?:sings? (?:most|nearly (?:everything|all)|almost (?:everything|all)|the lot)|main singer|(?:fast|beinahe) alles|singt (?:am meisten|das meiste|hauptsachlich)|chante (?:presque tout|la plupart|le plus)|(?:casi|quasi|quase) tud?t?o|casi todo|canta (?:la mayoria|quasi sempre|a maior parte|di piu)|zingt (?:bijna alles|het meeste|meestal))/.test(
+    fold([read.name, ...found.details.notes].join(' ')),
+  );
 
 /** What is said of a voice that is not the lead. Who sings clean besides may well be the lead. */
 const isBehind = ({ read, found }: WorkInput) =>

@@ -361,26 +361,28 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
       }
     }
   }
-  if (found.stems.length === 0) found.stems.push(...ofMicrophones(hits, tokens, tongue));
+  const isOpen = found.stems.every(({ stem }) => stem === 'electronic drums');
+  if (isOpen) found.stems.push(...firstOfPhrases(hits, tokens, tongue));
   // A word that is only nearly another's spelling says nothing beside one that is written right.
   if (found.stems.some((it) => it.certainty === 1))
     found.stems = found.stems.filter((it) => it.certainty === 1 || it.certainty > misspelt);
   return found;
 }
 
-/** "Kick Mikro": the name of a microphone that says what stands before it. */
-const ofMicrophones = (
+/** "Kick Mikro", "kick trigger": a word for a microphone or a trigger that says what it is on. */
+const firstOfPhrases = (
   hits: readonly Hit<string, string>[],
   tokens: readonly Token[],
   tongue: Tongue,
 ): StemHit[] =>
   hits
-    .filter((hit) => hit.to - hit.from > 1 && isPickUp(hit, 'mic'))
+    .filter((hit) => hit.to - hit.from > 1 && (isPickUp(hit, 'mic') || meansAny(hit, electronic)))
     .flatMap((hit) => {
       const [first] = findHits(nameWords, tokens.slice(hit.from, hit.from + 1), tongue.spoken);
       const stem = first && sourceSense(first, tongue)?.meaning;
       return stem ? [{ stem: stem as Stem, certainty: 1, weak: false, inBrackets: false }] : [];
     });
+const electronic: ReadonlySet<string> = new Set(['electronic drums']);
 
 function coveredTokens(hits: readonly Hit<string, string>[]): Set<number> {
   const covered = new Set<number>();
