@@ -56,12 +56,18 @@ function legendOfSentences(text: string, spoken: ReadonlySet<Language>): [string
   });
 }
 
-/** Where one plus sign means lots, two cannot mean less. */
-function withMore(legend: Map<string, Amount>): Legend {
+/**
+ * What the rider does not say: where one plus sign means lots, two cannot mean less; and where no three stand
+ * anywhere, two are the most there is (common practice).
+ */
+function withMore(legend: Map<string, Amount>, hasThree: boolean): Legend {
   const one = legend.get('+');
-  if (one === 'lots' && !legend.has('++')) legend.set('++', one);
+  if (!legend.has('++') && (one === 'lots' || !hasThree)) legend.set('++', 'lots');
+  if (one === undefined && !hasThree) legend.set('+', 'some');
   return legend;
 }
+
+const threeSigns = /(?<!\+)\+{3}(?!\+)/;
 
 /** Rows looked at for a legend. */
 const mostRows = 400;
@@ -69,12 +75,14 @@ const mostRows = 400;
 /** All legends of a rider as one. */
 export function legendOf(grid: Grid, spoken: ReadonlySet<Language>): Legend {
   const told = new Map<string, Amount>();
+  let hasThree = false;
   for (const { rows } of grid.sheets)
     for (const row of rows.slice(0, mostRows)) {
       const text = textOfRow(row);
+      hasThree ||= threeSigns.test(text);
       for (const [sign, amount] of legendOfSentences(text, spoken)) told.set(sign, amount);
       if (text.length > 200) continue;
       for (const [sign, amount] of legendIn(text, spoken) ?? []) told.set(sign, amount);
     }
-  return withMore(told);
+  return withMore(told, hasThree);
 }

@@ -112,6 +112,9 @@ const sourcesOf = ({ senses, tokens }: Pick<Lexicon<string, string>, 'senses' | 
 /** Short words of another language are too easily something else: they count only in that language's riders. */
 const shortWord = 3;
 
+const isInSpoken = (sense: { languages: ReadonlySet<Language> }, spoken: Spoken) =>
+  [...sense.languages].some((it) => it === 'trade' || it === 'en' || spoken.has(it));
+
 function usable(sense: { languages: ReadonlySet<Language> }, key: string, spoken: Spoken): boolean {
   if (key.length > shortWord || sense.languages.has('trade') || sense.languages.has('en')) return true;
   return [...sense.languages].some((language) => spoken.has(language));
@@ -128,9 +131,7 @@ function spokenSenses<S extends string, M extends string>(
 ): Sense<S, M>[] {
   const found = words.senses.get(key)?.filter((sense) => usable(sense, key, spoken)) ?? [];
   if (found.length < 2) return found;
-  const own = found.filter((sense) =>
-    [...sense.languages].some((it) => it === 'trade' || it === 'en' || spoken.has(it)),
-  );
+  const own = found.filter((sense) => isInSpoken(sense, spoken));
   return own.length > 0 ? own : found;
 }
 
@@ -222,7 +223,10 @@ function longestHit<S extends string, M extends string>(
     key += word.text;
     certainty = Math.min(certainty, word.certainty);
     counted += 1;
-    const found = spokenSenses(words, key, spoken);
+    const known = spokenSenses(words, key, spoken);
+    // "Bass on top" holds no French bassoon: words that were written apart are one only in the rider's languages.
+    const found =
+      counted > 1 && words.tokens.has(key) ? known.filter((sense) => isInSpoken(sense, spoken)) : known;
     if (found.length > 0) best = { senses: found, from: at, to: to + 1, certainty };
   }
   return (

@@ -19,6 +19,10 @@ export type WorkMix = {
   cells: { input: WorkInput | null; heading: string; text: string; numbers?: number[] }[];
   /** While its wishes are read: those of the piece before, where it said no amount. */
   lastWishes: ReadWish[];
+  /** Those of all pieces since one said an amount. */
+  unsaidWishes: ReadWish[];
+  /** The words of the source that was wished last, without whose it is: "that of Ana" is another one's. */
+  lastSource: string | null;
   numbered: boolean;
 };
 
@@ -95,6 +99,8 @@ function mixFor(work: Work, mixes: WorkMix[], found: FoundMix): WorkMix {
     exclusionTexts: [],
     cells: [],
     lastWishes: [],
+    unsaidWishes: [],
+    lastSource: null,
     numbered,
   };
   while (mixes.some((other) => other.read.key === mix.read.key)) mix.read.key += "'";

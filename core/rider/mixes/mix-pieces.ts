@@ -68,8 +68,10 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
     open: false,
     words: tokens.filter((token) => token.kind !== 'mark').length,
   };
+  let isOwnSource = false;
   for (const hit of hits) {
     const subjects = hit.senses.map((sense) => sense.subject);
+    isOwnSource ||= /^own ./.test(hit.senses[0]?.meaning ?? '');
     if (subjects.includes('group') || subjects.includes('source')) facts.targets += 1;
     if (subjects.includes('amount') && !subjects.includes('source')) facts.amounts += 1;
     if (subjects[0] === 'self' && hit.senses[0]?.meaning !== 'own') facts.self = true;
@@ -79,8 +81,8 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
   for (const token of text.split(/[\s,]+/)) if (signAmount(token, false)) facts.amounts += 1;
   if (/-?\d+(?:[.,]\d+)?\s*db\b/i.test(text)) facts.amounts += 1;
   facts.device = isDevice(text, walk);
-  // "Eigenes System" is whose the device is, not a wish for oneself.
-  if (facts.device && facts.amounts === 0 && facts.targets === 0) facts.self = false;
+  // "Eigenes System" is whose the device is, not a wish for oneself; "la sua voce" is one.
+  if (facts.device && !isOwnSource && facts.amounts === 0 && facts.targets === 0) facts.self = false;
   return facts;
 }
 
@@ -122,13 +124,16 @@ export function isDevice(text: string, walk: Walk): boolean {
   const words = tokens.filter((token) => token.kind !== 'mark' && !isFiller(token.text));
   const telling = hits.some((hit) => hit.senses.some((sense) => sense.subject !== 'position'));
   const covered = hits.reduce((sum, hit) => sum + hit.to - hit.from, 0);
+  const told = words.filter((word) =>
+    hits.some((hit) => hit.from <= tokens.indexOf(word) && tokens.indexOf(word) < hit.to),
+  );
   // "Band" alone is who listens, not whose the device is.
   const owners = hits.every((hit) => hit.senses[0]?.subject === 'owner');
   if (owners && lookUp(wishWords, plain, walk.tongue.spoken)?.[0]?.subject === 'group') return false;
   const isNamed = hits.some((hit) =>
     hit.senses.some((sense) => sense.subject !== 'position' && sense.subject !== 'owner'),
   );
-  return telling && (isNamed ? covered * 2 >= words.length : covered >= words.length);
+  return telling && (isNamed ? covered * 2 >= words.length : told.length >= words.length);
 }
 
 /** Nothing but words for devices, as "drum fill": no wish for drums. */

@@ -108,7 +108,11 @@ export function performersOf(
 
 function byRole(work: Work, text: string): ReadPerformer | null {
   const stem = stemOfRole(work, text);
-  if (stem === null) return null;
+  return stem === null ? null : playerOf(work, stem);
+}
+
+/** The only one of the line-up who plays such a thing, or null. */
+export function playerOf(work: Work, stem: Stem): ReadPerformer | null {
   const exact = work.performers.filter(
     (performer) => performer.role !== '' && stemsOfPerformer(work, performer).includes(stem),
   );

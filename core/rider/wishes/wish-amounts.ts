@@ -1,13 +1,14 @@
+import { factsOfKind, type SourceKind } from '../../show/source-kinds.ts';
 import type { Amount } from '../../show/words.ts';
 import { type ReadAmount, scaledAmount, signAmount } from '../language/amounts.ts';
 import { findHits } from '../language/lexicon.ts';
 import { groupOfStem, type Tongue } from '../language/source-name.ts';
-import { tokenize } from '../language/text.ts';
+import { type Token, tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import type { Work } from '../page/work.ts';
 import type { Stem } from '../words/sources.ts';
 import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
-import { isCalledWhole } from './wish-names.ts';
+import { isCalledWhole, singular } from './wish-names.ts';
 
 export function amountAlone(work: Work, text: string): Amount | null {
   const tokens = tokenize(text);
@@ -23,36 +24,92 @@ export function amountAlone(work: Work, text: string): Amount | null {
 }
 
 /**
- * A word that is a source too is the amount where the list has no such source ("baixo alto"), and right behind
- * another source it cannot belong to ("piano alto").
+ * A word that is a source too ("bajo", "piano", "alto") is the amount right behind another source ("voz bajo"), behind
+ * itself ("bajo bajo"), and where the list has no such source ("o trompete baixo").
  */
-export function settleAmounts(work: Work, hits: readonly WishHit[]): WishHit[] {
-  return hits.map((hit, at) => {
-    const stem = stemOf(hit);
-    const isHedge = stem !== undefined && hit.senses.some((sense) => sense.subject === 'hedge');
-    // "Met" is short for the metronome, and "with" before anything else.
-    if (isHedge && hits.some((other) => other.from >= hit.to && isTarget(other)))
-      return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'hedge') };
-    const isBoth = stem !== undefined && hit.senses.some((sense) => sense.subject === 'amount');
-    if (!isBoth) return hit;
-    const before = hits[at - 1];
-    const isBehind = before !== undefined && before.to === hit.from && isApart(before, stem);
-    const isListed = work.inputs.some((input) => input.read.kind === stem || input.name.stem === stem);
-    const others = hits.some((other) => other !== hit && isTarget(other));
-    if (!isBehind && (isListed || !others)) return hit;
-    return { ...hit, senses: hit.senses.filter((sense) => sense.subject === 'amount') };
-  });
+export function settleAmounts(work: Work, tokens: readonly Token[], hits: readonly WishHit[]): WishHit[] {
+  const settled: WishHit[] = [];
+  for (const hit of hits) settled.push(settleAmount(work, tokens, hits, settled, hit));
+  return settled;
 }
 
-/** Not "alto" behind "sax", but behind "piano" and behind "the rest". */
-function isApart(before: WishHit, stem: Stem): boolean {
-  const beside = stemOf(before);
-  if (beside !== undefined) return groupOfStem(beside) !== groupOfStem(stem);
-  return before.senses.some((sense) => sense.subject === 'group' && sense.meaning !== groupOfStem(stem));
+function settleAmount(
+  work: Work,
+  tokens: readonly Token[],
+  hits: readonly WishHit[],
+  settled: readonly WishHit[],
+  hit: WishHit,
+): WishHit {
+  const group = groupOf(hit);
+  if (group === null) return hit;
+  const senseOf = (subject: string) => hit.senses.filter((sense) => sense.subject === subject);
+  // "Met" is short for the metronome, and "with" before anything else.
+  const isFollowed = hits.some((other) => other.from >= hit.to && (isTarget(other) || isAmount(other)));
+  if (senseOf('hedge').length > 0 && isFollowed) return { ...hit, senses: senseOf('hedge') };
+  if (senseOf('amount').length === 0) return hit;
+  const before =
+    settled.findLast((other) => !isHedge(other) && !isOwner(other)) ?? settled.findLast(isOwnSource);
+  const isBehind =
+    before !== undefined &&
+    !tokens.slice(before.to, hit.from).some(joins) &&
+    !prepositions.test(tokens[hit.from - 1]?.text ?? '') &&
+    (isApart(before, group) || isSameWord(tokens, before, hit));
+  const isListed = work.inputs.some(({ read, name }) =>
+    senseOf('source').some(
+      ({ meaning }) =>
+        read.kind === meaning ||
+        name.stem === meaning ||
+        (group === 'bass' && groupOfKind(read.kind) === group),
+    ),
+  );
+  const others = hits.some((other) => other !== hit && isTarget(other));
+  if (!isBehind && (isListed || !others)) return hit;
+  return { ...hit, senses: senseOf('amount') };
+}
+
+const groupOfKind = (kind: SourceKind) => factsOfKind(kind).group;
+const isHedge = (hit: WishHit) => subjectsOf(hit).every((subject) => subject === 'hedge');
+/** "Dela", "own": whose something is, not what. */
+const isOwner = (hit: WishHit) => subjectsOf(hit)[0] === 'self';
+const isOwnSource = (hit: WishHit) => isOwner(hit) && /^own ./.test(hit.senses[0]?.meaning ?? '');
+
+/** "Voz y bajo", "voz + bajo", "voz de bajo": the word behind stands for itself. */
+const joins = ({ text }: Token) => /^(?:and|und|et|y|e|ed|en|i|[+&/])$/.test(text);
+const prepositions = /^(?:de|del|di|do|da|des|du|of|von|van|al|alla|con|com|mit|met|with|avec)$/;
+
+/** "Bajo bajo", "bajo (bajo)": nobody names one thing twice. */
+function isSameWord(tokens: readonly Token[], before: WishHit, hit: WishHit): boolean {
+  const wordOf = ({ to }: WishHit) => singular(tokens[to - 1]?.text ?? '');
+  return groupOf(before) !== null && wordOf(before) === wordOf(hit);
+}
+
+/** Not "alto" behind "sax", but behind "piano", behind "her voice" and behind "the rest". */
+const isApart = (before: WishHit, group: string) =>
+  isOwnSource(before) || (groupOf(before) !== null && groupOf(before) !== group);
+
+/** The group of sources that a word names, by a source or all of them; null where it names none. */
+function groupOf(hit: WishHit): string | null {
+  const stem = stemOf(hit);
+  if (stem !== undefined) return groupOfStem(stem);
+  return hit.senses.find((sense) => sense.subject === 'group')?.meaning ?? null;
 }
 
 const stemOf = (hit: WishHit) =>
   hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+
+/** "Lots of kick and snare": the amount before an item is meant for those that follow; that of "kick loud and snare" is not. */
+export function amountBefore(
+  items: readonly Item[],
+  amounts: readonly (ReadAmount | null)[],
+  at: number,
+): ReadAmount | null {
+  const from = amounts.findLastIndex((amount, it) => it < at && amount !== null);
+  const item = items[from];
+  const target = item?.hits.find(isTarget);
+  const said = item?.hits.find(isAmount);
+  const isBehind = item && target && (said ? said.from >= target.to : /[\d+!%)-]$/.test(item.text));
+  return isBehind ? null : (amounts[from] ?? null);
+}
 
 /** "kick and snare loud": the amount behind the last item is meant for all. */
 export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAmount | null)[]) => {
@@ -124,9 +181,10 @@ function together(item: Item, amount: Amount, next: WishHit): Amount | null {
 
 /** "Keys 8", "bass +3": a bare number behind a source, where numbers have a scale and no line is called so. */
 function numberBehind(work: Work, item: Item): ReadAmount | null {
-  const number = work.scale === null ? null : trailingNumber(item.text);
-  if (!number || !work.scale) return null;
-  return isCalledWhole(work, item.text) ? null : scaledAmount(number, work.scale);
+  const number = trailingNumber(item.text);
+  if (!number || isCalledWhole(work, item.text)) return null;
+  if (work.scale !== null) return scaledAmount(number, work.scale);
+  return number === '0' ? { amount: 'none', levelDb: null, doubt: '' } : null;
 }
 
 /** The number that a wish ends with, or null. */
@@ -138,6 +196,8 @@ function signIn(text: string, legend: Tongue['legend']): ReadAmount | null {
   if (db?.[1]) return signAmount(`${db[1].replace(/\s/g, '')}dB`, false);
   const share = /(\d{1,3})\s*(?:%|percent|prozent|\/\s*(?:10|5|100)\b)/i.exec(text);
   if (share) return signAmount(share[0], false);
+  // "Bass!!"
+  if (/!{2,}\)?$/.test(text)) return { amount: 'lots', levelDb: null, doubt: '' };
   const plus = /(?:^|\s|\()(\+{1,4})(?:\)|\s|$)|(?<=\p{L})(\+{1,4})(?=\s|$)/u.exec(text);
   const signs = plus?.[1] ?? plus?.[2];
   const told = signs ? legend.get(signs) : undefined;

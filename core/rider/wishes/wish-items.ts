@@ -57,7 +57,10 @@ function cutsAtJoiners(work: Work, tokens: readonly Token[], hits: readonly Wish
     if (!joins(token.text) || isInside(hits, at)) return [];
     const isSign =
       token.text === '+' &&
-      (tokens[at - 1]?.text === '+' || tokens[at + 1]?.text === '+' || at === tokens.length - 1);
+      (isLevel(tokens, at) ||
+        tokens[at - 1]?.text === '+' ||
+        tokens[at + 1]?.text === '+' ||
+        at === tokens.length - 1);
     if (isSign || betweenSides(hits, at)) return [];
     const isFirst =
       !hits.some((hit) => hit.to <= at && (isTarget(hit) || isAmount(hit))) &&
@@ -65,6 +68,10 @@ function cutsAtJoiners(work: Work, tokens: readonly Token[], hits: readonly Wish
     return isFirst ? [] : [{ from: at, to: at + 1 }];
   });
 }
+
+/** "Bass +3" is louder, "toms 1 + 2" are two. */
+const isLevel = (tokens: readonly Token[], at: number) =>
+  tokens[at + 1]?.kind === 'number' && tokens[at - 1]?.kind !== 'number';
 
 const isInside = (hits: readonly WishHit[], at: number) =>
   hits.some((hit) => hit.to - hit.from > 1 && hit.from <= at && at < hit.to);

@@ -13,21 +13,29 @@ const isSide = (token: Token) =>
 
 const wordsIn = (text: string) => tokenize(text).filter((token) => token.kind !== 'mark');
 const keyOf = (tokens: readonly Token[]) => tokens.map((token) => token.text).join('');
+/** "Voz batería" of a line called "Voz batería Marlo". */
+function withoutPerson(input: WorkInput, { tongue }: Work): string {
+  const words = wordsIn(withoutBrackets(input.read.name));
+  const left = words.filter(({ text }) => !tongue.names.has(text) && !tongue.people.has(text));
+  return left.length < words.length && left.length > 1 ? keyOf(left) : '';
+}
+
 const withoutBrackets = (name: string) => name.replace(/\s*\([^)]*\)/g, '');
 
 /** What a line is called, from its whole name to that of a pair, without what is in brackets and without a side. */
-const callings: ((input: WorkInput) => string)[] = [
+const callings: ((input: WorkInput, work: Work) => string)[] = [
   (input) => squash(input.read.name),
   (input) => squash(withoutBrackets(input.read.name)),
   (input) =>
     input.read.pairKey === null
       ? ''
       : keyOf(wordsIn(withoutBrackets(input.read.name)).filter((token) => !isSide(token))),
+  withoutPerson,
 ];
 
 /** True where a line bears exactly that name: "BV 2". */
 export const isCalledWhole = (work: Work, text: string): boolean =>
-  callings.some((called) => work.inputs.some((input) => called(input) === squash(text)));
+  callings.some((called) => work.inputs.some((input) => called(input, work) === squash(text)));
 
 /** A wish that gives a line its very name. */
 export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
@@ -42,7 +50,7 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   if (key.length < 2 || !/\p{L}/u.test(key)) return null;
   const inputs =
     callings
-      .map((called) => work.inputs.filter((input) => called(input) === key))
+      .map((called) => work.inputs.filter((input) => called(input, work) === key))
       .find((named) => named.length > 0) ?? [];
   const lone = inputs[0];
   if (!lone) return null;
@@ -64,13 +72,14 @@ const ofOneVoice: ReadonlySet<string> = new Set(['lead vocals', 'backing vocals'
 /** "Cajón" is the name of one line and a word of the next one's: the other microphone of it is meant too. */
 function alike(work: Work, named: readonly WorkInput[], word: Token): WorkInput[] {
   const kinds = new Set(named.map((input) => input.read.kind));
+  const players = new Set([null, ...named.map((input) => input.read.performer)]);
   return work.inputs.filter(
     (input) =>
       named.includes(input) ||
       (kinds.has(input.read.kind) &&
         factsOfKind(input.read.kind).group !== 'vocals' &&
         input.name.ordinal === null &&
-        input.read.performer === null &&
+        players.has(input.read.performer) &&
         isCalled(input, word)),
   );
 }

@@ -4,7 +4,7 @@ import type { Work } from '../page/work.ts';
 
 /** "Because the amp is loud enough": why something is wished wishes nothing. */
 const reasons =
-  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|omdat|want|zodat|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
+  /(?<![\p{L}])(?:because|cause|cos|since (?:he|she|they|i|we|it)|as (?:he|she|they|i|we) (?:is|are|am|has|have|can|hears?)|so (?:that )?(?:he|she|they|i|we) (?:can|could|hears?)|weil|denn|damit|da (?:er|sie|ich|wir)|parce qu['’]?(?:e|il|elle)?|car il|car elle|pour qu['’]|puisqu['’]?|porque|ya que|pues|perch[eé]|poich[eé]|siccome|se (?:ne|ce|c['’]è|si|lo|avete|potete|volete|possibile)|omdat|want|zodat|pois|j[aá] que|para que)(?![\p{L}])[^,;.\n]*/giu;
 
 /** "They are loud enough", "elle est assez forte": it tells of something that was named, and wishes nothing. */
 export const isRemark = (segment: string) =>
@@ -38,10 +38,23 @@ function withoutShortStops(text: string, { tongue }: Work): string {
   });
 }
 
+/** "Rubens Stimme", "Odile's keys", "Joss' vocal": whose it is, in the name's own spelling. */
+const withPlainNames = (text: string, { tongue }: Work): string =>
+  text.replace(/(?<!\p{L})(\p{Lu}\p{L}+?)(?:['’]s|s['’]?|['’])(?!\p{L})/gu, (whole, name: string) =>
+    tongue.names.has(fold(name)) && !tongue.names.has(fold(whole)) ? name : whole,
+  );
+
+/** A mark or an "and" that a piece begins with: the Portuguese "e" is also short for the left side. */
+const leading =
+  /^[-–*\s]+(?=\p{L})|^(?:and|und|et|y|e|ed|en|plus(?! d)|sowie|dazu|puis|poi|luego|dan|depois)\s+(?=\p{L})/iu;
+
 /** The pieces of a text of wishes: between commas, full stops, bullets and dashes. */
 export function segmentsOf(work: Work, text: string): string[] {
-  return withoutShortStops(text.replace(/(\d),(\d)/g, '$1.$2').replace(reasons, ''), work)
+  return withoutShortStops(
+    withPlainNames(text.replace(/(\d),(\d)/g, '$1.$2').replace(reasons, ''), work),
+    work,
+  )
     .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
-    .map((segment) => tidy(segment.replace(/^[-–*\s]+(?=\p{L})|[.!\s]+$/gu, '')))
+    .map((segment) => tidy(segment.replace(leading, '').replace(/[.\s]+$|(?<!!)!$/gu, '')))
     .filter((segment) => segment !== '');
 }

@@ -1,14 +1,16 @@
 import { factsOfKind } from '../../show/source-kinds.ts';
 import { findHits } from '../language/lexicon.ts';
 import { channelNumbers } from '../language/numbers.ts';
+import { groupOfStem } from '../language/source-name.ts';
 import { linesIn, taughtIn } from '../language/taught-words.ts';
 import { squash, type Token, tokenize } from '../language/text.ts';
-import { wishWords } from '../language/vocabulary.ts';
+import { playerWords, wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import { shorten, type Work, type WorkInput } from '../page/work.ts';
-import { ownInputs, performerMeant, performerNamed } from '../performers/performers.ts';
+import { ownInputs, performerMeant, performerNamed, playerOf } from '../performers/performers.ts';
 import { weights } from '../questions.ts';
 import type { ReadWish } from '../reading.ts';
+import { type Stem, stemWeights } from '../words/sources.ts';
 import { stemTarget } from './wish-families.ts';
 import { type Item, isRest, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
 import { byExactName, byLooseName } from './wish-names.ts';
@@ -84,26 +86,93 @@ function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] |
   if (taught.length > 0) return keysOf(taught);
   const exact = byExactName(work, item);
   if (exact) return exact;
-  const performer = performerIn(work, mix, item);
   const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
-  const targets = item.hits.filter(
+  const players = playersIn(work, item);
+  const sources = item.hits.filter(
     (hit) =>
+      // "Schlagzeuger" is no misspelt drum kit.
+      !(hit.certainty < 1 && players.some((it) => it.from === hit.from)) &&
       subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source') &&
-      !(self && subjectsOf(hit)[0] === 'self') &&
+      !(self && subjectsOf(hit)[0] === 'self'),
+  );
+  const performer = performerIn(work, mix, item) ?? playerIn(work, players, sources);
+  const targets = sources.filter(
+    (hit) =>
       !(
         performer !== null &&
         hit.to - hit.from === 1 &&
         work.tongue.people.has(item.tokens[hit.from]?.text ?? '')
       ),
   );
-  const target = targets.find((hit) => !isRest(hit) && !isAll(hit)) ?? targets[0];
+  const target = mainTarget(targets.filter((hit) => !isRest(hit) && !isAll(hit))) ?? targets[0];
   const pool = poolOf(work, mix, performer, self?.meaning ?? null, target !== undefined);
   if (self && !target) return ownTarget(work, mix, pool, self.meaning);
-  if (performer && !target) return pool && pool.length > 0 ? keysOf(pool) : null;
+  if (performer && !target) return pool && pool.length > 0 ? keysOf(heardOf(item, pool)) : null;
   if (!target) return byLooseName(work, item);
+  const sung = isVoiceWord(target) && !pool ? voicesBeside(work, targets, target) : [];
+  if (sung.length > 0) return keysOf(sung);
   const named = stemTarget(work, mix, target, item, pool);
   if (named) return named;
   return pool && (self || performer) ? stemTarget(work, mix, target, item, null) : byLooseName(work, item);
+}
+
+const isVoice = (input: WorkInput) =>
+  factsOfKind(input.read.kind).group === 'vocals' || input.read.kind === 'presenter';
+
+/** "Bastante Nela": of who sings the lead and plays too, the voice; of "no Nela" all. */
+function heardOf(item: Item, pool: readonly WorkInput[]): readonly WorkInput[] {
+  const isNone = item.hits.some((hit) => hit.senses.some((sense) => sense.meaning === 'none'));
+  const sung = pool.filter((input) => isVoice(input) && input.read.kind !== 'backing vocal');
+  return isNone || sung.length === 0 ? pool : sung;
+}
+
+/** Of several sources in a row the one that the others only tell of: "keys vocal" is a voice. */
+function mainTarget(targets: readonly WishHit[]): WishHit | undefined {
+  if (!targets.some(isVoiceWord)) return targets[0];
+  const certain = targets.filter((hit) => hit.certainty === 1);
+  return (certain.length > 0 ? certain : targets).reduce<WishHit | undefined>(
+    (best, hit) => (best && weightOf(best) >= weightOf(hit) ? best : hit),
+    undefined,
+  );
+}
+
+function weightOf(hit: WishHit): number {
+  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  return isVoiceWord(hit) ? 5 : ((stem && stemWeights[stem]) ?? 3);
+}
+
+const isVoiceWord = (hit: WishHit) =>
+  hit.senses.some(
+    ({ subject, meaning }) =>
+      (subject === 'group' && (meaning === 'vocals' || meaning === 'one voice')) ||
+      (subject === 'source' && meaning === 'vocal'),
+  );
+
+/** "Drum vocal", "la voz del batería": the voices of those who play what is named beside. */
+function voicesBeside(work: Work, targets: readonly WishHit[], target: WishHit): WorkInput[] {
+  const beside = targets.find((hit) => hit !== target && hit.certainty === 1 && !isVoiceWord(hit));
+  const stem = beside?.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  const group = stem === undefined ? 'vocals' : groupOfStem(stem);
+  if (stem === undefined || group === 'vocals') return [];
+  const player = playerOf(work, stem);
+  return work.inputs.filter(
+    (input) =>
+      isVoice(input) &&
+      (input.name.besides.some((it) => groupOfStem(it) === group) ||
+        (player !== null && input.read.performer === player.name)),
+  );
+}
+
+const playersIn = (work: Work, item: Item) =>
+  findHits(playerWords, item.tokens, work.tongue.spoken, work.tongue.names).filter(
+    (hit) => hit.certainty === 1,
+  );
+
+/** "The drummer's voice": the only one who plays that. */
+function playerIn(work: Work, players: readonly WishHit[], sources: readonly WishHit[]): string | null {
+  const hit = players.find((it) => !sources.some((source) => source.from < it.to && it.from < source.to));
+  const stem = hit?.senses[0]?.meaning as Stem | undefined;
+  return stem === undefined ? null : (playerOf(work, stem)?.name ?? null);
 }
 
 /** The lines that a taught word names. */
@@ -152,8 +221,6 @@ function ownTarget(
   meaning: string,
 ): ReadWish['target'] | null {
   const own = pool ?? [];
-  const isVoice = (input: WorkInput) =>
-    factsOfKind(input.read.kind).group === 'vocals' || input.read.kind === 'presenter';
   const wanted =
     meaning === 'own voice'
       ? own.filter(isVoice)

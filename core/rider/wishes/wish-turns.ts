@@ -55,7 +55,9 @@ export function turnOf(
     if (!targetBehind(to)) continue;
     if (meanings.has('level')) return cut('level');
     if (meanings.has('than') && comparesBefore(hits, from)) return cut('than');
-    if (meanings.has('with') && holdsAll(hits, from)) return cut('but');
+    // "Everything, but with", "no drums but the kick".
+    if (meanings.has('with') && (holdsAll(hits, from) || hits.some((hit) => hit.to <= from && isNone(hit))))
+      return cut('but');
   }
   return null;
 }

@@ -1,19 +1,18 @@
 import type { Amount } from '../../show/words.ts';
 import type { ReadAmount } from '../language/amounts.ts';
-import { findHits } from '../language/lexicon.ts';
 import { type Scale, scaleOfNumbers } from '../language/scale.ts';
 import { type Token, tidy, tokenize } from '../language/text.ts';
-import { wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import { shorten, type Work } from '../page/work.ts';
 import { weights } from '../questions.ts';
 import type { ReadWish } from '../reading.ts';
-import { amountAlone, amountOf, lastIsTrailing, settleAmounts, trailingNumber } from './wish-amounts.ts';
+import { amountAlone, amountBefore, amountOf, lastIsTrailing, trailingNumber } from './wish-amounts.ts';
 import { askAmount, askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
 import { type Item, isTarget, type WishHit } from './wish-item.ts';
 import { itemsOf } from './wish-items.ts';
-import { isCalledWhole, singular, withNamesWhole } from './wish-names.ts';
+import { isCalledWhole, singular } from './wish-names.ts';
+import { hitsIn, withReferences } from './wish-references.ts';
 import { readSameAs } from './wish-same-as.ts';
 import { isRemark, segmentsOf } from './wish-segments.ts';
 import { targetOfItem } from './wish-target.ts';
@@ -33,12 +32,18 @@ export function readWishes(work: Work, mixes: WorkMix[]): void {
 function scaleOfMixes(work: Work, mixes: readonly WorkMix[]): Scale | null {
   const bare = mixes.flatMap((mix) => mix.cells.map(({ text }) => text.trim())).filter(isBareNumber);
   if (bare.length > 0) return scaleOfNumbers(bare);
-  const pieces = mixes.flatMap((mix) => mix.wishTexts.flatMap((text) => segmentsOf(work, text)));
+  const numbers = mixes.flatMap((mix) => numbersOf(work, mix));
+  if (numbers.filter((number) => /^[-+−]/.test(number)).length > 1) return 'db';
+  return numbers.length < fewestNumbers ? null : (scaleOfNumbers(numbers) ?? { most: 10 });
+}
+
+/** The numbers that the wishes of a mix end with, where most of them do. */
+function numbersOf(work: Work, mix: WorkMix): string[] {
+  const pieces = mix.wishTexts.flatMap((text) => segmentsOf(work, text));
   const numbers = pieces
     .filter((piece) => !isCalledWhole(work, piece))
-    .flatMap((it) => trailingNumber(it) ?? []);
-  if (numbers.length < fewestNumbers || numbers.length * 2 < pieces.length) return null;
-  return scaleOfNumbers(numbers) ?? { most: 10 };
+    .flatMap((piece) => trailingNumber(piece) ?? []);
+  return numbers.length * 2 < pieces.length ? [] : numbers;
 }
 
 const isBareNumber = (text: string) => /^[+\-−]?\s?\d{1,3}(?:[.,]\d+)?$/.test(text);
@@ -66,8 +71,11 @@ function readWishText(
     const from = mix.read.wishes.length;
     const chain = readChain(work, mixes, mix, body, fixed ?? label ?? (only ? 'only' : null));
     // What this piece wished without an amount may get one from the next.
-    if (mix.read.wishes.length > from || chain !== null)
-      mix.lastWishes = chain === null && label === null ? mix.read.wishes.slice(from) : [];
+    const isUnsaid = label === null && (chain === null || chain === 'some');
+    if (mix.read.wishes.length > from || chain !== null) {
+      mix.lastWishes = isUnsaid ? mix.read.wishes.slice(from) : [];
+      mix.unsaidWishes = chain === null && isUnsaid ? [...mix.unsaidWishes, ...mix.lastWishes] : [];
+    }
     only = chain === 'only' || (only && chain === null);
   }
 }
@@ -80,9 +88,8 @@ function readChain(
   text: string,
   given: Amount | null,
 ): Amount | null {
-  const { spoken, names } = work.tongue;
   const tokens = tokenize(text);
-  const hits = withNamesWhole(work, tokens, settleAmounts(work, findHits(wishWords, tokens, spoken, names)));
+  const hits = hitsIn(work, tokens);
   const mark = hits.find((hit) => hit.senses[0]?.subject === 'mark');
   if (mark?.senses[0]?.meaning === 'same as' && hits.indexOf(mark) <= 1) {
     const rest = readSameAs(work, mixes, mix, text, tokens, mark);
@@ -111,25 +118,31 @@ function readChain(
     const start = tokens[except.from]?.start ?? 0;
     const end = tokens[except.to - 1]?.end ?? 0;
     const all = except.senses[0]?.meaning === 'all except' ? 'everything' : tidy(text.slice(0, start));
-    if (all !== '') readChain(work, mixes, mix, all, given);
-    for (const part of segmentsOf(work, text.slice(end))) readChain(work, mixes, mix, part, 'none');
+    // "Baixo fora": nothing is left out of it, it is left out.
+    const isOut = tokens[except.to] === undefined && except.senses[0]?.meaning === 'except';
+    const said = all === '' ? null : readChain(work, mixes, mix, all, isOut ? 'none' : given);
+    // "No drums but the kick": what is left out of silence is heard.
+    const left = said === 'none' ? null : 'none';
+    for (const part of segmentsOf(work, text.slice(end))) readChain(work, mixes, mix, part, left);
     return null;
   }
   const turn = turnOf(work, text, tokens, hits);
   if (turn) return readTurn(work, mixes, mix, text, turn, given);
-  if (isForAllBefore(mix, hits)) {
-    const much = amountAlone(work, text.slice(tokens[hits[0]?.to ?? 0]?.start));
-    if (much) {
-      amendLast(mix, { amount: much, levelDb: null, doubt: '' });
-      return much;
-    }
+  const all = allBehind(work, mix, text, tokens, hits);
+  if (all) {
+    const first = all.isOfList ? mix.unsaidWishes[0] : undefined;
+    const from = first ? mix.read.wishes.indexOf(first) : mix.read.wishes.length;
+    if (all.before !== '') readChain(work, mixes, mix, all.before, given);
+    for (const wish of mix.read.wishes.slice(from))
+      Object.assign(wish, { amount: all.amount, levelDb: null });
+    return all.amount;
   }
-  const items = itemsOf(work, text, tokens, hits);
+  const items = withReferences(work, mix, itemsOf(work, text, tokens, hits));
   const amounts = items.map((item) => amountOf(work, item));
   const said = amounts.find((amount) => amount !== null) ?? null;
   let first: Amount | null = null;
   items.forEach((item, at) => {
-    const before = amounts.slice(0, at).findLast((amount) => amount !== null) ?? null;
+    const before = amountBefore(items, amounts, at);
     const own =
       amounts[at] ??
       before ??
@@ -158,7 +171,8 @@ function readChain(
       own !== null || given !== null,
     );
   });
-  return said?.amount === 'only' ? 'only' : said === null ? null : first;
+  // A level in dB is an amount that was said, too.
+  return said?.amount === 'only' ? 'only' : said === null ? null : (first ?? 'lots');
 }
 
 /** "But not too loud" takes nothing out: without "but" it says how loud. Null where something is taken out. */
@@ -222,11 +236,30 @@ function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount, isTo
   askTarget(work, mix, item.text, amount, item.text);
 }
 
-/** "Keys, bass and vocals, all medium": all that were just named. */
-const isForAllBefore = (mix: WorkMix, hits: readonly WishHit[]) =>
-  mix.lastWishes.length > 1 &&
-  hits[0]?.from === 0 &&
-  hits[0].senses.some((sense) => sense.subject === 'group' && sense.meaning === 'everything');
+/**
+ * "Keys, bass and vocals, all medium", "keys, bass and vocals all medium": an amount for all that were just named, and
+ * what is named right before it. Null where no such amount stands at the end.
+ */
+function allBehind(
+  work: Work,
+  mix: WorkMix,
+  text: string,
+  tokens: readonly Token[],
+  hits: readonly WishHit[],
+): { before: string; amount: Amount; isOfList: boolean } | null {
+  const all = hits.find((hit) =>
+    hit.senses.some(({ subject, meaning }) => subject === 'group' && meaning === 'everything'),
+  );
+  const [start, end] = all ? [tokens[all.from]?.start, tokens[all.to]?.start] : [];
+  if (!all || start === undefined || end === undefined) return null;
+  const isNamed = hits.some((hit) => hit.to <= all.from && isTarget(hit));
+  if (!isNamed && (all.from > 0 || mix.unsaidWishes.length < 2)) return null;
+  const before = isNamed ? text.slice(0, start) : '';
+  const amount = amountAlone(work, text.slice(end));
+  return amount && { before, amount, isOfList: !isNamed || hasJoiner.test(before) };
+}
+
+const hasJoiner = /\s(?:and|und|et|y|e|en|&|\+)\s/i;
 
 /** "Bass, but not too much": an amount behind a wish that said none belongs to it. */
 function amendLast(mix: WorkMix, amount: ReadAmount): void {
