@@ -1,98 +1,33 @@
-import { cellAmount } from '../language/amounts.ts';
 import { findHits } from '../language/lexicon.ts';
-import { channelNumbers } from '../language/numbers.ts';
 import { readSourceName } from '../language/source-name.ts';
 import { tidy, tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, type MatrixCell, mostMixes, note } from '../page/draft.ts';
-import type { Cell, Line } from '../page/lines.ts';
+import type { Line } from '../page/lines.ts';
 import type { Walk } from '../page/walk-state.ts';
-import { isDevice, leadingLabel, readMixPieces } from './mix-pieces.ts';
-
-/**
- * A table that is nothing but amounts: sources down the side and listeners along the top, or the other way round.
- * Its head has no words for headings ("", "Ada", "Bo"), so it is told by what its cells hold.
- */
-type SendsTable = {
-  heads: Cell[];
-  rows: SendsRow[];
-  /** Lines that belong to the table, its head among them. */
-  taken: number;
-};
-
-type SendsRow = { line: Line; label: string; numbers: number[]; cells: Cell[]; isDevice: boolean };
-
-const longestLabel = 48;
-const fewestRows = 2;
-const mostRows = 120;
+import { leadingLabel, readMixPieces } from './mix-pieces.ts';
+import { type SendsHead, type SendsRow, type SendsTable, sendsTableAt } from './sends-grid.ts';
 
 /** Takes a table of amounts that opens at the line of the walk; the number of lines taken, 0 where there is none. */
 export function takeSendsTable(walk: Walk, line: Line): number {
   if (walk.section !== 'mixes' && walk.found.inputs.length === 0) return 0;
-  const table = sendsTable(walk, line);
+  const table = sendsTableAt(walk, line);
   if (!table) return 0;
-  const { heads, rows } = table;
-  const amounts = rows.filter((row) => !row.isDevice);
-  const named = (texts: readonly string[]) => texts.filter((text) => namesSource(text, walk)).length;
-  const down = named(amounts.map((row) => row.label)) / amounts.length;
-  const along = named(heads.map((head) => head.text)) / heads.length;
+  const named = (texts: readonly string[]) =>
+    texts.filter((text) => namesSource(text, walk)).length / texts.length;
+  const down = named(table.rows.filter((row) => row.holds === 'amounts').map((row) => row.label));
+  const along = named(table.heads.filter((head) => head.holds === 'amounts').map((head) => head.text));
   if (Math.max(down, along) < 0.5) return 0;
-  note(walk.found, line.at, 'set aside', 'The headings of a table.');
-  if (along > down) for (const row of amounts) pushRow(walk, heads, row);
-  else for (const head of heads) pushColumn(walk, line, head, rows);
-  for (const row of rows) note(walk.found, row.line.at, 'understood', 'How much each listener wants.');
+  const isDown = down >= along;
+  // What stands in a column of words beside sources is told of the sources, not of who listens.
+  if (isDown && table.heads.some((head) => head.holds !== 'amounts')) return 0;
+  for (const at of table.headLines) note(walk.found, at, 'set aside', 'The headings of a table.');
+  if (isDown) pushColumns(walk, line, table);
+  else for (const row of table.rows) pushRow(walk, table.heads, row);
+  for (const row of table.rows) note(walk.found, row.line.at, 'understood', 'How much each listener wants.');
   walk.section = 'mixes';
   walk.blocks = [];
   return table.taken;
-}
-
-function sendsTable(walk: Walk, line: Line): SendsTable | null {
-  if (line.cells.length < 2 || line.loose) return null;
-  const isAmount = (cell: Cell) => cellAmount(cell.text, walk.tongue) !== null;
-  if (line.cells.some((cell) => cell.text.length > longestLabel) || line.cells.filter(isAmount).length > 1)
-    return null;
-  const below = walk.lines.slice(walk.at + 1, walk.at + 1 + mostRows);
-  // The labels stand left of every head, in one column or, with numbers, in two.
-  const first = below.find((it) => it.cells.length >= 2 && it.cells.slice(1).some(isAmount));
-  const place = first ? labelPlace(first, line) : null;
-  if (!first || place === null) return null;
-  const heads = line.cells.filter((cell) => cell.column > place);
-  if (heads.length < 1 || heads.some(isAmount)) return null;
-  const columns = new Set(heads.map((head) => head.column));
-  const rows: SendsRow[] = [];
-  let taken = 1;
-  for (const it of below) {
-    const row = rowOf(it, place, columns, walk);
-    if (!row) break;
-    rows.push(row);
-    taken += 1;
-  }
-  return rows.filter((row) => !row.isDevice).length >= fewestRows ? { heads, rows, taken } : null;
-}
-
-/** The column of the labels: the last one left of all amounts. */
-function labelPlace(row: Line, head: Line): number | null {
-  const [one, two] = row.cells;
-  if (!one || !two) return null;
-  const isNumbered =
-    channelNumbers(one.text).length > 0 && !/^[-+x0]/i.test(two.text) && row.cells.length > 2;
-  const label = isNumbered ? two : one;
-  return head.cells.some((cell) => cell.column > label.column) ? label.column : null;
-}
-
-function rowOf(line: Line, place: number, columns: ReadonlySet<number>, walk: Walk): SendsRow | null {
-  const label = line.cells.find((cell) => cell.column === place);
-  const before = line.cells.filter((cell) => cell.column < place);
-  const cells = line.cells.filter((cell) => cell.column > place);
-  if (!label || label.text.length > longestLabel || cells.length === 0) return null;
-  if (before.some((cell) => channelNumbers(cell.text).length === 0)) return null;
-  if (cells.some((cell) => !columns.has(cell.column))) return null;
-  const amounts = cells.filter((cell) => cellAmount(cell.text, walk.tongue) !== null);
-  const devices = cells.filter((cell) => isDevice(cell.text, walk));
-  const isDeviceRow = devices.length > 0 && devices.length >= amounts.length;
-  if (!isDeviceRow && amounts.length < cells.length) return null;
-  const numbers = before.flatMap((cell) => channelNumbers(cell.text));
-  return { line, label: label.text, numbers, cells, isDevice: isDeviceRow };
 }
 
 /** A source, a group of them, or a player whose sources are meant. */
@@ -103,59 +38,78 @@ function namesSource(text: string, walk: Walk): boolean {
   );
 }
 
-function pushColumn(walk: Walk, line: Line, head: Cell, rows: readonly SendsRow[]): void {
-  const cells = rows.flatMap((row) => {
-    const cell = row.cells.find((it) => it.column === head.column);
-    return cell ? [{ row, cell }] : [];
-  });
-  const devices = cells.filter(({ row }) => row.isDevice).map(({ cell }) => cell.text);
-  const matrix = cells
-    .filter(({ row }) => !row.isDevice)
-    .map(
-      ({ row, cell }): MatrixCell => ({
+function pushColumns(walk: Walk, line: Line, { heads, rows }: SendsTable): void {
+  for (const head of heads) {
+    const cells = rows.flatMap((row) => {
+      const cell = row.cells.find((it) => it.column === head.column);
+      return cell ? [{ row, text: cell.text }] : [];
+    });
+    const told = (holds: SendsRow['holds']) => cells.filter(({ row }) => row.holds === holds);
+    push(walk, line, {
+      part: head.column,
+      text: head.text,
+      devices: told('device').map(({ text }) => text),
+      place: told('place')
+        .map(({ text }) => text)
+        .join(', '),
+      matrix: told('amounts').map(({ row, text }) => ({
         column: row.line.at.row,
         heading: row.label,
-        text: cell.text,
+        text,
         numbers: row.numbers,
-      }),
-    );
-  const extra = cells.map(({ row }) => row.line.at);
-  push(walk, { line, part: head.column, text: head.text, devices, matrix, extra });
+      })),
+      extra: cells.map(({ row }) => row.line.at),
+    });
+  }
 }
 
-function pushRow(walk: Walk, heads: readonly Cell[], row: SendsRow): void {
-  const matrix = row.cells.flatMap((cell): MatrixCell[] => {
+function pushRow(walk: Walk, heads: readonly SendsHead[], row: SendsRow): void {
+  const cells = row.cells.flatMap((cell) => {
     const head = heads.find((it) => it.column === cell.column);
-    return head ? [{ column: cell.column, heading: head.text, text: cell.text, numbers: [] }] : [];
+    return head ? [{ ...cell, head }] : [];
   });
-  const text = row.numbers.length > 0 ? `Mix ${row.numbers[0]}: ${row.label}` : row.label;
-  push(walk, { line: row.line, part: row.line.part, text, devices: [], matrix, extra: [] });
+  const told = (holds: SendsHead['holds']) => cells.filter(({ head }) => head.holds === holds);
+  push(walk, row.line, {
+    part: row.line.part,
+    text: row.numbers.length > 0 ? `Mix ${row.numbers[0]}: ${row.label}` : row.label,
+    devices: told('device').map(({ text }) => text),
+    place: told('place')
+      .map(({ text }) => text)
+      .join(', '),
+    matrix: told('amounts').map(({ column, text, head }) => ({
+      column,
+      heading: head.text,
+      text,
+      numbers: [],
+    })),
+    extra: [],
+  });
 }
 
-function push(
-  walk: Walk,
-  it: {
-    line: Line;
-    part: number;
-    text: string;
-    devices: readonly string[];
-    matrix: MatrixCell[];
-    extra: FoundMix['extra'];
-  },
-): void {
-  if (isFull(walk.found, it.line.at, walk.found.mixes, mostMixes)) return;
-  const label = leadingLabel(it.text, walk);
-  const pieces = readMixPieces(label?.rest ?? it.text, walk);
+type Told = {
+  part: number;
+  /** Who listens, with a number or a device where the heading tells them. */
+  text: string;
+  devices: readonly string[];
+  place: string;
+  matrix: MatrixCell[];
+  extra: NonNullable<FoundMix['extra']>;
+};
+
+function push(walk: Walk, line: Line, { part, text, devices, place, matrix, extra }: Told): void {
+  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
+  const label = leadingLabel(text, walk);
+  const pieces = readMixPieces(label?.rest ?? text, walk);
   walk.found.mixes.push(
-    foundMix(it.line.at, {
-      part: it.part,
+    foundMix(line.at, {
+      part,
       number: label?.numbers[0] ?? null,
-      label: label?.label ?? tidy(it.text),
-      listenerText: pieces.listenerText || (label ? '' : pieces.deviceText === '' ? tidy(it.text) : ''),
-      deviceText: [...it.devices, pieces.deviceText].filter((text) => text !== '').join(', '),
-      place: pieces.place,
-      matrix: it.matrix,
-      extra: it.extra ?? [],
+      label: label?.label ?? tidy(text),
+      listenerText: pieces.listenerText || (label ? '' : pieces.deviceText === '' ? tidy(text) : ''),
+      deviceText: [...devices, pieces.deviceText].filter((it) => it !== '').join(', '),
+      place: place || pieces.place,
+      matrix,
+      extra,
     }),
   );
 }
