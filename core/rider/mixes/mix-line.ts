@@ -77,7 +77,13 @@ export function readMixCell(text: string, walk: Walk): MixLine {
   const draft = { ...line };
   if (takeFragments(text, draft, walk) && draft.wish === '') return draft;
   const [first, ...behind] = fragmentsOf(text);
-  return { ...line, listener: first?.text ?? '', device: behind.map((it) => it.text).join(', ') };
+  const cell = { ...line, listener: first?.text ?? '' };
+  for (const { text: more } of behind) {
+    if (isWhollyTold(more, walk) || isDevice(more, walk)) cell.device = join(cell.device, more);
+    else if (isPlace(more, walk)) cell.place = join(cell.place, more);
+    else cell.role = join(cell.role, more);
+  }
+  return cell;
 }
 
 /** "1.", "(2)", "#3", "a)", "B -" */

@@ -5,16 +5,13 @@ import { findHits } from '../language/lexicon.ts';
 import { channelNumbers, letterNumber, type NumberedText, numberedText } from '../language/numbers.ts';
 import { namesPerson, readSourceName } from '../language/source-name.ts';
 import { tidy, tokenize } from '../language/text.ts';
-import { mixWords, positionWords, wishWords } from '../language/vocabulary.ts';
+import { mixWords, positionWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, mostMixes, note } from '../page/draft.ts';
-import { type Block, cellsByRole } from '../page/headers.ts';
 import { type Line, saysNothing } from '../page/lines.ts';
 import { isAside, type Walk } from '../page/walk-state.ts';
-import type { ColumnRole } from '../words/headers.ts';
 import { takeCountedDevices } from './general-devices.ts';
 import { addLine, takeContinued } from './mix-continued.ts';
 import { withPlainHead } from './mix-heads.ts';
-import { readMixCell } from './mix-line.ts';
 import {
   isConditional,
   isDevice,
@@ -38,106 +35,6 @@ export function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { role
   walk.found.mixes.push(foundMix(line.at, { part: line.part, extra: [...(line.more ?? [])], ...mix }));
   note(walk.found, line.at, 'understood', '');
 }
-
-/** A row of a table of mixes. False where the row is none of its rows. */
-export function takeMixRow(walk: Walk, line: Line, block: Block): boolean {
-  const { byRole, matrix } = cellsByRole(line, block);
-  const get = (role: ColumnRole) => tidy(byRole.get(role) ?? '');
-  if (byRole.size === 0) return false;
-  const mixText = get('mix');
-  const labelled = leadingLabel(mixText, walk);
-  const numbers = labelled?.numbers ?? numbersOf(mixText);
-  const hasMixColumn = [...block.roles.values()].includes('mix');
-  if (line.cells.length === 1 && numbers.length === 0) return false;
-  if (hasMixColumn && numbers.length === 0 && byRole.size === 1) return false;
-  const rest = (['performer', 'device', 'wishes', 'role', 'notes', 'format'] as const).filter(
-    (role) => !saysNothing(byRole.get(role) ?? ''),
-  );
-  if (
-    rest.length === 0 &&
-    matrix.length === 0 &&
-    !(labelled && labelled.rest !== '') &&
-    (numbers.length > 0 || saysNothing(mixText))
-  ) {
-    note(walk.found, line.at, 'set aside', 'A mix left empty.');
-    return true;
-  }
-  if (numbers.length > 0 && byRole.size === 2 && rest.every((role) => isUnused(get(role)))) {
-    note(walk.found, line.at, 'set aside', 'A mix kept in reserve.');
-    return true;
-  }
-  const notes = get('notes');
-  const noteFacts = pieceFacts(notes, walk);
-  const notesAreWishes =
-    notes !== '' &&
-    !byRole.has('wishes') &&
-    (isWish(noteFacts, notes) || (noteFacts.targets > 0 && isAllIn(wishWords, notes, walk.tongue)));
-  const who = get('performer') === '' ? null : readMixPieces(get('performer'), walk);
-  const isNamed = who !== null || get('role') !== '' || (hasMixColumn && numbers.length === 0 && !labelled);
-  const placed = isNamed || get('position') === '' ? null : readMixCell(get('position'), walk);
-  const { lead, wishText } = splitLeadingDevice(get('wishes'), walk);
-  const deviceText = [
-    labelled?.rest,
-    mixText !== '' && isDevice(mixText, walk) ? mixText : '',
-    who && who.listenerText !== '' ? who.deviceText : '',
-    placed?.device,
-    get('device'),
-    lead,
-    get('format'),
-    ownerText(get('own')),
-    get('supplied'),
-    countText(get('count')),
-    !notesAreWishes && (noteFacts.device || mentionsOwn(notes)) ? notes : '',
-  ]
-    .filter((text) => text !== undefined && text !== '')
-    .join(', ');
-  const role = get('role');
-  pushMix(walk, line, {
-    number: numbers[0] ?? null,
-    label: labelled?.label ?? (numbers.length > 0 ? `Mix ${mixText.replace(/[.:)]+$/, '')}` : mixText),
-    listenerText:
-      (who?.listenerText ?? '') ||
-      (placed?.listener ?? '') ||
-      get('performer') ||
-      (hasMixColumn && numbers.length === 0 && role === '' && !isDevice(mixText, walk) ? mixText : role),
-    deviceText: numbers.length === 2 ? `${deviceText}, stereo` : deviceText,
-    place: placed ? placed.place : get('position'),
-    wishTexts: [wishText, notesAreWishes ? notes : ''].filter((text) => text !== '' && !saysNothing(text)),
-    exclusionTexts: [get('exclusions')].filter((text) => text !== '' && !saysNothing(text)),
-    matrix,
-    notes: [notesAreWishes ? '' : notes, get('performer') ? role : '', placed?.role ?? ''].filter(
-      (text) => text !== '',
-    ),
-  });
-  return true;
-}
-
-/** "IEM stereo: click, keys": a device told before the wishes of one cell. */
-function splitLeadingDevice(text: string, walk: Walk): { lead: string; wishText: string } {
-  const [, lead = '', others = ''] = /^([^:,;]{2,40})[:,;]\s*(.+)$/su.exec(text) ?? [];
-  const isLead = lead !== '' && isDevice(lead, walk) && pieceFacts(lead, walk).targets === 0;
-  return isLead ? { lead, wishText: others } : { lead: '', wishText: text };
-}
-
-/** A column "own?" answers yes or no, or says whose it is. */
-function ownerText(text: string): string {
-  if (/^(?:y|yes|x|ja|oui|s[ií]|sim|✓|✔)$/i.test(text)) return 'own';
-  return /^(?:n|no|nein|non|nee|n[aã]o|-)$/i.test(text) ? 'house' : text;
-}
-
-/** Numbers of a mix, or its letter. */
-const numbersOf = (text: string): number[] =>
-  /^[A-H]$/.test(text) ? [letterNumber(text)] : channelNumbers(text);
-
-const isUnused = (text: string) =>
-  /^(?:spare|free|unused|empty|frei|reserve|libre|vide|vac[ií]o|libero|vuoto|riserva|vrij|leeg|livre|vago|reserva)$/i.test(
-    text,
-  );
-
-const mentionsOwn = (text: string) =>
-  /\b(?:own|eigen\w*|propi[oa]s?|propri[oa]?|propres?|pr[oó]pri[oa]s?)\b/i.test(text);
-
-const countText = (text: string) => (/^\d+$/.test(text) ? `${text}x` : text);
 
 /** "Ada | in-ear stereo | click loud, bass" below a list of inputs: the mixes begin without a heading. */
 export function isMixRow(walk: Walk, line: Line): boolean {
