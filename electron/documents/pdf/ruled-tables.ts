@@ -21,7 +21,7 @@ export function findRuledTables({ horizontal, vertical }: PageMarks): RuledTable
   const close = () => {
     const [top, bottom] = [run[0]?.[0]?.at, run.at(-1)?.[0]?.at];
     if (run.length >= 3 && top !== undefined && bottom !== undefined)
-      tables.push({ top, bottom, separators: run, vertical });
+      tables.push(...partedByColumns({ top, bottom, separators: run, vertical }));
     run = [];
   };
   for (const group of groupsOf(horizontal)) {
@@ -32,6 +32,32 @@ export function findRuledTables({ horizontal, vertical }: PageMarks): RuledTable
   close();
   return tables;
 }
+
+/** Two tables of one width, one below the other: nothing is drawn between them, and below it the columns are others. */
+function partedByColumns(table: RuledTable): RuledTable[] {
+  const { separators, vertical } = table;
+  const heights = separators.map((group) => group[0]?.at ?? 0);
+  const bands = heights.slice(1).map((bottom, place) => {
+    const y = ((heights[place] ?? 0) + bottom) / 2;
+    return groupsOf(vertical.filter((rule) => rule.from < y && rule.to > y)).map(
+      (group) => group[0]?.at ?? 0,
+    );
+  });
+  const gap = bands.findIndex((places, at) => {
+    const [above, below] = [bands[at - 1], bands[at + 1]];
+    return places.length === 0 && above?.length && below?.length && !isSameColumns(above, below);
+  });
+  if (gap < 0) return [table];
+  const [upper, lower] = [separators.slice(0, gap + 1), separators.slice(gap + 1)];
+  const [end, start] = [heights[gap] ?? 0, heights[gap + 1] ?? 0];
+  return [
+    { ...table, bottom: end, separators: upper },
+    ...partedByColumns({ ...table, top: start, separators: lower }),
+  ];
+}
+
+const isSameColumns = (a: readonly number[], b: readonly number[]) =>
+  a.length === b.length && a.every((at, place) => Math.abs(at - (b[place] ?? 0)) <= 2);
 
 /** No row of a rider is higher than this, in points: lines further apart belong to different tables. */
 const highestRow = 220;

@@ -96,6 +96,17 @@ describe('a table in a PDF is read by where its text stands', () => {
     ]);
   });
 
+  test('two tables of one width, one below the other, have columns of their own', async () => {
+    const rows = await rowsOf('two-grids-of-one-width.pdf');
+    expect(rows.find((row) => row[0] === '3')).toEqual(['3', 'Overhead L', 'small condenser', 'tall', '48V']);
+    const wants = 'plenty of her own vocal, a little bass, and of the drums nothing but the kick, please';
+    expect(rows.slice(-3)).toEqual([
+      ['1', 'Ada', '2 wedges', wants],
+      ['2', 'Ben (bass)', 'in-ear stereo', 'bass, kick, some of Ada'],
+      ['3', 'Cleo (drums)', 'drum fill', 'bass and kick loud'],
+    ]);
+  });
+
   test('two tables side by side are read one after the other', async () => {
     const rows = (await rowsOf('tables-side-by-side.pdf')).filter(isOf(3));
     expect(rows.map((row) => row[0])).toEqual([
