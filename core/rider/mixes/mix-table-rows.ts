@@ -83,7 +83,7 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
     notes.device,
     numbers.length === 2 ? 'stereo' : '',
     // "Mon 1" tells little of the device, but more than nothing.
-    isDevice(row.label, walk) ? row.label : '',
+    namesKind(row.label, walk) ? row.label : '',
   ];
   const said = (texts: readonly string[]) => texts.filter((text) => text !== '' && !saysNothing(text));
   return {
@@ -99,11 +99,13 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
   };
 }
 
-/** Side fills, and others that nobody in particular hears. */
-const isFill = (text: string, walk: Walk) =>
+const namesKind = (text: string, walk: Walk, kind = /./) =>
   findHits(mixWords, tokenize(text), walk.tongue.spoken).some(
-    ({ senses }) => senses[0]?.subject === 'device' && /fill/.test(senses[0].meaning),
+    ({ senses }) => senses[0]?.subject === 'device' && kind.test(senses[0].meaning),
   );
+
+/** Side fills, and others that nobody in particular hears. */
+const isFill = (text: string, walk: Walk) => namesKind(text, walk, /fill/);
 
 type Who = { listener: string; place: string; devices: string[]; roles: string[] };
 

@@ -21,7 +21,7 @@ export type Block = {
   matrix: { column: number; heading: string }[];
 };
 
-type HeadCell = { column: number; text: string; roles: ColumnRole[]; exact: boolean };
+export type HeadCell = { column: number; text: string; roles: ColumnRole[]; exact: boolean };
 
 /** A header longer than this is a sentence. */
 const longestHeading = 48;
@@ -44,10 +44,14 @@ function rolesOf(text: string, tongue: Tongue): { roles: ColumnRole[]; exact: bo
   return { roles: [...new Set(roles)], exact: false };
 }
 
+/** The cells of a line with what each stands for as a heading. */
+export const headingsOf = (line: Line, tongue: Tongue): HeadCell[] =>
+  line.cells.map((cell) => ({ ...cell, ...rolesOf(cell.text, tongue) }));
+
 /** The cells of a line as headings, or null where the line does not look like the head of a table. */
 export function headCells(line: Line, tongue: Tongue): HeadCell[] | null {
   if (line.cells.length < 2) return null;
-  const cells = line.cells.map((cell) => ({ ...cell, ...rolesOf(cell.text, tongue) }));
+  const cells = headingsOf(line, tongue);
   const withRole = cells.filter((cell) => cell.roles.length > 0);
   if (withRole.length < 2 || withRole.filter((cell) => cell.exact).length < 1) return null;
   const first = cells[0];

@@ -12,7 +12,7 @@ import { channelNumbers, numberedText } from '../language/numbers.ts';
 import type { Tongue } from '../language/source-name.ts';
 import { fold, tokenize } from '../language/text.ts';
 import { mixWords, titleLexicon } from '../language/vocabulary.ts';
-import { settleMixColumns } from '../mixes/mix-columns.ts';
+import { blockByCells, headByCells, settleMixColumns } from '../mixes/mix-columns.ts';
 import { takeMixList } from '../mixes/mix-lists.ts';
 import { leadingLabel } from '../mixes/mix-pieces.ts';
 import { isMixRow, takeLooseMixRow, takeMixText } from '../mixes/mix-rows.ts';
@@ -201,10 +201,13 @@ function takeHead(walk: Walk, line: Line): number {
     );
     taken += 1;
   }
+  const byCells = head ? null : headByCells(walk, line);
+  head ??= byCells;
+  if (!head && walk.section === 'mixes' && walk.blocks.length === 0) walk.blocks = blockByCells(walk, line);
   if (!head) return 0;
   const below = lines.slice(at + taken, at + taken + 80);
   const previous = walk.blocks;
-  walk.blocks = blocksOfHead(head, below, walk.section, tongue);
+  walk.blocks = blocksOfHead(head, below, byCells ? 'mixes' : walk.section, tongue);
   for (const block of walk.blocks) settleMixColumns(block, below, walk);
   const repeated =
     previous.length === walk.blocks.length &&
