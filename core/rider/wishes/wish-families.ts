@@ -1,6 +1,6 @@
 import { factsOfKind, type SourceGroup, type SourceKind } from '../../show/source-kinds.ts';
 import { groupOfStem, kindOfStem } from '../language/source-name.ts';
-import type { Token } from '../language/text.ts';
+import { fold, type Token } from '../language/text.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work, WorkInput } from '../page/work.ts';
 import { ownInputs } from '../performers/performers.ts';
@@ -10,7 +10,15 @@ import type { SideWord } from '../words/sides.ts';
 import type { Stem } from '../words/sources.ts';
 import type { GroupWord } from '../words/wish-targets.ts';
 import { type Item, isAmount, keysOf, type WishHit } from './wish-item.ts';
-import { isBassGuitar, isCalled, isOtherBass, wholeFamilies } from './wish-names.ts';
+import {
+  isBassGuitar,
+  isCalled,
+  isCalledOnly,
+  isOtherBass,
+  isPlural,
+  plainlyCalled,
+  wholeFamilies,
+} from './wish-names.ts';
 
 /** Stems of a wish to the kinds they mean: "kick" is every microphone of it. */
 const families: Partial<Record<Stem, readonly SourceKind[]>> = {
@@ -49,7 +57,7 @@ export function stemTarget(
   const inputs = pool ?? work.inputs;
   const candidates = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, stem);
   const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
-  const refined = refine(work, basses.length > 0 ? basses : candidates, hit, item);
+  const refined = refine(work, mix, basses.length > 0 ? basses : candidates, hit, item);
   if (refined.inputs.length === 0) return null;
   if (
     group &&
@@ -165,14 +173,49 @@ function candidatesOf(
   return ofKinds(near[stem] ?? []);
 }
 
+const stemOfHit = (hit: WishHit) =>
+  hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+
+/** "All keys", "both basses". */
+const isAllOf = (item: Item) =>
+  item.hits.some((hit) =>
+    hit.senses.some(({ subject, meaning }) => subject === 'group' && meaning === 'everything'),
+  ) ||
+  /^(?:all|both|alle|beide[nr]?|tous|toutes|ambos|ambas|tod[oa]s|tutt[ie]|entramb[ie])$/.test(
+    item.tokens[0]?.text ?? '',
+  );
+
+/** "Acoustic", "E-Git", "elettrica" in the name of a guitar. */
+const otherGuitar = /a[ck]{1,2}[oue]{1,2}st|ele[ckt]{1,2}r|\be-?g/;
+
+/** Of a word that may mean one line or all of a group, what it means here. */
+function plainOf(work: Work, mix: WorkMix, hit: WishHit, item: Item, inputs: WorkInput[]): WorkInput[] {
+  const group = hit.senses.find((sense) => sense.subject === 'group')?.meaning as SourceGroup | undefined;
+  if (group === 'keys') return plainlyCalled(work, hit, inputs);
+  if (item.isOfRest || isPlural(item.tokens[hit.to - 1]?.text ?? '')) return inputs;
+  if (group === 'bass') {
+    const isNamed = work.inputs.some((input) => isCalledOnly(input, work, item.tokens[hit.to - 1]));
+    const played = inputs.filter((input) => input.read.kind !== 'synth bass');
+    return isNamed && played.length > 0 ? played : inputs;
+  }
+  if (group !== 'guitars') return inputs;
+  const plain = inputs.filter(({ name }) => !otherGuitar.test(fold(name.text)));
+  if (plain.length > 0 && plain.length < inputs.length) return plain;
+  // A guitarist who says "guitar" means the own one.
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  const mine = inputs.filter((input) => own.includes(input));
+  return mine.length > 0 ? mine : inputs;
+}
+
 function groupOfHit(hit: WishHit): SourceGroup {
-  const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
+  const stem = stemOfHit(hit);
   return stem === undefined ? 'other' : groupOfStem(stem);
 }
 
 /** Narrows candidates by the words beside: a number, a side, a part ("acoustic", "lead"). */
 function refine(
   work: Work,
+  mix: WorkMix,
   candidates: WorkInput[],
   hit: WishHit,
   item: Item,
@@ -194,8 +237,14 @@ function refine(
   const isFamily = isGroup || (wholeFamilies.has(groupOfHit(hit)) && !isOneVoice);
   if (!isFamily) {
     const words = item.tokens.slice(hit.from, hit.to).filter((token) => token.kind === 'word');
-    narrow((input) => words.every((word) => isCalled(input, word)));
+    const isMany = groupOfHit(hit) !== 'vocals' && words.some((word) => isPlural(word.text));
+    const ofKind = isMany ? stemOfHit(hit) : undefined;
+    narrow(
+      (input) =>
+        words.every((word) => isCalled(input, word)) || (ofKind !== undefined && input.name.stem === ofKind),
+    );
   }
+  if (!isAllOf(item)) inputs = plainOf(work, mix, hit, item, inputs);
   for (const word of wordsBeyond(item)) narrow((input) => isCalled(input, word));
   if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
   if (side === 'left' || side === 'right')

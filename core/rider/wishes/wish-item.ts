@@ -6,7 +6,13 @@ import type { ReadWish } from '../reading.ts';
 export type WishHit = Hit<string, string>;
 
 /** One thing that is wished, with the words found in it. */
-export type Item = { tokens: Token[]; hits: WishHit[]; text: string };
+export type Item = {
+  tokens: Token[];
+  hits: WishHit[];
+  text: string;
+  /** Told as the others, all but those named before. */
+  isOfRest?: boolean;
+};
 
 export const subjectsOf = (hit: WishHit) => hit.senses.map((sense) => sense.subject);
 export const isTarget = (hit: WishHit) =>

@@ -1,6 +1,7 @@
 import { factsOfKind, type SourceGroup } from '../../show/source-kinds.ts';
+import { findHits } from '../language/lexicon.ts';
 import { squash, type Token, tokenize } from '../language/text.ts';
-import { wishWords } from '../language/vocabulary.ts';
+import { nameWords, wishWords } from '../language/vocabulary.ts';
 import type { Work, WorkInput } from '../page/work.ts';
 import type { ReadWish } from '../reading.ts';
 import { type Item, isAmount, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
@@ -39,19 +40,17 @@ export const isCalledWhole = (work: Work, text: string): boolean =>
 
 /** A wish that gives a line its very name. */
 export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
-  const words = item.tokens.filter(
+  const told = item.tokens.filter(
     (token, at) =>
       token.kind !== 'mark' &&
+      !isShare(item.tokens, at) &&
       !item.hits.some(
         (hit) => at >= hit.from && at < hit.to && (isAmount(hit) || subjectsOf(hit)[0] === 'hedge'),
       ),
   );
-  const key = keyOf(words);
-  if (key.length < 2 || !/\p{L}/u.test(key)) return null;
-  const inputs =
-    callings
-      .map((called) => work.inputs.filter((input) => called(input, work) === key))
-      .find((named) => named.length > 0) ?? [];
+  const [words, inputs] = [told, told.slice(0, told.at(-1)?.kind === 'number' ? -1 : 0)]
+    .map((it): [Token[], WorkInput[]] => [it, calledBy(work, keyOf(it))])
+    .find(([, named]) => named.length > 0) ?? [[], []];
   const lone = inputs[0];
   if (!lone) return null;
   // "Snare" is the name of one line but means the drum: its other microphones come along.
@@ -64,6 +63,22 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   if (general && wholeFamilies.has(factsOfKind(lone.read.kind).group)) return null;
   const [word, ...more] = words;
   return keysOf(withPartners(work, word && more.length === 0 ? alike(work, inputs, word) : inputs));
+}
+
+/** "80 %", "-6 dB": the number of an amount, and no part of a name. */
+const isShare = (tokens: readonly Token[], at: number) =>
+  /^(?:%|db|percent|prozent)$/.test(tokens[at]?.text ?? '') ||
+  (tokens[at]?.kind === 'number' && /^(?:%|db|percent|prozent)$/.test(tokens[at + 1]?.text ?? '')) ||
+  (tokens[at]?.kind === 'number' && /^[-+]$/.test(tokens[at - 1]?.text ?? ''));
+
+/** The lines of a name, as it stands or without what callings leave out. */
+function calledBy(work: Work, key: string): WorkInput[] {
+  if (key.length < 2 || !/\p{L}/u.test(key)) return [];
+  return (
+    callings
+      .map((called) => work.inputs.filter((input) => called(input, work) === key))
+      .find((named) => named.length > 0) ?? []
+  );
 }
 
 /** "Voz 2" and "coro" are the line of that name, "vocals" are all of them. */
@@ -84,6 +99,47 @@ function alike(work: Work, named: readonly WorkInput[], word: Token): WorkInput[
   );
 }
 
+/**
+ * Of lines that a general word may mean those that bear no other name: "guitar" is "Gtr L" and not "Acoustic", "keys"
+ * are no "Synth". All of them where none is called so.
+ */
+export function plainlyCalled(work: Work, hit: WishHit, lines: readonly WorkInput[]): WorkInput[] {
+  const meanings = new Set(hit.senses.map(({ meaning }) => meaning));
+  const plain = lines.filter((input) => {
+    const { hits, words } = ownWords(input, work);
+    const [word, ...more] = words;
+    return (
+      word !== undefined &&
+      more.length === 0 &&
+      hits.some(({ senses }) => senses.some(({ meaning }) => meanings.has(meaning)))
+    );
+  });
+  return plain.length > 0 ? plain : [...lines];
+}
+
+/** "Bas" of a line called "Bas" or "Bas DI". */
+export function isCalledOnly(input: WorkInput, work: Work, word: Token | undefined): boolean {
+  const [first, ...more] = ownWords(input, work).words;
+  return more.length === 0 && first?.text === word?.text;
+}
+
+/** The words of a line's name that say what it is: without person, side, number and pick-up. */
+function ownWords(input: WorkInput, { tongue }: Work): { hits: WishHit[]; words: Token[] } {
+  const tokens = wordsIn(withoutBrackets(input.read.name));
+  const asides = findHits(nameWords, tokens, tongue.spoken, tongue.names).filter(({ senses }) =>
+    senses.some(({ subject }) => subject === 'side' || subject === 'pickUp'),
+  );
+  const words = tokens.filter(
+    (token, at) =>
+      token.kind === 'word' &&
+      !tongue.names.has(token.text) &&
+      !tongue.people.has(token.text) &&
+      !isSide(token) &&
+      !asides.some((aside) => aside.from <= at && at < aside.to),
+  );
+  return { hits: findHits(wishWords, words, tongue.spoken, tongue.names), words };
+}
+
 /** "Bass guitar" is not the double bass and not the one on the keys. */
 export const isBassGuitar = (item: Item) =>
   item.tokens.some((token) =>
@@ -102,6 +158,26 @@ function withPartners(work: Work, inputs: readonly WorkInput[]): WorkInput[] {
         input.found === work.inputs.find((it) => it.read.key === input.read.pairKey)?.found),
   );
 }
+
+/** Endings of the plural in the seven languages, and what stands for them in the singular. */
+const plurals: readonly [RegExp, string][] = [
+  [/s$/, ''],
+  [/es$/, ''],
+  [/n$/, ''],
+  [/en$/, ''],
+  [/e$/, 'a'],
+  [/i$/, 'o'],
+  [/i$/, 'e'],
+  [/[oõ]es$/, 'ao'],
+  [/([aeou])([bdfgklmnprst])en$/, '$1$1$2'],
+];
+
+/** "Guitars" and "chitarre", and not "guitare": a word that is another's plural by its spelling. */
+export const isPlural = (word: string) =>
+  plurals.some(([ending, one]) => {
+    const stem = word.replace(ending, one);
+    return stem !== word && stem.length > 2 && wishWords.senses.has(stem) && wishWords.tokens.has(stem);
+  });
 
 export const singular = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
 

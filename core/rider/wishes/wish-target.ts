@@ -33,7 +33,7 @@ export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['ta
   );
   const others = item.hits.some((hit) => hit !== rest && isTarget(hit));
   if (!rest || (!others && words.length === 0)) return namedTarget(work, mix, item);
-  const plain = { ...item, hits: item.hits.filter((hit) => hit !== rest), tokens: item.tokens };
+  const plain = { ...item, hits: item.hits.filter((hit) => hit !== rest), isOfRest: true };
   const named = others ? namedTarget(work, mix, plain) : byLooseName(work, withoutHit(item, rest));
   return named ? withoutTold(work, mix, named) : namedTarget(work, mix, item);
 }
