@@ -5,7 +5,7 @@ import { pickUpWords, positionWords, standWords } from '../language/vocabulary.t
 import { type MatrixCell, note } from '../page/draft.ts';
 import { type Block, cellsByRole } from '../page/headers.ts';
 import type { Line } from '../page/lines.ts';
-import { saysNothing } from '../page/lines.ts';
+import { saysEmpty, saysNothing } from '../page/lines.ts';
 import type { Walk } from '../page/walk-state.ts';
 import type { ColumnRole } from '../words/headers.ts';
 import {
@@ -38,7 +38,7 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
   const name = more !== '' && isMoreOfName(beside, walk) ? `${more} ${beside}` : more;
   const filled = byRole.size - (byRole.has('channel') ? 1 : 0) + matrix.length;
 
-  if (name === '' || saysNothing(name))
+  if (name === '' || saysNothing(name) || (saysEmpty(name) && filled === 1))
     return takeNamelessRow(walk, line, block, numbers, filled, byRole, matrix);
   if (line.cells.length === 1 && numbers.length === 0) return false;
   if (numbers.length === 0 && filled === 1) {
@@ -258,7 +258,7 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   );
   const inList = walk.section === 'inputs' || walk.runs.has(walk.at) || leading.length > 0;
   if (named < 0 && !(inList && numbers.length > 0)) return false;
-  if (named < 0 && rest.every(saysNothing)) {
+  if (rest.every(saysEmpty)) {
     note(walk.found, line.at, 'set aside', `Number ${numbers[0] ?? ''} is left empty.`);
     return true;
   }

@@ -6,7 +6,7 @@ import { mixWords, nameWords } from '../language/vocabulary.ts';
 import { leadingLabel, pieceFacts, splitAtVerb } from '../mixes/mix-pieces.ts';
 import { note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
-import { saysNothing } from '../page/lines.ts';
+import { saysEmpty } from '../page/lines.ts';
 import { isAside, type Walk } from '../page/walk-state.ts';
 import type { Stem } from '../words/sources.ts';
 import { isAllIn, readDetails } from './details.ts';
@@ -75,7 +75,7 @@ function takeNumberedText(
   const inList = section === 'inputs' || walk.blocks[0]?.kind === 'inputs';
   if (isAside(section) && !(inRun && marked && name.stem !== null && !isAllIn(mixWords, rest, tongue)))
     return false;
-  if (saysNothing(rest)) {
+  if (saysEmpty(rest)) {
     note(walk.found, line.at, 'set aside', `Number ${numbers[0]} is left empty.`);
     return true;
   }

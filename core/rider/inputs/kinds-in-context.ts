@@ -1,4 +1,4 @@
-import { factsOfKind, type SourceKind } from '../../show/source-kinds.ts';
+import type { SourceKind } from '../../show/source-kinds.ts';
 import { fold } from '../language/text.ts';
 import { sureEnough } from '../page/line-accounts.ts';
 import type { Work, WorkInput } from '../page/work.ts';
@@ -18,6 +18,8 @@ export function settleKindsInContext(work: Work): void {
   settleToms(work);
   settleDoubleBass(work);
   settleViolas(work);
+  settleSaxes(work);
+  settlePianos(work);
   settleBass(work);
   settleRappers(work);
   settleSpeech(work);
@@ -25,7 +27,6 @@ export function settleKindsInContext(work: Work): void {
   settleGuitars(work);
   settleConductors(work);
   settleTalk(work);
-  settleWet(work);
   settlePads(work);
 }
 
@@ -95,24 +96,41 @@ function settleChoir(work: Work): void {
 
 const isPlugged = ({ read }: WorkInput) => read.pickUp === 'di' || read.pickUp === 'line';
 
-/** A voice that comes out of pedals, beside the singer's own microphone, is what the effects make of it. */
-function settleWet(work: Work): void {
-  for (const input of work.inputs) {
-    const { read, name } = input;
-    if (factsOfKind(read.kind).group !== 'vocals' || !name.besides.includes('effect return')) continue;
-    const isSecond = work.inputs.some(
-      (it) => it !== input && it.read.performer !== null && it.read.performer === read.performer,
-    );
-    if (read.pickUp === 'di' || (isSecond && read.pickUp !== 'mic')) lower(input, 'effect return', 0.75);
-  }
-}
-
 /** Pads beside a DJ, where nobody plays a kit, set off samples (common practice). */
 function settlePads(work: Work): void {
   const isKit = work.inputs.some(({ read }) => ['kick', 'kick in', 'snare', 'snare top'].includes(read.kind));
   if (isKit || ofKind(work, 'dj').length === 0) return;
   for (const input of ofKind(work, 'electronic drums'))
     if (/^pads?\b/i.test(input.read.name)) lower(input, 'sampler', 0.75);
+}
+
+const blown: ReadonlySet<SourceKind> = new Set<SourceKind>(['saxophone', 'trumpet', 'trombone', 'brass']);
+const saxVoice =
+  /^(?:alt|tenor|bariton|sopran|alto|altos|ténor|tenori?|baryton|bar[ií]tono?|bari|sopran[oe]|contralto)\s*\d*$/iu;
+
+/** "Alt 1", "Tenor 2" and "Bariton" beside trumpets and trombones are saxophones (common practice). */
+function settleSaxes(work: Work): void {
+  const winds = work.inputs.filter(({ read }) => blown.has(read.kind));
+  if (winds.length < 2) return;
+  const lists = new Set(winds.map(({ found }) => found.list));
+  for (const input of work.inputs) {
+    if (!['other', 'viola', 'choir', 'vocal'].includes(input.read.kind) || !lists.has(input.found.list))
+      continue;
+    if (!saxVoice.test(input.read.name)) continue;
+    input.read.kind = 'saxophone';
+    input.read.kindConfidence = 0.85;
+  }
+}
+
+const electricPiano =
+  /\b(?:e-?[ -]?piano|e-?klavier|(?:electric|stage|digital) piano|stagepiano|digitalpiano|piano (?:electrique|numerique|electrico|digital|elettrico|digitale|eletrico)|(?:elektrische|digitale) piano)\b/;
+
+/** Beside a grand the electric piano is a keyboard, and "piano" is the grand (common practice). */
+function settlePianos(work: Work): void {
+  const pianos = ofKind(work, 'piano');
+  const electric = pianos.filter(({ read }) => electricPiano.test(fold(read.name)));
+  if (electric.length === 0 || electric.length === pianos.length) return;
+  for (const input of electric) lower(input, 'keys', 0.85);
 }
 
 /** "Viola" is a guitar in Portuguese, unless others with bows sit beside it (common practice). */

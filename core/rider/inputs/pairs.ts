@@ -56,6 +56,7 @@ const oftenPairs: ReadonlySet<SourceKind> = new Set<SourceKind>([
 export function findPairs(work: Work): void {
   pairWithinRows(work);
   pairAcrossRows(work);
+  pairByRange(work);
   pairByNumbers(work);
 }
 
@@ -179,6 +180,32 @@ function pairAcrossRows(work: Work): void {
       ) && factsOfKind(left.read.kind).group === 'guitars';
     guessPair(work, left, right, spelled || apart > 6 ? 0.7 : 0.95);
   }
+}
+
+/** Instruments so wide that one microphone hears the low end and one the high end. */
+const wide: ReadonlySet<SourceKind> = new Set<SourceKind>([
+  'piano',
+  'harpsichord',
+  'marimba',
+  'vibraphone',
+  'xylophone',
+  'harp',
+]);
+const range =
+  /\b(?:low|lo|high|hi|bass|treble|tief|hoch|diskant|graves?|aigus?|agudos?|bassi|bass[oa]?|gravi|acuti|laag|hoog)\b/g;
+
+/** "Piano low" and "piano high" are the two sides of a wide instrument (common practice). */
+function pairByRange(work: Work): void {
+  work.inputs.forEach((low, at) => {
+    const high = work.inputs[at + 1];
+    if (!high || !free(low) || !free(high) || low.of !== 1 || high.of !== 1) return;
+    if (low.read.kind !== high.read.kind || !wide.has(low.read.kind)) return;
+    const bare = (input: WorkInput) => fold(input.name.base).replace(range, '').trim();
+    const isTold = (input: WorkInput) => fold(input.name.base).search(range) >= 0;
+    if (!isTold(low) || !isTold(high) || bare(low) !== bare(high)) return;
+    const isTurned = low.name.parts.has('high');
+    guessPair(work, isTurned ? high : low, isTurned ? low : high, 0.85);
+  });
 }
 
 /** "Toms L" and "Toms R", "BVs L (submix)": several microphones mixed to two lines are a pair whatever they hear. */

@@ -10,6 +10,7 @@ import { lower, ofKind } from './settle-kind.ts';
 export function settleVocals(work: Work): void {
   // A microphone for the hand that nobody is said to sing into may be anybody's.
   for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
+  settleWet(work);
   const firsts = ofKind(work, 'vocal').filter(isFirst);
   for (const input of firsts) lower(input, 'lead vocal', 0.85);
   const { open, parts } = openVoices(work);
@@ -77,7 +78,9 @@ function openVoices(work: Work): { open: WorkInput[]; parts: WorkInput[] } {
   for (const input of parts) lower(input, 'vocal', 0.75);
   for (const input of ofKind(work, 'vocal'))
     if (isBehind(input) && !parts.includes(input)) lower(input, 'backing vocal', 0.8);
-  const open = ofKind(work, 'vocal').filter((input) => !isForAnyone(input) && !parts.includes(input));
+  const open = ofKind(work, 'vocal').filter(
+    (input) => !isForAnyone(input) && !isWet(input) && !parts.includes(input),
+  );
   return { open, parts };
 }
 
@@ -87,10 +90,26 @@ const isFirst = ({ read, found }: WorkInput) =>
     fold([read.name, ...found.details.notes].join(' ')),
   );
 
+/** A voice out of an effect: it is not what the singer sings into. */
+const isWet = ({ read, name }: WorkInput) =>
+  name.besides.includes('effect return') ||
+  /\b(?:vocoder|vocodeur|effe[ck]t\p{L}*|effets?|efectos?|effetti|efeitos?|wet)(?!\p{L})/iu.test(read.name);
+
+/** A voice that comes out of pedals, beside the singer's own microphone, is what the effects make of it. */
+function settleWet(work: Work): void {
+  for (const input of ofKind(work, 'vocal').filter(isWet)) {
+    const { read } = input;
+    const isSecond = work.inputs.some(
+      (it) => it !== input && it.read.performer !== null && it.read.performer === read.performer,
+    );
+    if (read.pickUp === 'di' || (isSecond && read.pickUp === null)) lower(input, 'effect return', 0.75);
+  }
+}
+
 /** What is said of a voice that is not the lead. Who sings clean besides may well be the lead. */
 const isBehind = ({ read, found }: WorkInput) =>
   !/\bclean\b/i.test(found.details.notes.join(' ')) &&
-  /\b(?:growls?|grunts?|shouts|screams|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|vocoder|trio|harmon\p{L}*)(?!\p{L})/iu.test(
+  /\b(?:growls?|grunts?|shouts|screams|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|trio|harmon\p{L}*)(?!\p{L})/iu.test(
     `${read.name} ${found.details.notes.join(' ')}`,
   );
 

@@ -4,7 +4,7 @@ import { withoutBullet } from '../language/bullets.ts';
 import { findHits } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
 import { tidy, tokenize } from '../language/text.ts';
-import { mixWords, verbWords } from '../language/vocabulary.ts';
+import { doubtWords, mixWords, verbWords } from '../language/vocabulary.ts';
 import { takeGeneralDevice } from '../mixes/general-devices.ts';
 import { listenerOf, namesListener, plainHead, withPlainHead } from '../mixes/mix-heads.ts';
 import {
@@ -250,6 +250,11 @@ const vague: ReadonlySet<string> = new Set([
 function speaksOfSound(text: string, walk: Walk): boolean {
   const name = readSourceName(text, walk.tongue);
   if (name.stem !== null && !vague.has(name.stem)) return true;
+  // "Perhaps a guest will come": a line may be wanted.
+  const { spoken, names } = walk.tongue;
+  const isOpen = name.parts.has('guest') || name.stem === 'spare line' || name.stem === 'guest vocal';
+  if (isOpen && findHits(doubtWords, tokenize(text), spoken, names).some((hit) => hit.certainty === 1))
+    return true;
   return findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
     (hit) => hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere',
   );

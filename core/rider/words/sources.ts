@@ -81,7 +81,7 @@ export const sources: WordTable<Stem> = {
     es: 'charles, contratiempo, contratiempos, hi hat, hihat, charleston, jijat, charly, contras, charle, charlys',
     it: 'charleston, charlie, charli, hi hat, hihat, hh, piatti charleston, ciarly, charl',
     nl: 'hihat, hi hat bekkens, hihats, hi-hats',
-    pt: 'chimbal, chimbau, prato de choque, pratos de choque, hihat, hi hat, contratempo, xipo, choque, pratos choque',
+    pt: 'chimbal, chimbau, prato de choque, prato choque, pratos de choque, hihat, hi hat, contratempo, xipo, choque, pratos choque',
   },
   'floor tom': {
     trade:
@@ -188,7 +188,7 @@ export const sources: WordTable<Stem> = {
     trade: 'djembe, djembé, jembe, djemb, djembes, sabar, kpanlogo',
     es: 'yembé, djembé',
     de: 'dschembe',
-    fr: 'djembés, doum doum',
+    fr: 'djembés',
     pt: 'djembê',
   },
   timbales: {
@@ -340,7 +340,7 @@ export const sources: WordTable<Stem> = {
   },
   'acoustic guitar': {
     trade:
-      'acoustic guitar, acoustic gtr, ac gtr, acgtr, ac guitar, aco gtr, aco guitar, acou gtr, acous gtr, a gtr, agtr, a guitar, ag, acc gtr, acg, aco, acoustic, acst gtr, acoust gtr, classical guitar, nylon guitar, nylon gtr, nylon string guitar, western guitar, 12 string, 12 string guitar, twelve string, steel string guitar, resonator, resonator guitar, ac di, aco di, guitar acoustic, acu gtr, acoustic guit, acus gtr, slide acoustic, acoustic guitar nylon, acoustic guitar steel, flamenco guitar, lute, oud, acoustics, acoustic gtrs, cavaquinho, charango, requinto, cuatro, bajo sexto, guitarron, guitarrón, acoustic gt, ac gt, acgit, ac git, parlour guitar, parlor guitar, resophonic, tenor guitar, gypsy guitar, gypsy jazz guitar, manouche guitar, gut string guitar, guitar dadgad, gtr dadgad, dadgad, gtr acoustic, ronroco, tiple, vihuela, guitalele, theorbo, baroque guitar, hawaiian guitar acoustic, viola caipira, guitar nylon, guit nylon, ac guit, aco guit, acous guitar, tar lute, setar, ngoni, jarana, leona, requinto jarocho, bajo quinto, cuatro venezolano, cavaco, nylon, gypsy gtr, portuguese guitar, archtop acoustic, weissenborn, lap slide acoustic, dobro guitar, reso, reso gtr, bandola llanera, twelve string acoustic, 12 str acoustic, guitar classical, guitar spanish, spanish guitar, guitarra de palo, electro acoustic, electroacoustic, acoustic 1, acoustic 2, acoustic slide, jumbo acoustic, steel string acoustic, guitar steel string, huapanguera, quinta huapanguera, agt, steel string, steel strings, gut string, high strung, ac, nylon string, string guitar ac, flat top, flattop, parlour',
+      'acoustic guitar, acoustic gtr, ac gtr, acgtr, ac guitar, aco gtr, aco guitar, acou gtr, acous gtr, a gtr, agtr, a guitar, ag, acc gtr, acg, aco, acoustic, acst gtr, acoust gtr, classical guitar, nylon guitar, nylon gtr, nylon string guitar, western guitar, 12 string, 12 string guitar, twelve string, steel string guitar, resonator, resonator guitar, ac di, aco di, guitar acoustic, acu gtr, acoustic guit, acus gtr, slide acoustic, acoustic guitar nylon, acoustic guitar steel, flamenco guitar, lute, oud, acoustics, acoustic gtrs, cavaquinho, charango, requinto, cuatro, bajo sexto, guitarron, guitarrón, acoustic gt, ac gt, acgit, ac git, parlour guitar, parlor guitar, resophonic, tenor guitar, gypsy guitar, gypsy jazz guitar, manouche guitar, gut string guitar, guitar dadgad, gtr dadgad, dadgad, gtr acoustic, ronroco, tiple, vihuela, guitalele, theorbo, baroque guitar, hawaiian guitar acoustic, viola caipira, guitar nylon, guit nylon, ac guit, aco guit, acous guitar, tar lute, setar, jarana, leona, requinto jarocho, bajo quinto, cuatro venezolano, cavaco, nylon, gypsy gtr, portuguese guitar, archtop acoustic, weissenborn, lap slide acoustic, dobro guitar, reso, reso gtr, bandola llanera, twelve string acoustic, 12 str acoustic, guitar classical, guitar spanish, spanish guitar, guitarra de palo, electro acoustic, electroacoustic, acoustic 1, acoustic 2, acoustic slide, jumbo acoustic, steel string acoustic, guitar steel string, huapanguera, quinta huapanguera, agt, steel string, steel strings, gut string, high strung, ac, nylon string, string guitar ac, flat top, flattop, parlour',
     de: 'a git, agit, akustikgitarre, akustik gitarre, akustische gitarre, ak gitarre, akgit, ak git, akustik git, westerngitarre, konzertgitarre, nylongitarre, akustik, a gitarre, western git, laute, git akustik, akustikgit, akk git, zupfgitarre, lagerfeuergitarre, kontragitarre, schrammelgitarre, akustik gitarren, theorbe, barockgitarre, e akustik, elektroakustische gitarre, nylon, wandergitarre, gypsygitarre, gitarre nylon, gitarre akustik, spanische gitarre, flamencogitarre, schlaggitarre akustik, oktavgitarre, gitarre akustisch, lauten, resonatorgitarre, stahlsaitengitarre, zwölfsaitige, zwölfsaiter, 12 saiter, klassikgitarre, stahlsaiten, klampfe akustisch',
     fr: 'guitare acoustique, guit acou, guit acoustique, gtr acoustique, guitare folk, guitare sèche, guit folk, guitare classique, folk, gtr acou, guit sèche, guitare électro acoustique, acou, guitare nylon, gt acoustique, gt acou, guit ac, guitare manouche, guitare jazz manouche, guitare électro-acoustique, guitare espagnole, guitare flamenca, guit manouche, guitare 12 cordes, luth, guitare de voyage, théorbe, cavaquinho, guitares manouches, pompe manouche, pompe, guitare douze cordes, guitare baroque, guitare résonateur, guitare à résonateur, guitare tzigane, guitare portugaise, guitare brésilienne, électro acoustique, acoustique, gratte sèche, gratte acoustique, douze cordes',
     es: 'guitarra acústica, guit acústica, gtr acústica, guitarra criolla, guitarra española, acústica, guitarra electroacústica, electroacústica, guit acust, guit ac, guitarra clásica, guitarra flamenca, guit española, guitarra manouche, guitarrón, tiple, cuatro, tres cubano, ronroco, jarana, vihuela, guitarra de doce, guitarra 12 cuerdas, guitarra de palo, timple, sonanta, huapanguera, guitarra gitana, guitarra nylon, guitarra de nylon, guitarra barroca, guitarrilla, cuatro venezolano, requinto, charango, charangos, guitarra portuguesa, guitarra resonador, guitarra tenor, criolla, guitarra de son, docerola, guitarra acus, acus',
@@ -898,7 +898,7 @@ export const sources: WordTable<Stem> = {
     es: 'megáfono',
     fr: 'mégaphone, porte voix',
     de: 'megafon, megaphon, flüstertüte',
-    trade: 'megaphone, bullhorn, loudhailer',
+    trade: 'megaphone, bullhorn, loudhailer, ngoni, kamele ngoni, n goni',
   },
 };
 
