@@ -32,7 +32,7 @@ export function buildInputs(work: Work): void {
     }
     const listIsNumbered = (written.get(found.list)?.size ?? 0) > 0;
     const name = nameOf(found, work);
-    const lines = splitLines(found, name, work);
+    const lines = splitLines(found, name, written.get(found.list) ?? new Set(), work);
     if (lines.length === 0) continue;
     const numbers = numbersOf(
       found,
@@ -98,7 +98,12 @@ type PartOfRow = {
 const whole: PartOfRow = { part: null, side: null, pickUp: null, stereo: false };
 
 /** The lines a row asks for. Two numbers, "L/R", "2x", "in/out" or "mic + DI" make two of one row. */
-function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[] {
+function splitLines(
+  found: FoundInput,
+  name: SourceName,
+  taken: ReadonlySet<number>,
+  work: Work,
+): PartOfRow[] {
   const written = found.numbers.length;
   const parts = partPairs.find(
     ([a, b]) =>
@@ -131,6 +136,10 @@ function splitLines(found: FoundInput, name: SourceName, work: Work): PartOfRow[
     if (written === 2 && shape.length === 2) return shape;
     return Array.from({ length: written }, () => whole);
   }
+  // "8 Piano high | stereo", "9 Piano low": the remark is on both, and the next number is another line's.
+  const [number = 0] = found.numbers;
+  const isRemark = stereo && readSourceName(found.name, work.tongue).sides.size === 0;
+  if (written === 1 && isRemark && taken.has(number + 1)) return [whole];
   if (shape.length === 2)
     return shape.length === 2 && written === 1 ? askForTwo(found, shape, stereo, work) : shape;
   // "Horn 1+2" with one number share a microphone.

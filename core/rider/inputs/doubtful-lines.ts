@@ -9,7 +9,7 @@ import { weights } from '../questions.ts';
 /** "Guest? (sax or flute)", "Trumpet | tbc", "vielleicht noch eine Geige": the band itself is not sure of the line. */
 function isDoubtful({ name, details }: FoundInput, tongue: Tongue): boolean {
   if (/\?(?:\s|$|\))/.test(name)) return true;
-  return [name, details.pickUpModel, ...details.notes].some(
+  return [name, details.pickUpModel, ...details.alternatives, ...details.notes].some(
     (text) =>
       text !== '' &&
       findHits(doubtWords, tokenize(text), tongue.spoken, tongue.names).some((hit) => hit.certainty === 1),

@@ -267,6 +267,18 @@ export function takeLooseInputRow(walk: Walk, line: Line, aside: boolean): boole
   const name = rest[place] ?? '';
   if (isSentence(name) || (numbers.length === 0 && namesDevice(name, walk))) return false;
   const before = rest.slice(0, place).filter((text) => !saysNothing(text));
+  if (place === rest.length - 1 && /\s[-–—]\s|,\s|\(/.test(name)) {
+    const split = splitNameAndDetails(name, walk);
+    pushInput(walk, line, {
+      name: split.name,
+      numbers,
+      detail: split.beside,
+      group: before.join(' '),
+      details: readDetails(split.details, tongue),
+      performerText: split.performer,
+    });
+    return true;
+  }
   const details = readDetails(
     rest.slice(place + 1).filter((text) => !saysNothing(text)),
     tongue,

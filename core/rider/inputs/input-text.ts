@@ -20,13 +20,16 @@ function tellsAmount(text: string, walk: Walk): boolean {
   return facts.self && facts.amounts > 0;
 }
 
+/** A list of inputs may begin without a title. */
+export function opensUntitledList(walk: Walk): void {
+  if (walk.section !== null || !isUntitledList(walk)) return;
+  walk.section = 'inputs';
+  walk.list += 1;
+}
+
 /** A run of text that is a line of an input list: "1. Kick - dynamic mic, short boom", "- OH L/R". */
 export function takeInputText(walk: Walk, line: Line): boolean {
   const { tongue } = walk;
-  if (walk.section === null && isUntitledList(walk)) {
-    walk.section = 'inputs';
-    walk.list += 1;
-  }
   const { section } = walk;
   if (section === 'mixes' || section === 'line-up') return false;
   const numbered = numberedText(line.text);

@@ -1,6 +1,5 @@
-import type { SourceKind } from '../../show/source-kinds.ts';
+import { factsOfKind, type SourceKind } from '../../show/source-kinds.ts';
 import { fold } from '../language/text.ts';
-import { sureEnough } from '../page/line-accounts.ts';
 import type { Work, WorkInput } from '../page/work.ts';
 import { stemsOfPerformer } from '../performers/performers.ts';
 import { phantomIn } from './details.ts';
@@ -19,6 +18,7 @@ export function settleKindsInContext(work: Work): void {
   settleDoubleBass(work);
   settleViolas(work);
   settleSaxes(work);
+  settleSoloists(work);
   settlePianos(work);
   settleBass(work);
   settleRappers(work);
@@ -79,7 +79,8 @@ function settleRappers(work: Work): void {
   }
 }
 
-const inChoir = /\s*(?:\([^)]*\b(?:chor|ch[oœ]+e?ur|choir|koor|coro)\b[^)]*\)|(?:chor|choir|koor|coro))$/iu;
+const inChoir =
+  /^(?:chor|choir|ch[oœ]+e?urs?|koor|coro)\s+|\s*(?:\([^)]*\b(?:chor|ch[oœ]+e?ur|choir|koor|coro)\b[^)]*\)|(?:chor|choir|koor|coro))$/iu;
 
 /** "Alt 2" and "Basses" beside a line of a choir are voices, no saxophone and no guitar. */
 function settleChoir(work: Work): void {
@@ -88,13 +89,20 @@ function settleChoir(work: Work): void {
   const isChoir = (at: number) => work.inputs[at]?.read.kind === 'choir';
   work.inputs.forEach((input, at) => {
     const name = input.read.name.replace(inChoir, '');
-    if (!voices.test(name) || !(isChoir(at - 1) || isChoir(at + 1) || name !== input.read.name)) return;
+    const isPlayer = /^coro\s+(?:bajo|baixo|basso)$/i.test(input.read.name);
+    if (isPlayer || !voices.test(name)) return;
+    if (!isChoir(at - 1) && !isChoir(at + 1) && name === input.read.name) return;
     input.read.kind = 'choir';
     input.read.kindConfidence = 0.85;
   });
 }
 
-const isPlugged = ({ read }: WorkInput) => read.pickUp === 'di' || read.pickUp === 'line';
+const saysWhich = ({ name: { parts } }: WorkInput) =>
+  parts.has('electric') || parts.has('amp') || parts.has('lead');
+
+const isPlugged = ({ read, found }: WorkInput) =>
+  (read.pickUp === 'di' || read.pickUp === 'line' || /\bl[ií]ne?a\b/i.test(read.name)) &&
+  !/model+er|profiler|amp|pedal ?board|kemper/i.test(`${read.pickUpModel} ${found.details.notes.join(' ')}`);
 
 /** Pads beside a DJ, where nobody plays a kit, set off samples (common practice). */
 function settlePads(work: Work): void {
@@ -105,20 +113,44 @@ function settlePads(work: Work): void {
 }
 
 const blown: ReadonlySet<SourceKind> = new Set<SourceKind>(['saxophone', 'trumpet', 'trombone', 'brass']);
+const mayBeSax: ReadonlySet<string> = new Set(['other', 'viola', 'choir', 'vocal', 'saxophone']);
+const isByVoice = ({ read, name }: WorkInput) => {
+  const word = name.tokens.find(({ kind }) => kind === 'word')?.text ?? '';
+  return saxVoice.test(word) && (name.tokens.length < 3 || name.stem === null || read.performer !== null);
+};
 const saxVoice =
-  /^(?:alt|tenor|bariton|sopran|alto|altos|ténor|tenori?|baryton|bar[ií]tono?|bari|sopran[oe]|contralto)\s*\d*$/iu;
+  /^(?:alt|tenor|bariton|sopran|alto|altos|ténor|tenori?|baryton|bar[ií]tono?|baritone|bari|sopran[oe]|contralto)\s*\d*$/iu;
 
 /** "Alt 1", "Tenor 2" and "Bariton" beside trumpets and trombones are saxophones (common practice). */
 function settleSaxes(work: Work): void {
   const winds = work.inputs.filter(({ read }) => blown.has(read.kind));
   if (winds.length < 2) return;
   const lists = new Set(winds.map(({ found }) => found.list));
+  // Where tenor horns and no saxophones play, a baritone is a horn too.
+  const isBand =
+    ofKind(work, 'saxophone').every(isByVoice) &&
+    !work.inputs.some(({ read }) => /^alto?s?\b/i.test(read.name)) &&
+    work.inputs.some(({ read }) => /tenorhorn|fl[uü]gelhorn|euphoni|bombardin|flicorn/i.test(read.name));
   for (const input of work.inputs) {
-    if (!['other', 'viola', 'choir', 'vocal'].includes(input.read.kind) || !lists.has(input.found.list))
-      continue;
-    if (!saxVoice.test(input.read.name)) continue;
-    input.read.kind = 'saxophone';
+    if (!mayBeSax.has(input.read.kind) || !lists.has(input.found.list) || !isByVoice(input)) continue;
+    input.read.kind = isBand ? 'tuba' : 'saxophone';
     input.read.kindConfidence = 0.85;
+  }
+}
+
+const windWords =
+  /fiati|ottoni|bl[aä]ser|holz|blech|winds?\b|horns?\b|brass|sax|vientos?|metales|cuivres|vents|soufflants|blazers|koper|sopros|metais/i;
+
+/** "Solo mic" in front of a section is whoever steps forward: no voice, and no one instrument. */
+function settleSoloists(work: Work): void {
+  const winds = work.inputs.filter(({ read }) => blown.has(read.kind)).length;
+  for (const input of work.inputs) {
+    const { read, name, found } = input;
+    const isSolo =
+      name.stem === 'soloist' || /^(?:mi[ck]\p{L}*\s+)?(?:solo|soli|assoli|solos)\b/iu.test(read.name);
+    const said = [read.name, ...found.details.notes].join(' ');
+    if (isSolo && ['lead vocal', 'brass', 'other'].includes(read.kind) && (windWords.test(said) || winds > 2))
+      lower(input, 'other', 0.65);
   }
 }
 
@@ -142,17 +174,21 @@ function settleViolas(work: Work): void {
       lower(input, 'acoustic guitar', 0.8);
 }
 
+const isFlamenco = (work: Work) =>
+  work.inputs.some(({ read }) => /palmas|tablao|zapateado|bailaor|\bcante\b/i.test(read.name)) &&
+  !work.inputs.some(({ read }) => ['kick', 'kick in', 'snare', 'snare top', 'hi-hat'].includes(read.kind));
+
 /** A guitar that does not say which, of a player whom the line-up gives an acoustic one. */
 function settleGuitars(work: Work): void {
   for (const input of work.inputs) {
-    if (
-      input.name.stem !== 'guitar' ||
-      input.read.kindConfidence >= sureEnough ||
-      input.read.kind !== 'electric guitar'
-    )
-      continue;
+    if (input.name.stem !== 'guitar' || input.read.kind !== 'electric guitar' || saysWhich(input)) continue;
+    // Where people clap and dance to it, it has no amplifier.
+    const isQuiet = isFlamenco(work) && !input.name.parts.has('amp');
     // A condenser in front of a guitar hears wood, not a loudspeaker (common practice).
-    if (phantomIn(input.read.pickUpModel, work.tongue) === 'needed' && !input.name.parts.has('amp')) {
+    const isCondenser = [input.read.pickUpModel, input.read.name].some(
+      (text) => phantomIn(text, work.tongue) === 'needed',
+    );
+    if (isQuiet || (isCondenser && !input.name.parts.has('amp'))) {
       lower(input, 'acoustic guitar', 0.72);
       continue;
     }
@@ -220,13 +256,17 @@ const onlyInKits: ReadonlySet<string> = new Set(['snare', 'snare top', 'snare bo
 /** "Timbal" is a tom of a drum kit; beside congas, where nobody plays a kit, it is one of the timbales (common practice). */
 function settleTimbales(work: Work): void {
   const has = (kinds: ReadonlySet<string>) => work.inputs.some(({ read }) => kinds.has(read.kind));
-  if (!has(latinDrums) || has(onlyInKits)) return;
-  for (const input of work.inputs)
-    if (
-      /^timbal(?:es)?\b/i.test(input.read.name) &&
-      ['tom', 'rack tom', 'floor tom'].includes(input.read.kind)
-    )
-      lower(input, 'timbales', 0.85);
+  if (!has(latinDrums)) return;
+  const isKit = has(onlyInKits);
+  work.inputs.forEach((input, at) => {
+    const isTimbal = /^timbal(?:es)?\b/i.test(input.read.name);
+    if (!isTimbal || !['tom', 'rack tom', 'floor tom'].includes(input.read.kind)) return;
+    const beside = [work.inputs[at - 1], work.inputs[at + 1]];
+    const isAmongThem =
+      input.name.ordinal === null &&
+      beside.some((it) => it && factsOfKind(it.read.kind).group === 'percussion');
+    if (!isKit || isAmongThem) lower(input, 'timbales', 0.85);
+  });
 }
 
 /** Sizes of toms: nobody numbers that many, and from 14 inches on they stand (common practice). */

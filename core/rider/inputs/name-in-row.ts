@@ -22,7 +22,11 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
   if (name.stem === 'harp') return blownHarp(name, found, work);
   if (name.stem === 'dj' && /\bmi[ck](?:ro)?\b/i.test(found.name))
     return { ...asVoice(name), certainty: 0.72 };
-  if (name.stem !== null) return name;
+  if (name.stem !== null) {
+    // "Harbour master | headset": a part in a play, no master tape.
+    const isPart = name.isEveryday && name.unknown.length > 0;
+    return (isPart ? byMicrophone(name, found, work) : null) ?? name;
+  }
   if (found.group) {
     const group = readSourceName(found.group, work.tongue);
     if (group.stem !== null)

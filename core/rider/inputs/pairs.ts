@@ -192,7 +192,7 @@ const wide: ReadonlySet<SourceKind> = new Set<SourceKind>([
   'harp',
 ]);
 const range =
-  /\b(?:low|lo|high|hi|bass|treble|tief|hoch|diskant|graves?|aigus?|agudos?|bassi|bass[oa]?|gravi|acuti|laag|hoog)\b/g;
+  /\b(?:low|lo|high|hi|bass|treble|tief|hoch|diskant|graves?|aigus?|agudos?|bassi|bass[oa]?|gravi|acuti|alti|laag|hoog)\b/g;
 
 /** "Piano low" and "piano high" are the two sides of a wide instrument (common practice). */
 function pairByRange(work: Work): void {
@@ -200,8 +200,8 @@ function pairByRange(work: Work): void {
     const high = work.inputs[at + 1];
     if (!high || !free(low) || !free(high) || low.of !== 1 || high.of !== 1) return;
     if (low.read.kind !== high.read.kind || !wide.has(low.read.kind)) return;
-    const bare = (input: WorkInput) => fold(input.name.base).replace(range, '').trim();
-    const isTold = (input: WorkInput) => fold(input.name.base).search(range) >= 0;
+    const bare = (input: WorkInput) => fold(input.read.name).replace(range, '').trim();
+    const isTold = (input: WorkInput) => fold(input.read.name).search(range) >= 0;
     if (!isTold(low) || !isTold(high) || bare(low) !== bare(high)) return;
     const isTurned = low.name.parts.has('high');
     guessPair(work, isTurned ? high : low, isTurned ? low : high, 0.85);

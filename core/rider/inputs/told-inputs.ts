@@ -45,6 +45,8 @@ const denied =
   /^(?:no|not|without|kein\p{L}*|ohne|nicht|pas d|pas de|sans|aucun\p{L}*|sin|ning[uú]n\p{L}*|senza|niente|nessun\p{L}*|geen|zonder|sem|nenhum\p{L}*)(?![\p{L}])/iu;
 const beside =
   /^(?:next to|near|beside|behind|between|from|with|in front of|same|shares?|shared|like|as|doubles|doubling|plays also|neben|bei|zwischen|hinter|mit|wie|vom|von|à côté|près|derrière|avec|entre|comme|junto|al lado|detrás|con|como|accanto|vicino|dietro|come|naast|achter|tussen|met|zoals|ao lado|perto|atrás|com)(?![\p{L}])/iu;
+const inFront =
+  /\s(?:in front of|behind|under|underneath|inside|near|close to|at|vor|hinter|unter|in|am|beim?|devant|derrière|sous|dans|près d[eu]|delante de|detrás de|debajo de|dentro de|junto a|davanti a\p{L}*|dietro|sotto|dentro|vicino|voor|achter|onder|bij|à frente d[eoa]|atrás d[eoa]|debaixo d[eoa]|em frente)\s/iu;
 /** One more of what was just told. */
 const another =
   /(?:^|\s)(?:another|additional|a second|second|extra|also|one more|noch|zusätzlich|weiteres?|weitere[nr]?|zweites?|un autre|une autre|en plus|encore|otro|otra|además|adicional|un altro|un'altra|in più|anche|nog|extra|tweede|outro|outra|mais|também)(?=\s|$)/iu;
@@ -125,6 +127,11 @@ function tellSource(
   }
   // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
   // "Percussion: one overhead" hangs over it.
+  // "Harmonium, one condenser in front of the reeds": where the microphone of what was just told stands.
+  if (last && !last.isPickedUp && facts.picksUp && inFront.test(piece.text)) {
+    giveMicrophone(last, piece, facts);
+    return;
+  }
   // "Achille's voice, it is he who sings nearly everything": of the voice just told.
   if (last && facts.stem === 'vocal' && sings.test(facts.phrase) && isVoice(last) && facts.name === '') {
     last.details.push(piece.text);

@@ -15,6 +15,9 @@ import { sourcesToldIn, type Told } from './told-inputs.ts';
 export function takeSeveral(walk: Walk, line: Line, text: string, isSentence: boolean): boolean {
   if (namesDevice(text, walk)) return false;
   const told = sourcesToldIn(text, [], walk);
+  // "Ada: lots of piano, a little bass" is a wish.
+  const facts = pieceFacts(text, walk);
+  if ((facts.self || facts.amounts > 1) && !told.some((it) => it.isPickedUp)) return false;
   // "Keys (Zia): two DIs" is two lines; "Keys (2 DI)" is read as any line of a list.
   const isTwo = (told[0]?.count ?? 1) > 1 && /:\s/.test(text);
   const isOne = isSentence && told.length === 1 && told[0]?.isPickedUp === true;

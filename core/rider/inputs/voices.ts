@@ -106,10 +106,9 @@ function settleWet(work: Work): void {
   }
 }
 
-/** What is said of a voice that is not the lead. Who sings clean besides may well be the lead. */
+/** What is said of a voice that is not the lead. */
 const isBehind = ({ read, found }: WorkInput) =>
-  !/\bclean\b/i.test(found.details.notes.join(' ')) &&
-  /\b(?:growls?|grunts?|shouts|screams|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|trio|harmon\p{L}*)(?!\p{L})/iu.test(
+  /\b(?:shouts|screams|refrains?|refreinen|refr[aã]o|refr[oõ]es|estribillos?|ritornelli|choruses|hooks|(?:2nd|second|zweite|2\.|deuxième|segunda|seconda|tweede) (?:voice|vocal|stimme|voix|voz|voce|stem)|trio|harmon\p{L}*)(?!\p{L})/iu.test(
     `${read.name} ${found.details.notes.join(' ')}`,
   );
 
@@ -126,14 +125,14 @@ const leastCast = 2;
 function chooseLead(work: Work, vocals: readonly WorkInput[]): void {
   const isCast = vocals.every((input) => input.name.stem === null || isWorn(input));
   if (isCast && vocals.length >= (vocals.every(isWorn) ? leastCast : mostSingers)) return;
-  const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
-  const numbered = vocals.find((input) => input.name.ordinal === 1);
   const free = vocals.find(
     (input) =>
       input.name.besides.every((stem) => stem === 'other' || groupOfStem(stem) === 'vocals') &&
       !input.name.stageSide &&
       input.name.sides.size === 0,
   );
+  const centre = vocals.find((input) => input.name.sides.has('centre') && input.name.besides.length === 0);
+  const numbered = vocals.find((input) => input.name.ordinal === 1);
   const guess = centre ?? numbered ?? free ?? vocals[0];
   if (!guess) return;
   const answer = work.asker.ask({

@@ -270,8 +270,22 @@ function compoundHit<S extends string, M extends string>(
     if (head && known && word.text.length - cut > 3 && start.length > 2)
       return { senses: [...known, ...head], from: at, to: at + 1, certainty: 0.85 };
   }
-  return unknownCompound(words, word.text, at, spoken);
+  return cornerHit(words, word.text, at, spoken) ?? unknownCompound(words, word.text, at, spoken);
 }
+
+/** "Slagwerkhoek", "Percussionecke": where it stands says nothing more. */
+function cornerHit<S extends string, M extends string>(
+  words: Lexicon<S, M>,
+  text: string,
+  at: number,
+  spoken: Spoken,
+): Hit<S, M> | null {
+  const [start = ''] = text.split(corner);
+  if (start.length < 4 || start === text) return null;
+  const senses = words.senses.get(start)?.filter((sense) => usable(sense, start, spoken));
+  return senses && senses.length > 0 ? { senses, from: at, to: at + 1, certainty: 0.85 } : null;
+}
+const corner = /(?:s?(?:hoek|tafel|opstelling|ecke|tisch|aufbau|platz|plek|insel))$/;
 
 /** "Landsknechtstrommel": in German and Dutch the end of a word says what it is. What stands before it may change
  * that ("Mundharmonika"), so it is asked about. */

@@ -47,6 +47,8 @@ export type SourceName = {
   /** Words that mean nothing here: perhaps a performer, a model, a note. */
   unknown: string[];
   certainty: number;
+  /** Only everyday words said so (see `onlyAlone`). */
+  isEveryday: boolean;
   /** The name without its side words, for finding the other side of a pair. */
   base: string;
 };
@@ -137,6 +139,7 @@ function readAnew(text: string, tongue: Tongue): SourceName {
     count: 1,
     unknown: [],
     certainty: 1,
+    isEveryday: false,
     base: '',
   };
   const own = taughtIn(tongue.spoken, text, (of) => of === 'source')[0]?.kind as SourceKind | undefined;
@@ -153,6 +156,7 @@ function readAnew(text: string, tongue: Tongue): SourceName {
     null,
   );
   read.stem = own ?? head?.stem ?? null;
+  read.isEveryday = own === undefined && strong.length === 0 && stems.length > 0;
   read.besides = stems.filter((stem) => stem !== head).map((stem) => stem.stem);
   read.certainty = own ? 1 : (head?.certainty ?? 0);
   read.parts = meanings.parts;
@@ -198,11 +202,18 @@ function withoutPeople<H extends Hit<string, string>>(
   return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
 }
 
-/** "Cello (loops)": what is played back from it stands in brackets, the line is the cello's. */
+/** "Cello (loops)", "Flute (tenor 2)": what is made of it or whose seat it is stands in brackets. */
 function withoutRemarks(stems: readonly StemHit[]): StemHit[] {
-  const isRemark = ({ stem, inBrackets }: StemHit) => inBrackets && groupOfStem(stem) === 'playback';
-  const isPlayed = ({ stem, inBrackets }: StemHit) => !inBrackets && groupOfStem(stem) !== 'playback';
-  return stems.some(isPlayed) ? stems.filter((stem) => !isRemark(stem)) : [...stems];
+  const outside = stems.filter(({ inBrackets }) => !inBrackets).map(({ stem }) => groupOfStem(stem));
+  const isPlayed = outside.some((group) => group !== 'playback');
+  const isBlown = outside.some((group) => group === 'woodwind' || group === 'brass');
+  // "Percussion (bass drum, triangle)" is all of it.
+  const isTable = outside.includes('percussion') && stems.filter(({ inBrackets }) => inBrackets).length > 1;
+  return stems.filter(({ stem, inBrackets }) => {
+    if (!inBrackets) return true;
+    if (isTable && ['percussion', 'drums'].includes(groupOfStem(stem))) return false;
+    return !(isPlayed && groupOfStem(stem) === 'playback') && !(isBlown && stem === 'choir');
+  });
 }
 
 /** Groups that a microphone may hang over. */
@@ -340,17 +351,19 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
     const stem = sourceSense(hit, tongue);
     const side = hit.senses.find((sense) => sense.subject === 'side');
     const lone = hits.length === 1;
+    // "Orchestra SX": a side where a word stands before it.
+    const isBySelf = lone && hit.from === 0;
     // "Rack", "Main", "Out" beside another source say which part; alone they are the source.
     for (const sense of hit.senses) {
       if (sense.subject === 'source') continue;
       if (sense.subject === 'part' && !(stem && lone)) found.parts.add(sense.meaning as Part);
       if (sense.subject === 'pickUp') found.pickUps.add(sense.meaning as PickUp);
     }
-    if (side && !(stem && lone)) {
+    if (side && !(stem && isBySelf)) {
       found.sides.add(side.meaning as SideWord);
       if (stageSides.has(key)) found.stageSide = true;
     }
-    if (stem && !(side && !lone)) {
+    if (stem && !(side && !isBySelf)) {
       const weak = onlyAlone.has(key) || hit.senses.some((sense) => sense.subject === 'part');
       const inBrackets = tokens.slice(0, hit.from).some((token) => token.text === '(');
       found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak, inBrackets });

@@ -27,6 +27,10 @@ import type { Walk } from './walk-state.ts';
 /** Sentences of a mail: who plays, who wishes what, what all listen through. What says none of it is set aside,
  * what speaks of sources or mixes and stays unread is a question. */
 export function takeProse(walk: Walk, line: Line): void {
+  // "Retornos: são 5 vias, todas caixas de chão.": what stands below tells the mixes.
+  const [title = ''] = /^[^:]{3,24}(?=:\s)/.exec(line.text) ?? [];
+  if (walk.section === 'inputs' && title !== '' && titleOf(title, walk.tongue) === 'mixes')
+    walk.section = 'mixes';
   const sentences = line.text.split(/(?<=[.!?])\s+(?=\p{Lu}|\p{N})/u).map(tidy);
   let open = '';
   let taken = false;

@@ -1,7 +1,7 @@
 import type { Grid } from '../grid.ts';
 import { countsWritten } from '../inputs/counted-lines.ts';
 import { takeInputRow, takeLooseInputRow } from '../inputs/input-rows.ts';
-import { takeInputText } from '../inputs/input-text.ts';
+import { opensUntitledList, takeInputText } from '../inputs/input-text.ts';
 import { sideBySide, takeManyNumbered } from '../inputs/many-in-line.ts';
 import { numbersInFront } from '../inputs/numbers-behind.ts';
 import { settleTold } from '../inputs/told-lines.ts';
@@ -371,6 +371,7 @@ function takeText(walk: Walk, line: Line): boolean {
     return true;
   }
   if (section !== 'mixes' && takeManyNumbered(walk, line)) return true;
+  opensUntitledList(walk);
   if (takeMixText(walk, line)) return true;
   if (takeInputText(walk, line)) return true;
   if (section === 'line-up' && takePerformerText(walk, line, line.text)) return true;

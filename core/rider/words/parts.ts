@@ -61,7 +61,7 @@ export const parts: WordTable<Part> = {
     de: 'hoch, hohe, diskant',
     fr: 'aigu, aigus',
     es: 'agudo, aguda, agudos',
-    it: 'acuto, acuti, alto',
+    it: 'acuto, acuti, alto, alti',
     nl: 'hoog',
     pt: 'agudo, agudos, aguda',
   },
@@ -104,13 +104,14 @@ export const parts: WordTable<Part> = {
     pt: 'convidado, convidada, convidados, músico convidado',
   },
   acoustic: {
-    trade: 'acoustic, ac, nylon, acou, aco, classical, unplugged, piezo, acoust, twelve string, steel string',
-    de: 'akustik, akustisch, akustische, western, ak',
-    fr: 'acoustique, folk, sèche, acou',
-    es: 'acústica, acústico, española, criolla, acust',
-    it: 'acustica, classica, acust',
-    nl: 'akoestisch, akoestische, ak',
-    pt: 'acústica, acústico',
+    trade:
+      'acoustic, ac, nylon, acou, aco, classical, flamenco, gypsy, unplugged, piezo, acoust, twelve string, steel string',
+    de: 'akustik, akustisch, akustische, western, ak, klassik, wandergitarre',
+    fr: 'acoustique, folk, sèche, acou, classique, flamenca, manouche',
+    es: 'acústica, acústico, española, criolla, acust, flamenca, flamenco, clásica',
+    it: 'acustica, classica, acust, flamenca',
+    nl: 'akoestisch, akoestische, ak, klassiek, klassieke, spaanse',
+    pt: 'acústica, acústico, clássica',
   },
   electric: {
     trade:
