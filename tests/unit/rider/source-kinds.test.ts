@@ -7,7 +7,7 @@ import type { SourceKind } from '../../../core/show/source-kinds.ts';
 
 /** Names of lines as riders write them, by language and kind. Common practice; foreign words from memory. */
 const names: [Language, SourceKind, string][] = [
-  ['en', 'percussion', 'Bones & spoons; Step dancer floor; Log drum; Typewriter; Cowbell'],
+  ['en', 'percussion', 'Bones & spoons; Step dancer floor; Log drum; Cowbell'],
   ['en', 'floor tom', 'T2 (floor); Floor; Floor tom 16"'],
   ['en', 'snare bottom', 'Snare dn; Snare under; SN btm'],
   ['en', 'synth bass', 'Mono synth bass; Bass synth'],
@@ -17,7 +17,7 @@ const names: [Language, SourceKind, string][] = [
     'playback',
     'TRX left; TRX BVs left; Orchestra from tape; Sound effects right; Interval music; Phone line',
   ],
-  ['en', 'acoustic guitar', 'Gypsy guitar; Resonator; Cuatro; Requinto; Cavaquinho; Portuguese guitar'],
+  ['en', 'acoustic guitar', 'Gypsy guitar; Resonator; Cuatro; Requinto; Portuguese guitar'],
   ['en', 'bagpipes', 'Uilleann pipes - chanter; Drones (pipes)'],
   ['en', 'presenter', 'Narrator; Spoken word; Town crier'],
   ['en', 'violin', 'Fiddle (Bridie, also sings)'],
@@ -25,6 +25,8 @@ const names: [Language, SourceKind, string][] = [
   ['en', 'talkback', 'Talk to band; MD talk'],
   ['en', 'overhead', 'Condenser over the drums left; Ovrhd R'],
   ['en', 'brass', 'Brass OH'],
+  ['en', 'other', 'Typewriter; Hydrophone'],
+  ['pt', 'ukulele', 'Cavaquinho; Braguinha'],
   ['en', 'percussion', 'Percussion OH; Tam-tam; Thunder sheet'],
   ['en', 'kick out', 'Kick front; BD reso'],
   ['en', 'bass amp', 'Bass 4x10; Bass stack'],
