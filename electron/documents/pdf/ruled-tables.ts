@@ -1,13 +1,5 @@
-import {
-  type Columns,
-  cellsOfLine,
-  columnsOfRules,
-  columnsOfStrips,
-  covered,
-  groupsOf,
-  joined,
-  stripsOfLines,
-} from './columns.ts';
+import { type Columns, cellsOfLine, columnsOfRules, covered, groupsOf, joined } from './columns.ts';
+import { type Run, rowsOfLines, runsOfLines, shareColumns } from './open-tables.ts';
 import type { PageMarks, Rule } from './page-marks.ts';
 import type { TextLine } from './text-lines.ts';
 
@@ -20,7 +12,7 @@ export function findRuledTables({ horizontal, vertical }: PageMarks): RuledTable
   let run: Rule[][] = [];
   const close = () => {
     const [top, bottom] = [run[0]?.[0]?.at, run.at(-1)?.[0]?.at];
-    if (run.length >= 3 && top !== undefined && bottom !== undefined)
+    if (top !== undefined && bottom !== undefined)
       tables.push(...partedByColumns({ top, bottom, separators: run, vertical }));
     run = [];
   };
@@ -30,7 +22,7 @@ export function findRuledTables({ horizontal, vertical }: PageMarks): RuledTable
     run.push(group);
   }
   close();
-  return tables;
+  return tables.filter((table) => table.separators.length >= 3);
 }
 
 /** Two tables of one width, one below the other: nothing is drawn between them, and below it the columns are others. */
@@ -98,7 +90,7 @@ export function withOuterRows(table: RuledTable, lines: readonly TextLine[]): Ru
  */
 export function rowsOfRuledTable(table: RuledTable, lines: readonly TextLine[]): string[][] {
   const drawn = columnsOfRules(table.vertical, table.top, table.bottom);
-  const columns = drawn.length > 1 ? drawn : columnsOfStrips(stripsOfLines(lines));
+  const runs = drawn.length > 1 ? [] : runsWithColumns(lines);
   const extent = extentOf(table.separators.flat());
   const bands = table.separators.slice(1).flatMap((below, place): Band[] => {
     const above = table.separators[place] ?? [];
@@ -107,10 +99,21 @@ export function rowsOfRuledTable(table: RuledTable, lines: readonly TextLine[]):
     if (inside.length === 0) return [];
     if (isHeading(inside, table, (top + bottom) / 2, extent))
       return [{ below, rows: [[inside[0]?.pieces[0]?.text ?? '']], isHeading: true }];
-    return [{ below, rows: rowsOfBand(inside, columns, drawn.length > 1), isHeading: false }];
+    const rows = runs.flatMap((run) => {
+      const own = inside.filter((line) => run.lines.includes(line));
+      return own.length === 0 ? [] : rowsOfBand(own, run);
+    });
+    return [{ below, rows: runs.length > 0 ? rows : [joinedCells(inside, drawn)], isHeading: false }];
   });
-  if (drawn.length > 1) repeatMergedCells(bands, columns, extent);
+  if (drawn.length > 1) repeatMergedCells(bands, drawn, extent);
   return bands.flatMap((band) => band.rows);
+}
+
+/** Where no columns are drawn, lines have them by where their text stands: under one frame may be several tables. */
+function runsWithColumns(lines: readonly TextLine[]): Run[] {
+  const runs = runsOfLines(lines);
+  shareColumns(runs);
+  return runs;
 }
 
 type Band = { below: Rule[]; rows: string[][]; isHeading: boolean };
@@ -129,11 +132,16 @@ function isHeading(
   return !parted && vertical.length > 0 && lines.length === 1 && lines[0]?.pieces.length === 1;
 }
 
-function rowsOfBand(lines: readonly TextLine[], columns: Columns, fullGrid: boolean): string[][] {
+/** One row, or the rows of a band in which several lines have a first cell. */
+function rowsOfBand(lines: readonly TextLine[], run: Run): string[][] {
+  if (run.columns.length === 0) return lines.map((line) => line.pieces.map((piece) => piece.text));
+  const firsts = lines.filter((line) => cellsOfLine(line, run.columns)[0] !== '').length;
+  return firsts > 1 ? rowsOfLines(run, lines) : [joinedCells(lines, run.columns)];
+}
+
+function joinedCells(lines: readonly TextLine[], columns: Columns): string[] {
   const rows = lines.map((line) => cellsOfLine(line, columns));
-  const firsts = rows.filter((row) => row[0] !== '').length;
-  if (!fullGrid && firsts > 1) return rows;
-  return [columns.map((_, column) => rows.reduce((text, row) => joined(text, row[column] ?? ''), ''))];
+  return columns.map((_, column) => rows.reduce((text, row) => joined(text, row[column] ?? ''), ''));
 }
 
 /** A cell that runs over several rows has no line below it there; its text holds for each of them. */

@@ -32,21 +32,36 @@ const linesOfColumn = 4;
 /** Places that differ by less are the same, in points. */
 const samePlace = 0.8;
 
-/** For each line, the places inside it where a column begins, although the text before it may nearly touch it. */
+/**
+ * For each line, the places inside it where a column begins, although the text before it may nearly touch it: words of
+ * many lines begin there, and no line between them runs across it.
+ */
 function sharedEdges(lines: readonly (readonly Word[])[]): number[][] {
   const edges = lines.map((): number[] => []);
-  const begins = (place: number, left: number) =>
-    lines[place]?.slice(1).some((word) => Math.abs(word.left - left) < samePlace) ?? false;
+  const tried = lines.map((): number[] => []);
+  const holds = (known: readonly number[] | undefined, left: number) =>
+    known?.some((edge) => Math.abs(edge - left) < samePlace) ?? false;
   lines.forEach((line, place) => {
     for (const { left } of line.slice(1)) {
-      if (begins(place - 1, left)) continue;
-      let end = place;
-      while (begins(end, left)) end += 1;
-      if (end - place < linesOfColumn) continue;
-      for (let at = place; at < end; at += 1) edges[at]?.push(left);
+      if (holds(tried[place], left)) continue;
+      const own = linesBeginningAt(lines, place, left);
+      for (const at of own) tried[at]?.push(left);
+      if (own.length >= linesOfColumn) for (const at of own) edges[at]?.push(left);
     }
   });
   return edges;
+}
+
+/** From one line downwards those with a word that begins at a place, until a line runs across it. */
+function linesBeginningAt(lines: readonly (readonly Word[])[], from: number, left: number): number[] {
+  const after = lines.slice(from + 1);
+  const end = after.findIndex((line) =>
+    line.some((word) => word.left < left - samePlace && word.right > left + samePlace),
+  );
+  const free = lines.slice(from, end < 0 ? lines.length : from + 1 + end);
+  return free.flatMap((line, offset) =>
+    line.some((word) => Math.abs(word.left - left) < samePlace) ? [from + offset] : [],
+  );
 }
 
 function piecesOf(words: readonly Word[], edges: readonly number[]): Piece[] {

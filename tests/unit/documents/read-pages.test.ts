@@ -107,6 +107,35 @@ describe('a table in a PDF is read by where its text stands', () => {
     ]);
   });
 
+  test.each([
+    ['only rows are parted by lines, and columns nearly touch', 'lines-between-rows-only.pdf'],
+    ['no line is drawn, and cells begin at the height of their number', 'cells-that-go-on-below.pdf'],
+    ['one row is a coloured stripe, and cells are centred on their number', 'one-stripe.pdf'],
+  ])('two tables below each other: %s', async (_, name) => {
+    const rows = (await rowsOf(name)).map((row) => row.filter((cell) => cell !== ''));
+    const overheads = 'spaced pair, please, and not too low over the cymbals';
+    expect(rows).toContainEqual(['CH', 'Instrument', 'Mic / DI', 'Stand', '48V', 'Notes']);
+    expect(rows).toContainEqual(['6', 'Overhead L', 'small condenser', 'tall', 'x', overheads]);
+    expect(rows).toContainEqual(['12', 'Lead vocal Ada', 'dynamic', 'tall', 'spare mic please']);
+    expect(rows.slice(-5)).toEqual([
+      ['Mix', 'Who', 'What', 'Wishes'],
+      [
+        '1',
+        'Ada (centre)',
+        '2 wedges',
+        'plenty of her own vocal, guitar, a little bass, no drums but the kick',
+      ],
+      [
+        '2',
+        'Ben',
+        'in-ear stereo, ours',
+        'own vocal loud, bass, kick, some of Ada and the click if there is one',
+      ],
+      ['3', 'Cleo (drums)', 'drum fill', 'bass and kick loud, a bit of everything else'],
+      ['We bring our own in-ears. Thank you!'],
+    ]);
+  });
+
   test('two tables side by side are read one after the other', async () => {
     const rows = (await rowsOf('tables-side-by-side.pdf')).filter(isOf(3));
     expect(rows.map((row) => row[0])).toEqual([
