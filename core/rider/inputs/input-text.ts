@@ -5,6 +5,7 @@ import { tidy } from '../language/text.ts';
 import { mixWords, nameWords } from '../language/vocabulary.ts';
 import { leadingLabel, pieceFacts, splitAtVerb } from '../mixes/mix-pieces.ts';
 import { note } from '../page/draft.ts';
+import { headCells } from '../page/headers.ts';
 import type { Line } from '../page/lines.ts';
 import { saysEmpty } from '../page/lines.ts';
 import { isAside, type Walk } from '../page/walk-state.ts';
@@ -41,6 +42,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   const bullet = behindBullet(line.text);
   const text = bullet ?? line.text;
   const mayHoldSeveral = bullet !== null || /^[^:]{2,40}:\s/.test(text);
+  if (bullet === null && standsOverHead(walk)) return false;
   const split = splitNameAndDetails(text, walk);
   const isLong = bullet !== null && !isShortName(split.name);
   if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text, isLong)) return true;
@@ -49,7 +51,9 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
   if (section !== 'inputs' && walk.blocks[0]?.kind !== 'inputs') return false;
   if (!isShortName(split.name) || isNoInput(split, walk)) return false;
-  if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(text) || splitAtVerb(text, walk) !== null)) return false;
+  // "Ada vocal - a plain dynamic is fine": what stands behind the dash may be a sentence.
+  const told = /\s[-–—]\s/.test(text) && section === 'inputs' ? split.name : text;
+  if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(told) || splitAtVerb(told, walk) !== null)) return false;
   if (!bullet && namesDevice(split.name, walk)) return false;
   if (/\?$/.test(text) || (!bullet && tellsAmount(text, walk))) return false;
   if (!bullet && name.certainty < 1 && !followsLine(walk)) return false;
@@ -86,7 +90,7 @@ function takeNumberedText(
   if (!isShortName(split.name) && !follows) return false;
   const likely =
     follows || inList || (inRun && (marked || name.stem !== null)) || (marked && name.stem !== null);
-  if (!likely) return false;
+  if (!likely || countsBack(walk, numbers, marked || follows)) return false;
   if (!follows && !marked && !inRun && name.stem === null) return false;
   if (!inList && name.stem === null && !walk.found.inputs.some((input) => input.list === walk.list))
     return false;
@@ -100,6 +104,12 @@ function takeNumberedText(
   return true;
 }
 
+/** The first line of a sheet of inputs, above the head of their table, is its title. */
+const standsOverHead = (walk: Walk) =>
+  walk.at === 0 &&
+  walk.section === 'inputs' &&
+  walk.lines.slice(1, 5).some((below) => below.cells.length > 2 && headCells(below, walk.tongue) !== null);
+
 /** The number goes on from the input right above: a line of the same list, whatever its words are. */
 function followsInput(walk: Walk, numbers: readonly number[]): boolean {
   const above = walk.found.inputs.at(-1);
@@ -108,6 +118,12 @@ function followsInput(walk: Walk, numbers: readonly number[]): boolean {
   const first = numbers[0];
   if (!above || !line || last === undefined || first === undefined || above.list !== walk.list) return false;
   return above.at.sheet === line.at.sheet && line.at.row - above.at.row <= 2 && first === last + 1;
+}
+
+/** "20 music stands with lamps" below number 40 counts things. */
+function countsBack(walk: Walk, numbers: readonly number[], isSure: boolean): boolean {
+  const written = walk.found.inputs.filter((input) => input.list === walk.list).flatMap((it) => it.numbers);
+  return !isSure && walk.blocks.length > 0 && numbers.some((number) => written.includes(number));
 }
 
 const isShortName = (text: string) =>
@@ -170,12 +186,13 @@ function countsThings(numbered: { numbers: number[]; marked: boolean }, inRun: b
 function looksListed(line: Line | undefined, walk: Walk): 'source' | 'part' | null {
   if (line?.cells.length !== 1 || line.text.length > 120) return null;
   const bullet = behindBullet(line.text);
-  const pieces = bullet || /:\s/.test(line.text) ? splitNameAndDetails(bullet ?? line.text, walk) : null;
+  const hasDetails = bullet !== null || /:\s|\s[-–—]\s/.test(line.text);
+  const pieces = hasDetails ? splitNameAndDetails(bullet ?? line.text, walk) : null;
   const isMiked = pieces !== null && readDetails(pieces.details, walk.tongue).pickUp !== null;
   const split = bullet || isMiked ? (pieces?.name ?? '') : line.text;
   if (split.split(' ').length > 5) return null;
   const name = readSourceName(split, walk.tongue);
-  if (name.unknown.length > (bullet ? 1 : 0)) return null;
+  if (name.unknown.length > (bullet || isMiked ? 1 : 0)) return null;
   if (name.stem !== null) return name.certainty === 1 ? 'source' : null;
   return name.sides.size + name.parts.size + name.pickUps.size > 0 ? 'part' : null;
 }

@@ -22,7 +22,12 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     .split(/\s+[-–—→=>]+\s+|\s*[;|]\s*|\s*,\s+|\s*:\s+|\s*[([]\s*|\s*[)\]]\s*|\s*\.{2,}\s*|\s*…\s*/)
     .map(tidy)
     .filter((piece) => piece !== '');
-  const [first = '', ...rest] = pieces;
+  const [start = '', ...others] = pieces;
+  // "Solène au centre : chant": who, and where.
+  const [, player = '', place = ''] = /^(\p{Lu}\p{Ll}+)\s+(.+)$/u.exec(start) ?? [];
+  const isPlaced = isAllIn(positionWords, place, tongue) && readSourceName(player, tongue).stem === null;
+  const first = isPlaced ? player : start;
+  const rest = isPlaced ? [...others, place] : others;
   let name = first;
   let performer = '';
   const details = [...rest];

@@ -24,7 +24,7 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
     return { ...asVoice(name), certainty: 0.72 };
   if (name.stem !== null) {
     // "Harbour master | headset": a part in a play, no master tape.
-    const isPart = name.isEveryday && name.unknown.length > 0;
+    const isPart = name.isEveryday && name.unknown.length > 0 && groupOfStem(name.stem) !== 'vocals';
     return (isPart ? byMicrophone(name, found, work) : null) ?? name;
   }
   if (found.group) {
