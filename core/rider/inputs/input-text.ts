@@ -54,7 +54,7 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   // "Ada vocal - a plain dynamic is fine": what stands behind the dash may be a sentence.
   const told = /\s[-–—]\s/.test(text) && section === 'inputs' ? split.name : text;
   if (!bullet && (/(?:\p{L}{3}|\))[.!?]$/u.test(told) || splitAtVerb(told, walk) !== null)) return false;
-  if (!bullet && namesDevice(split.name, walk)) return false;
+  if (!bullet && (namesDevice(split.name, walk) || sharesLine.test(split.details[0] ?? ''))) return false;
   if (/\?$/.test(text) || (!bullet && tellsAmount(text, walk))) return false;
   if (!bullet && name.certainty < 1 && !followsLine(walk)) return false;
   const goesOn = bullet !== null && section === 'inputs' && standsInBullets(walk);
@@ -119,6 +119,9 @@ function followsInput(walk: Walk, numbers: readonly number[]): boolean {
   if (!above || !line || last === undefined || first === undefined || above.list !== walk.list) return false;
   return above.at.sheet === line.at.sheet && line.at.row - above.at.row <= 2 && first === last + 1;
 }
+
+/** "Megaphone - share with 10" is heard by another line. */
+const sharesLine = /^(?:shares?|shared|teilt|geteilt|partag|compart|condivi|deelt|divid)/i;
 
 /** "20 music stands with lamps" below number 40 counts things. */
 function countsBack(walk: Walk, numbers: readonly number[], isSure: boolean): boolean {
