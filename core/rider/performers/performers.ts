@@ -143,11 +143,17 @@ export function settlePerformers(work: Work): void {
       if (own) input.read.performer = own.name;
       continue;
     }
-    input.read.performer = performerInName(work, input)?.name ?? null;
+    input.read.performer = (performerInName(work, input) ?? performerInNotes(work, input))?.name ?? null;
   }
   settleNamesOnly(work);
   for (const input of work.inputs)
     if (input.read.performer === null) input.read.performer = byLineUp(work, input)?.name ?? null;
+}
+
+/** Remarks that begin with who plays: "Wren", "Gus, two songs". */
+function performerInNotes(work: Work, input: WorkInput): ReadPerformer | null {
+  const [first = ''] = input.read.notes.split(/\s*[,;(]\s*/);
+  return namesPerson(first, work.tongue) && first.split(' ').length <= 2 ? performerNamed(work, first) : null;
 }
 
 /** "Vox Noor", "Gtr (Tom)". A word nobody knows beside a voice is taken for the singer's name. */

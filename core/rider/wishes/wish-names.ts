@@ -13,7 +13,7 @@ const isSide = (token: Token) =>
   wishWords.senses.get(token.text)?.some((sense) => sense.subject === 'side') ?? false;
 
 const wordsIn = (text: string) => tokenize(text).filter((token) => token.kind !== 'mark');
-const keyOf = (tokens: readonly Token[]) => tokens.map((token) => token.text).join('');
+export const keyOf = (tokens: readonly Token[]) => tokens.map((token) => token.text).join('');
 /** "Voz batería" of a line called "Voz batería Marlo". */
 function withoutPerson(input: WorkInput, { tongue }: Work): string {
   const words = wordsIn(withoutBrackets(input.read.name));

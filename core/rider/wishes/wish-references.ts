@@ -5,16 +5,16 @@ import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work } from '../page/work.ts';
 import { settleAmounts } from './wish-amounts.ts';
 import { type Item, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
-import { withNamesWhole } from './wish-names.ts';
+import { keyOf, withNamesWhole } from './wish-names.ts';
 
 /** What a text of a wish says, word by word. */
 export function hitsIn(work: Work, tokens: readonly Token[]): WishHit[] {
   const { spoken, names } = work.tongue;
-  return withNamesWhole(
-    work,
-    tokens,
-    settleAmounts(work, tokens, findHits(wishWords, tokens, spoken, names)),
+  // "DB" is short for the double bass, and behind a number for decibels.
+  const hits = findHits(wishWords, tokens, spoken, names).filter(
+    ({ from, to }) => tokens[from - 1]?.kind !== 'number' || keyOf(tokens.slice(from, to)) !== 'db',
   );
+  return withNamesWhole(work, tokens, settleAmounts(work, tokens, hits));
 }
 
 function itemOf(work: Work, text: string): Item {

@@ -121,8 +121,13 @@ const isVoice = (input: WorkInput) =>
 
 /** "Bastante Nela": of who sings the lead and plays too, the voice; of "no Nela" all. */
 function heardOf(item: Item, pool: readonly WorkInput[]): readonly WorkInput[] {
+  const voices = pool.filter(isVoice);
+  const isMic = item.tokens.some(({ text }) =>
+    /^(?:mics?|mikes?|mikro\p{L}*|micro\p{L}*|microfo\p{L}*)$/u.test(text),
+  );
+  if (isMic && voices.length > 0) return voices;
   const isNone = item.hits.some((hit) => hit.senses.some((sense) => sense.meaning === 'none'));
-  const sung = pool.filter((input) => isVoice(input) && input.read.kind !== 'backing vocal');
+  const sung = voices.filter((input) => input.read.kind !== 'backing vocal');
   return isNone || sung.length === 0 ? pool : sung;
 }
 
@@ -214,6 +219,17 @@ function poolOf(
   return own.length === 0 && hasTarget ? null : own;
 }
 
+/** Whose voice no line tells sings the only lead that is nobody else's, or else the only such voice. */
+function freeVoice(work: Work, mix: WorkMix): WorkInput | null {
+  if (mix.read.listeners.length !== 1) return null;
+  const free = work.inputs.filter(
+    ({ read }) => (read.kind === 'lead vocal' || read.kind === 'vocal') && read.performer === null,
+  );
+  const leads = free.filter((input) => input.read.kind === 'lead vocal');
+  const [voice, ...others] = leads.length > 0 ? leads : free;
+  return voice && others.length === 0 ? voice : null;
+}
+
 function ownTarget(
   work: Work,
   mix: WorkMix,
@@ -228,6 +244,8 @@ function ownTarget(
         ? own.filter((input) => !isVoice(input))
         : own;
   if (wanted.length > 0) return keysOf(wanted);
+  const free = meaning === 'own voice' ? freeVoice(work, mix) : null;
+  if (free) return keysOf([free]);
   const answer = work.asker.ask({
     matter: 'own',
     at: mix.read.lines[0] ?? null,

@@ -9,7 +9,7 @@ import type { ReadWish } from '../reading.ts';
 import { amountAlone, amountBefore, amountOf, lastIsTrailing, trailingNumber } from './wish-amounts.ts';
 import { askAmount, askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
-import { type Item, isTarget, type WishHit } from './wish-item.ts';
+import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
 import { itemsOf } from './wish-items.ts';
 import { isCalledWhole, singular } from './wish-names.ts';
 import { hitsIn, withReferences } from './wish-references.ts';
@@ -66,7 +66,9 @@ function readWishText(
     const colon = /^([^:]{1,30}):\s*(.*)$/.exec(segment);
     const labelled = colon?.[1] ? amountAlone(work, colon[1]) : null;
     if (labelled) label = labelled;
-    const body = labelled && colon ? (colon[2] ?? '') : segment;
+    const isOwn = colon?.[1] ? !namesSource(work, colon[1]) : false;
+    // "Only needs a mono mix: click, bass": what is before the colon names nothing that is heard.
+    const body = colon && (labelled || (isOwn && colon[2] !== '')) ? (colon[2] ?? '') : segment;
     if (body === '') continue;
     const from = mix.read.wishes.length;
     const chain = readChain(work, mixes, mix, body, fixed ?? label ?? (only ? 'only' : null));
@@ -79,6 +81,14 @@ function readWishText(
     only = chain === 'only' || (only && chain === null);
   }
 }
+
+const namesSource = (work: Work, text: string) => {
+  const tokens = tokenize(text);
+  return (
+    hitsIn(work, tokens).some((hit) => !isAmount(hit) && subjectsOf(hit)[0] !== 'hedge') ||
+    tokens.some((token) => work.tongue.names.has(token.text))
+  );
+};
 
 /** One piece between commas: items joined by "and" share the amount of the one that says it. */
 function readChain(
