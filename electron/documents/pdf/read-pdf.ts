@@ -112,8 +112,9 @@ function partsOfText(marks: PageMarks, runs: Run[]): Part[] {
       parts.push({ rows: () => rowsOfRun(run) });
     }
   };
-  for (const drawn of findRuledTables(marks)) {
-    const table = withOuterRows(drawn, open);
+  const drawn = findRuledTables(marks);
+  for (const [place, inner] of drawn.entries()) {
+    const table = withOuterRows(inner, open, drawn[place + 1]?.top ?? Number.POSITIVE_INFINITY);
     const inside = open.filter((line) => line.y > table.top && line.y <= table.bottom + 1);
     if (inside.length < 2) continue;
     closeOpen(open.filter((line) => line.y <= table.top));

@@ -67,12 +67,12 @@ function extentOf(rules: Rule[]): Extent {
 
 /**
  * The table with the row above and the row below it that its lines do not enclose: where every second row is a
- * coloured stripe, the first or the last row may stand outside of all stripes.
+ * coloured stripe, the first or the last row may stand outside of all stripes. Below `limit` another table begins.
  */
-export function withOuterRows(table: RuledTable, lines: readonly TextLine[]): RuledTable {
+export function withOuterRows(table: RuledTable, lines: readonly TextLine[], limit: number): RuledTable {
   const many = lines.filter((line) => line.pieces.length > 1);
   const above = many.findLast((line) => line.y <= table.top && table.top - line.y <= line.size);
-  const below = many.find((line) => line.y > table.bottom && line.y - table.bottom <= 2 * line.size);
+  const below = many.find(({ y, size }) => y > table.bottom && y - table.bottom <= 2 * size && y < limit);
   const { from, to } = extentOf(table.separators.flat());
   const top = above ? above.y - 1.5 * above.size : table.top;
   const bottom = below ? below.y + 0.5 * below.size : table.bottom;
@@ -90,46 +90,41 @@ export function withOuterRows(table: RuledTable, lines: readonly TextLine[]): Ru
  */
 export function rowsOfRuledTable(table: RuledTable, lines: readonly TextLine[]): string[][] {
   const drawn = columnsOfRules(table.vertical, table.top, table.bottom);
-  const runs = drawn.length > 1 ? [] : runsWithColumns(lines);
+  const runs = runsWithColumns(lines, drawn.length > 1 ? drawn : null);
   const extent = extentOf(table.separators.flat());
   const bands = table.separators.slice(1).flatMap((below, place): Band[] => {
     const above = table.separators[place] ?? [];
     const [top, bottom] = [above[0]?.at ?? 0, below[0]?.at ?? 0];
     const inside = lines.filter((line) => line.y > top && line.y <= bottom + 1);
     if (inside.length === 0) return [];
-    if (isHeading(inside, table, (top + bottom) / 2, extent))
-      return [{ below, rows: [[inside[0]?.pieces[0]?.text ?? '']], isHeading: true }];
+    const isParted = hasLineBetween(table, (top + bottom) / 2, extent);
+    if (table.vertical.length > 0 && !isParted && inside.length === 1 && inside[0]?.pieces.length === 1)
+      return [{ below, rows: [[inside[0].pieces[0]?.text ?? '']], isHeading: true }];
+    if (isParted && drawn.length > 1)
+      return [{ below, rows: [joinedCells(inside, drawn)], isHeading: false }];
     const rows = runs.flatMap((run) => {
       const own = inside.filter((line) => run.lines.includes(line));
       return own.length === 0 ? [] : rowsOfBand(own, run);
     });
-    return [{ below, rows: runs.length > 0 ? rows : [joinedCells(inside, drawn)], isHeading: false }];
+    return [{ below, rows, isHeading: false }];
   });
   if (drawn.length > 1) repeatMergedCells(bands, drawn, extent);
   return bands.flatMap((band) => band.rows);
 }
 
 /** Where no columns are drawn, lines have them by where their text stands: under one frame may be several tables. */
-function runsWithColumns(lines: readonly TextLine[]): Run[] {
+function runsWithColumns(lines: readonly TextLine[], drawn: Columns | null): Run[] {
   const runs = runsOfLines(lines);
   shareColumns(runs);
-  return runs;
+  return drawn ? runs.map((run) => ({ ...run, columns: drawn })) : runs;
 }
 
 type Band = { below: Rule[]; rows: string[][]; isHeading: boolean };
 type Extent = { from: number; to: number };
 
-/** One text in a row that no line parts: a heading over the rows that follow, wherever in the row it stands. */
-function isHeading(
-  lines: readonly TextLine[],
-  { vertical }: RuledTable,
-  y: number,
-  { from, to }: Extent,
-): boolean {
-  const parted = vertical.some(
-    (rule) => rule.from < y && rule.to > y && rule.at > from + 2 && rule.at < to - 2,
-  );
-  return !parted && vertical.length > 0 && lines.length === 1 && lines[0]?.pieces.length === 1;
+/** True where a line parts the cells of a row. One text in a row that none parts is a heading over those that follow. */
+function hasLineBetween({ vertical }: RuledTable, y: number, { from, to }: Extent): boolean {
+  return vertical.some((rule) => rule.from < y && rule.to > y && rule.at > from + 2 && rule.at < to - 2);
 }
 
 /** One row, or the rows of a band in which several lines have a first cell. */
