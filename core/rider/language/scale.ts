@@ -16,6 +16,7 @@ const range =
   /(?<![\d.,])[01]\s*(?:-|–|—|\.\.+|to|through|bis|a|à|t\/m|tot|tot en met|ao?|e|until)\s*(5|10|100)(?![\d.,]|\s*(?:x|khz|hz|m\b|cm|min|:))/;
 const outOf =
   /(?:\bout of|\bvon|\bsur|\bde|\bsu|\bvan|\bop|\/)\s*(5|10|100)(?![\d.,]|\s*(?:khz|hz|m\b|cm|min))/;
+const perCent = /%|\b(?:per ?cent|prozent|pour ?cents?|por ?cientos?|por ?centos?|procent|pct)\b/;
 const decibels = /(?<![\d.,]\s*)\bdb\b(?!\s*\(?a\b)/;
 
 /** The scale that a line or a heading tells, or null. */
@@ -23,11 +24,13 @@ export function scaleIn(text: string, spoken: ReadonlySet<Language>): Scale | nu
   if (text.length > mostLetters) return null;
   const folded = fold(text);
   const told = range.exec(folded) ?? outOf.exec(folded);
-  if (!told && !decibels.test(folded)) return null;
+  const isShare = perCent.test(folded.replace(/\d\s*%/g, ''));
+  if (!told && !isShare && !decibels.test(folded)) return null;
   const isNamed = findHits(scaleWords, tokenize(text), spoken).some((hit) => hit.certainty === 1);
   const isLegend = /(?<!\d)\d{1,3}\s*=\s*\p{L}/u.test(text);
   if (!isNamed && !isLegend) return null;
-  return told ? { most: Number(told[1]) } : 'db';
+  if (told) return { most: Number(told[1]) };
+  return isShare ? { most: 100 } : 'db';
 }
 
 /** Rows looked at for what their numbers mean. */
@@ -38,7 +41,7 @@ export function scaleOf(grid: Grid, spoken: ReadonlySet<Language>): Scale | null
   for (const { rows } of grid.sheets)
     for (const row of rows.slice(0, mostRows))
       for (const text of [textOfRow(row), ...row]) {
-        const scale = /\d|db/i.test(text) ? scaleIn(text, spoken) : null;
+        const scale = /\d|db|%|[cz]ent/i.test(text) ? scaleIn(text, spoken) : null;
         if (scale) return scale;
       }
   return null;

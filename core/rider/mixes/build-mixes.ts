@@ -31,7 +31,7 @@ export function buildMixes(work: Work): WorkMix[] {
   const mixes: WorkMix[] = [];
   for (const found of work.found.mixes) {
     if (isForAll(work, found)) {
-      work.found.devices.push({ at: found.at, text: found.deviceText });
+      work.found.devices.push({ at: found.at, text: found.deviceText, except: [] });
       continue;
     }
     const mix = mixFor(work, mixes, found);
@@ -230,13 +230,24 @@ function mixOfHeading(work: Work, mixes: WorkMix[], heading: string, input: Work
   return mix;
 }
 
-/** "All on own stereo in-ears" holds for every mix that says nothing else. */
+/** "All on own stereo in-ears" holds for every mix that says nothing else, a title for those below it. */
 function addGeneralDevices(work: Work, mixes: WorkMix[]): void {
-  for (const { text } of work.found.devices) {
-    const device = readDevice(text, work);
-    for (const { read } of mixes) {
-      const fits = read.deviceKind === null || read.deviceKind === device.kind;
-      if (!fits) continue;
+  const titles = work.found.devices.filter((it) => it.isTitle);
+  for (const told of work.found.devices) {
+    const device = readDevice(told.text, work);
+    const next = titles.find(({ at }) => at.sheet === told.at.sheet && at.row > told.at.row);
+    const isBelow = ({ read: { lines } }: WorkMix) =>
+      lines.some(
+        ({ sheet, row }) => sheet === told.at.sheet && row >= told.at.row && (!next || row < next.at.row),
+      );
+    const others = new Set(
+      told.except.flatMap((who) => performersOf(work, who, told.at).map(({ name }) => name)),
+    );
+    for (const mix of mixes) {
+      const { read } = mix;
+      if (read.listeners.length > 0 && read.listeners.every((name) => others.has(name))) continue;
+      if (told.isTitle && titles.length > 1 && !isBelow(mix)) continue;
+      if (read.deviceKind !== null && device.kind !== null && read.deviceKind !== device.kind) continue;
       read.deviceKind ??= device.kind;
       read.format ??= device.format;
       read.ownDevice ??= device.own;

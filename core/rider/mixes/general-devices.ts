@@ -1,14 +1,16 @@
 import { withDigits } from '../language/count-words.ts';
-import { findHits } from '../language/lexicon.ts';
+import { findHits, lookUp } from '../language/lexicon.ts';
+import { scaleIn } from '../language/scale.ts';
 import { fold, hasWordOf, tidy, tokenize } from '../language/text.ts';
-import { mixWords, wishWords } from '../language/vocabulary.ts';
-import { note } from '../page/draft.ts';
+import { labelWords, mixWords, playerWords, wishWords } from '../language/vocabulary.ts';
+import { foundMix, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
+import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
-import { pieceFacts } from './mix-pieces.ts';
+import { leadingLabel, pieceFacts } from './mix-pieces.ts';
 
 const everybody =
-  /\b(?:all(?:e|es)?|everyone|everybody|our|unser[en]?|notre|nuestr[oa]s?|nostr[oa]|onze|noss[oa]|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jeder|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|wij|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros)\b/;
+  /\b(?:all(?:e[snr]?)?|everyone|everybody|every (?:mix|send)|our|unser(?:e[nsmr]?)?|notre|nos|nuestr[oa]s?|nostr[oaie]|onze|noss[oa]s?|ours|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jede[rs]?|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|allemaal|wij|ieder|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros|ausschliesslich|que des|uniquement|solo|somente|uitsluitend|alles)\b/;
 
 /** "Four small wedges, one each": a number of devices or of mixes, and nobody in particular. */
 const counted =
@@ -16,6 +18,8 @@ const counted =
 
 /** More words are no plain sentence on devices. */
 const mostWords = 26;
+/** A paragraph with more is no line on devices. */
+const mostSentences = 6;
 
 /** "All on own stereo in-ears", "we use 4 wedges": what everybody listens through. False where it is not told. */
 export function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean {
@@ -34,8 +38,178 @@ export function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean
     walk.section = 'mixes';
     return takeForAll(walk, line, text);
   }
+  if (takeGeneralText(walk, line, text)) return true;
   if (!everybody.test(folded) && !titled) return false;
   return namesDevice(told, walk) && !refuses(told, walk) && takeForAll(walk, line, text);
+}
+
+/**
+ * A whole line that tells what everybody listens through, in one sentence or several, with those for whom it does not
+ * hold: "All on in-ears, ours, stereo", "Monitors - four mixes, all house wedges", "Tous sur wedges sauf la batterie :
+ * casque". The title of the mixes may stand before it, and what the numbers of the table mean. False where the line
+ * says anything else.
+ */
+export function takeGeneralLine(walk: Walk, line: Line): boolean {
+  if ((line.cells.length > 1 && !line.loose) || leadingLabel(line.text, walk)) return false;
+  const { title, rest } = titleBefore(line.text, walk);
+  if (!takeGeneralText(walk, line, rest, title)) return false;
+  if (title !== '' || opensMixes(walk, line.text)) {
+    walk.section = 'mixes';
+    walk.blocks = [];
+    walk.mixHead = null;
+    walk.list += 1;
+  }
+  return true;
+}
+
+/** "Monitors: ...", "IEM mixes - ...": the title of a part before what is told of it. */
+function titleBefore(text: string, walk: Walk): { title: string; rest: string } {
+  for (const mark of text.matchAll(/\s*[:,.(]\s*|\s+[-–—]\s+|(?<=\p{Ll})\s+(?=\p{Lu})/gu)) {
+    const title = text.slice(0, mark.index);
+    if (title.split(' ').length > 5) break;
+    if (titleOf(title, walk.tongue) !== 'mixes') continue;
+    return { title, rest: text.slice(mark.index + mark[0].length) };
+  }
+  return { title: '', rest: text };
+}
+
+type Exception = { who: string; how: string };
+type Sentence =
+  | { says: 'device' | 'more' | 'refused' | 'scale' | 'nothing' | 'other' }
+  | { says: 'device'; text: string; except: Exception };
+
+function takeGeneralText(walk: Walk, line: Line, text: string, title = ''): boolean {
+  const sentences = text
+    .split(/(?<=[.;!])\s+|(?<=\p{L}\p{L})\.\s+|\)\s+(?=\p{Lu})/u)
+    .map((sentence) => tidy(sentence.replace(/^[-•*]\s+/, '').replace(/[.;!:)]+$/, '')))
+    .filter((sentence) => sentence !== '');
+  if (sentences.length > mostSentences) return false;
+  const read = sentences.map((sentence) => readSentence(sentence, walk, title));
+  if (read.some(({ says }) => says === 'other')) return false;
+  const tells = read.some(({ says }) => says === 'device' || says === 'scale' || says === 'refused');
+  if (!tells) return false;
+  const told = sentences.filter((_, at) => read[at]?.says === 'device' || read[at]?.says === 'more');
+  const plain = sentences.flatMap((sentence, at) => {
+    const it = read[at];
+    if (!it || !told.includes(sentence)) return [];
+    return 'text' in it ? [it.text] : [sentence];
+  });
+  const except = read.flatMap((it) => ('except' in it ? [it.except] : []));
+  for (const { who, how } of except)
+    walk.found.mixes.push(foundMix(line.at, { listenerText: who, deviceText: how, loose: true }));
+  const names = namesDevice(title, walk) && !namesDevice(plain.join(' '), walk) ? [title] : [];
+  const all = [...names, ...plain].join(', ');
+  if (all !== '') walk.found.devices.push({ at: line.at, text: all, except: except.map(({ who }) => who) });
+  note(
+    walk.found,
+    line.at,
+    'understood',
+    all === '' ? 'What the numbers mean.' : 'What everybody listens through.',
+  );
+  return true;
+}
+
+function readSentence(sentence: string, walk: Walk, title: string): Sentence {
+  if (sentence.split(' ').length > mostWords) return { says: 'other' };
+  const { before, behind } = splitAtExcept(sentence, walk);
+  const except = behind === '' ? null : exceptionOf(behind, walk);
+  if (behind !== '' && !except) return { says: 'other' };
+  if (namesSomebody(before, walk) || sourcesIn(before, walk) > 0) return { says: 'other' };
+  if (scaleIn(sentence, walk.tongue.spoken)) return { says: 'scale' };
+  const { self, sameAs } = pieceFacts(before, walk);
+  if (sameAs || (self && !namesDevice(before, walk))) return { says: 'other' };
+  if (!namesDevice(before, walk)) {
+    if (except) return { says: 'other' };
+    return tellsOfDevice(before, walk) ? { says: 'more' } : { says: 'nothing' };
+  }
+  if (refuses(before, walk)) return { says: 'refused' };
+  const folded = fold(before);
+  const isGeneral = title !== '' || everybody.test(folded) || countsMixes(before, walk);
+  // "Four monitor mixes please" does not say what they are.
+  if (!isGeneral || !(namesSpecialDevice(before, walk) || tellsOfDevice(before, walk)))
+    return { says: 'other' };
+  return except ? { says: 'device', text: before, except } : { says: 'device' };
+}
+
+/** "Floor monitors" over the mixes tells what they are; "Monitors" may be anything. */
+export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
+  const tokens = tokenize(text);
+  return findHits(mixWords, tokens, tongue.spoken).some((hit) => {
+    const words = tokens
+      .slice(hit.from, hit.to)
+      .map((token) => token.text)
+      .join(' ');
+    return hit.senses[0]?.subject === 'device' && !anyDevice.test(words);
+  });
+}
+
+const anyDevice =
+  /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?)$/;
+
+function splitAtExcept(sentence: string, walk: Walk): { before: string; behind: string } {
+  const tokens = tokenize(sentence);
+  const hit = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
+    (it) => it.senses[0]?.subject === 'except' && it.certainty === 1,
+  );
+  if (!hit) return { before: sentence, behind: '' };
+  const isOnly = hit.senses[0]?.meaning === 'all except';
+  const start = isOnly ? tokens[hit.to - 1]?.start : tokens[hit.from]?.start;
+  return {
+    before: tidy(sentence.slice(0, start)).replace(/[,;]$/, ''),
+    behind: tidy(sentence.slice(tokens[hit.to - 1]?.end)),
+  };
+}
+
+const article =
+  /^(?:for |für |pour |para |per |voor |the |our |der |die |das |den |dem |le |la |les |el |los |las |il |lo |gli |i |de |het |o |a |os |as |l['’])+/i;
+const linking =
+  /[\s,:(–-]+(?:(?:who|which|the drummer|he|she|they|der|die|das|er|sie|qui|il|elle|que|él|ella|che|lui|lei|quien|die|hij|zij|ele|ela)\s+)?(?:has|have|uses?|gets?|is on|are on|on|with|hat|haben|nutzt|bekommt|auf|mit|a|ont|utilise|sur|avec|tiene|usa|lleva|va con|con|ha|hanno|heeft|gebruikt|op|met|tem|com|em)?\s*$/iu;
+
+/** "The drummer: wired in-ears", "la batteria che ha cuffie sue", "Uwe (Wedge)", "the choir": who, and how. */
+function exceptionOf(text: string, walk: Walk): Exception | null {
+  const tokens = tokenize(text);
+  const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).filter(
+    (hit) => hit.certainty === 1,
+  );
+  const device = hits.find((hit) => hit.senses[0]?.subject === 'device');
+  const opening = hits.find((hit) => hit.from > 0 && device && hit.from <= device.from) ?? device;
+  const start = opening ? (tokens[opening.from]?.start ?? 0) : text.length;
+  const who = tidy(
+    text
+      .slice(0, start)
+      .replace(/\b\d+\s*$/, '')
+      .replace(linking, '')
+      .replace(article, ''),
+  );
+  if (who === '' || who.split(' ').length > 4) return null;
+  // "Side fills: everything but the click" leaves out a source, not a listener.
+  if (!namesSomebody(who, walk) && (device === undefined || sourcesIn(who, walk) === 0)) return null;
+  return { who, how: device ? tidy(text.slice(start).replace(/[()]/g, ' ')) : '' };
+}
+
+const namesSomebody = (text: string, walk: Walk) =>
+  hasWordOf(text, walk.tongue.names) ||
+  findHits(playerWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.certainty === 1 && !everybody.test(fold(hit.senses[0]?.meaning ?? '')),
+  );
+
+/** "Transmitters are ours", "stereo", "all mono": no device by name, but something of it. */
+function tellsOfDevice(text: string, walk: Walk): boolean {
+  const hits = findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).filter(
+    (hit) => hit.certainty === 1,
+  );
+  return hits.some((hit) => ['format', 'owner', 'link'].includes(hit.senses[0]?.subject ?? ''));
+}
+
+/** "Four mixes", "São quatro vias": how many mixes there are, and not how many wedges. */
+function countsMixes(text: string, walk: Walk): boolean {
+  const tokens = tokenize(withDigits(text, walk.tongue));
+  return findHits(labelWords, tokens, walk.tongue.spoken).some(
+    (hit) =>
+      hit.certainty === 1 &&
+      [1, 2].some((back) => /^\d{1,2}$/.test(tokens[hit.from - back]?.text ?? '')) &&
+      lookUp(mixWords, tokens[hit.from]?.text ?? '', walk.tongue.spoken)?.[0]?.subject !== 'device',
+  );
 }
 
 /** "For monitors three wedges will do:": what stands below are the mixes. */
@@ -45,7 +219,7 @@ function opensMixes(walk: Walk, text: string): boolean {
 }
 
 function takeForAll(walk: Walk, line: Line, text: string): boolean {
-  walk.found.devices.push({ at: line.at, text });
+  walk.found.devices.push({ at: line.at, text, except: [] });
   note(walk.found, line.at, 'understood', 'What everybody listens through.');
   return true;
 }
@@ -86,10 +260,13 @@ function sourcesIn(text: string, walk: Walk): number {
   const devices = findHits(mixWords, tokens, spoken, names).filter((hit) => hit.certainty === 1);
   return findHits(wishWords, tokens, spoken, names).filter(
     (hit) =>
+      // Dutch "met" is "with" before it is the metronome.
+      !hit.senses.some(({ subject }) => subject === 'hedge') &&
       hit.senses.some(
         ({ subject, meaning }) =>
           subject === 'source' || (subject === 'group' && meaning !== 'everything' && meaning !== 'rest'),
-      ) && !devices.some((device) => device.from <= hit.from && hit.to <= device.to),
+      ) &&
+      !devices.some((device) => device.from <= hit.from && hit.to <= device.to),
   ).length;
 }
 

@@ -76,8 +76,14 @@ export function foundMix(at: LineRef, told: Partial<FoundMix>): FoundMix {
 
 type FoundPerformer = { at: LineRef; name: string; role: string; place: string };
 
-/** A sentence on what everybody listens through. */
-type FoundDevices = { at: LineRef; text: string };
+/** A sentence on what everybody listens through, but for those that it names. */
+type FoundDevices = {
+  at: LineRef;
+  text: string;
+  except: string[];
+  /** It is a title: it holds for the mixes below, up to the next such title. */
+  isTitle?: boolean;
+};
 
 type LineNote = { outcome: LineOutcome; why: string };
 

@@ -7,11 +7,12 @@ import { numbersInFront } from '../inputs/numbers-behind.ts';
 import { settleTold } from '../inputs/told-lines.ts';
 import { cellAmount } from '../language/amounts.ts';
 import { legendIn } from '../language/legend.ts';
-import { findHits, lookUp } from '../language/lexicon.ts';
+import { lookUp } from '../language/lexicon.ts';
 import { channelNumbers, numberedText } from '../language/numbers.ts';
 import type { Tongue } from '../language/source-name.ts';
-import { fold, tokenize } from '../language/text.ts';
-import { mixWords, titleLexicon } from '../language/vocabulary.ts';
+import { fold } from '../language/text.ts';
+import { titleLexicon } from '../language/vocabulary.ts';
+import { namesSpecialDevice, takeGeneralLine } from '../mixes/general-devices.ts';
 import { blockByCells, headByCells, settleMixColumns } from '../mixes/mix-columns.ts';
 import { takeMixList } from '../mixes/mix-lists.ts';
 import { leadingLabel } from '../mixes/mix-pieces.ts';
@@ -121,6 +122,7 @@ function takeLine(walk: Walk): number {
   }
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
+  if (takeGeneralLine(walk, line)) return 1;
   if (takeMixList(walk, line)) return 1;
   if (takeTitle(walk, line)) return 1;
   if (standsOverTable(walk, line)) {
@@ -278,11 +280,13 @@ function takeTitle(walk: Walk, line: Line): boolean {
   found.actName ??= actNameIn(line.text);
   // "IN-EARS (all mono, house packs)": the title says what everybody listens through.
   const told = /\((.{4,})\)/.exec(line.text)?.[1];
-  if (first === 'mixes' && (told || namesSpecialDevice(line.text, tongue)))
+  if (first === 'mixes' && (told || namesSpecialDevice(line.text, walk)))
     found.devices.push({
       at: line.at,
+      except: [],
+      isTitle: true,
       text:
-        told && !/\b(?:ears?|iems?)\b/i.test(line.text) && !namesSpecialDevice(line.text, tongue)
+        told && !/\b(?:ears?|iems?)\b/i.test(line.text) && !namesSpecialDevice(line.text, walk)
           ? told
           : line.text,
     });
@@ -297,21 +301,6 @@ function takeTitle(walk: Walk, line: Line): boolean {
   note(found, line.at, 'set aside', 'A title.');
   return true;
 }
-
-/** "Floor monitors" over the mixes tells what they are; "Monitors" may be anything. */
-function namesSpecialDevice(text: string, tongue: Tongue): boolean {
-  const tokens = tokenize(text);
-  return findHits(mixWords, tokens, tongue.spoken).some((hit) => {
-    const words = tokens
-      .slice(hit.from, hit.to)
-      .map((token) => token.text)
-      .join(' ');
-    return hit.senses[0]?.subject === 'device' && !anyDevice.test(words);
-  });
-}
-
-const anyDevice =
-  /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?)$/;
 
 /** More rows than these are not stacked in one cell. */
 const rowsOfOneCell = 1000;
