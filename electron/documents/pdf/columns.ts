@@ -50,14 +50,19 @@ export function columnsOfRules(vertical: readonly Rule[], top: number, bottom: n
   return [Number.NEGATIVE_INFINITY, ...between];
 }
 
-/** The cells of a line: each piece goes to the column in which it begins. */
+/** The pieces of a line by column: each belongs to the column in which it begins. */
+export function piecesByColumn(line: TextLine, columns: Columns): TextLine['pieces'][] {
+  const pieces = columns.map((): TextLine['pieces'] => []);
+  for (const piece of line.pieces)
+    pieces[columns.findLastIndex((left) => piece.left >= left - 1)]?.push(piece);
+  return pieces;
+}
+
+/** The cells of a line. */
 export function cellsOfLine(line: TextLine, columns: Columns): string[] {
-  const cells = columns.map(() => '');
-  for (const piece of line.pieces) {
-    const column = columns.findLastIndex((left) => piece.left >= left - 1);
-    cells[column] = joined(cells[column] ?? '', piece.text);
-  }
-  return cells;
+  return piecesByColumn(line, columns).map((pieces) =>
+    pieces.reduce((text, piece) => joined(text, piece.text), ''),
+  );
 }
 
 export function joined(first: string, second: string): string {

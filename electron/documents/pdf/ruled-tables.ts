@@ -1,7 +1,8 @@
 import { type Columns, cellsOfLine, columnsOfRules, covered, groupsOf, joined } from './columns.ts';
-import { type Run, rowsOfLines, runsOfLines, shareColumns } from './open-tables.ts';
+import { type Run, runsOfLines, shareColumns } from './open-tables.ts';
 import type { PageMarks, Rule } from './page-marks.ts';
 import type { TextLine } from './text-lines.ts';
+import { rowsOfLines } from './wrapped-cells.ts';
 
 /** A table whose rows are parted by drawn lines or coloured stripes. `bands` are the heights between them. */
 export type RuledTable = { top: number; bottom: number; separators: Rule[][]; vertical: Rule[] };

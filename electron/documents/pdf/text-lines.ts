@@ -8,13 +8,17 @@ type Piece = { text: string; left: number; right: number };
  * third, or a little more than one letter, where all letters are as wide as a space. */
 const cellGap = (word: Word): number => Math.max(0.5 * word.size, 1.05 * letterWidth(word));
 const letterWidth = (word: Word): number => (word.right - word.left) / Math.max(word.text.length, 1);
+/** From top to bottom no earlier line is at the height of a word. */
+const linesLookedAt = 20;
 /** Heights that differ by less than this, in heights of the type, are one line. */
 const sameLine = 0.35;
 
 export function linesOfWords(words: readonly Word[]): TextLine[] {
   const lines: { y: number; size: number; words: Word[] }[] = [];
   for (const word of [...words].sort((a, b) => a.y - b.y || a.left - b.left)) {
-    const line = lines.findLast((it) => Math.abs(it.y - word.y) <= sameLine * Math.max(it.size, word.size));
+    const line = lines
+      .slice(-linesLookedAt)
+      .findLast((it) => Math.abs(it.y - word.y) <= sameLine * Math.max(it.size, word.size));
     if (line) line.words.push(word);
     else lines.push({ y: word.y, size: word.size, words: [word] });
   }
