@@ -1,4 +1,5 @@
 import { factsOfKind, type SourceGroup, type SourceKind } from '../../show/source-kinds.ts';
+import { withDigits } from '../language/count-words.ts';
 import { groupOfStem, kindOfStem } from '../language/source-name.ts';
 import { fold, type Token } from '../language/text.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
@@ -55,10 +56,13 @@ export function stemTarget(
   const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
   if (group === 'everything' || group === 'rest') return { of: 'everything' };
   const inputs = pool ?? work.inputs;
-  const candidates = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, stem);
+  const all = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, stem);
+  const candidates = calledSo(item, hit, group, inputs, withOtherLeads(item, hit, group, inputs, all));
   const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
   const refined = refine(work, mix, basses.length > 0 ? basses : candidates, hit, item);
   if (refined.inputs.length === 0) return null;
+  const counted = asManyAs(work, mix, item, hit, refined.inputs);
+  if (counted) return keysOf(counted);
   if (
     group &&
     isSourceGroup(group) &&
@@ -73,6 +77,76 @@ export function stemTarget(
   return keysOf(refined.inputs);
 }
 
+/** Groups whose words are what lines are called by: the rest of the group is not meant. */
+const namedGroups: ReadonlySet<GroupWord> = new Set<GroupWord>(['backing vocals', 'playback']);
+
+/** "Voces principales" of one lead and voices that are no backings: there are several. */
+function withOtherLeads(
+  item: Item,
+  hit: WishHit,
+  group: GroupWord | undefined,
+  inputs: readonly WorkInput[],
+  leads: WorkInput[],
+): WorkInput[] {
+  const isMany = item.tokens.slice(hit.from, hit.to).some(({ text }) => isPlural(text));
+  if (group !== 'lead vocals' || leads.length !== 1 || !isMany) return leads;
+  return inputs.filter(
+    (input) =>
+      leads.includes(input) ||
+      input.read.kind === 'vocal' ||
+      (input.read.kind === 'backing vocal' && input.name.stem === 'vocal'),
+  );
+}
+
+const isSpare = ({ read }: WorkInput) => read.kind === 'spare vocal' || read.kind === 'spare line';
+
+/** "Beats" of a line "Laptop beats", "coro" beside a second voice: what lines are called goes before what they are. */
+function calledSo(
+  item: Item,
+  hit: WishHit,
+  group: GroupWord | undefined,
+  inputs: readonly WorkInput[],
+  candidates: WorkInput[],
+): WorkInput[] {
+  if (group !== undefined && !namedGroups.has(group)) return candidates;
+  const words = item.tokens
+    .slice(hit.from, hit.to)
+    .filter((token) => token.kind === 'word' && !article.test(token.text));
+  const called = inputs.filter(
+    (input) => !isSpare(input) && words.every((word) => isCalled(input, word, true)),
+  );
+  if (words.length === 0 || called.length === 0) return candidates;
+  const isOther = group !== undefined || !called.some((input) => candidates.includes(input));
+  return isOther ? called : candidates;
+}
+
+const article =
+  /^(?:the|der|die|das|den|la|le|les|el|los|las|il|lo|gli|i|de|het|os?|as?|all|alle|tous|toutes|tod[oa]s|tutt[ie])$/;
+
+/** "The two voices" of three: those that are called so, or the listeners' own, or the leads, if they are as many. */
+function asManyAs(
+  work: Work,
+  mix: WorkMix,
+  item: Item,
+  hit: WishHit,
+  inputs: readonly WorkInput[],
+): WorkInput[] | null {
+  const [, digit = ''] = /^\D*?\b([2-8])\s+(?=\p{L})/u.exec(withDigits(item.text, work.tongue)) ?? [];
+  const most = Number(digit);
+  // One of a pair counts for both.
+  const count = (lines: readonly WorkInput[]) => lines.filter(({ read }) => read.side !== 'right').length;
+  if (most === 0 || count(inputs) === most || count(inputs) === 1) return null;
+  const word = item.tokens[hit.to - 1];
+  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  return (
+    [
+      work.inputs.filter((input) => word !== undefined && isCalled(input, word)),
+      inputs.filter((input) => own.includes(input)),
+      inputs.filter((input) => input.read.kind === 'lead vocal' || input.read.kind === 'vocal'),
+    ].find((lines) => count(lines) === most) ?? null
+  );
+}
+
 const isSourceGroup = (group: GroupWord): group is SourceGroup => !notSourceGroups.has(group);
 /** Words for several sources that are no group of the show's vocabulary. */
 const notSourceGroups: ReadonlySet<GroupWord> = new Set<GroupWord>([
@@ -83,6 +157,7 @@ const notSourceGroups: ReadonlySet<GroupWord> = new Set<GroupWord>([
   'backing vocals',
   'one voice',
   'winds',
+  'soloists',
   'saxophones',
 ]);
 
@@ -107,6 +182,15 @@ function backingIn(inputs: readonly WorkInput[]): WorkInput[] {
   return backing.length > 0 ? backing : inputs.filter(({ read }) => read.kind === 'vocal');
 }
 
+const soloWord = /^sol(?:o|i|ist\p{L}{0,3})$/u;
+
+/** Roles are no kinds: "MC Bo" is a voice, "Solo 1" may be anything. */
+const rolesIn = (inputs: readonly WorkInput[], role: Stem) =>
+  inputs.filter(
+    (input) => !isSpare(input) && (input.name.stem === role || input.name.besides.includes(role)),
+  );
+const roles: ReadonlySet<Stem> = new Set<Stem>(['mc', 'soloist', 'conductor']);
+
 function candidatesOf(
   inputs: readonly WorkInput[],
   group: GroupWord | undefined,
@@ -127,6 +211,10 @@ function candidatesOf(
     // "Blech" is the cymbals where nobody blows.
     if (found.length > 0 || stem === undefined) return found;
   }
+  if (group === 'soloists') {
+    const called = inputs.filter(({ name }) => name.tokens.some(({ text }) => soloWord.test(text)));
+    return called.length > 0 ? called : ofKinds(['lead vocal']);
+  }
   if (group === 'saxophones') return ofKinds(['saxophone']);
   if (group === 'playback') {
     const tracks = ofKinds(['playback']);
@@ -134,12 +222,22 @@ function candidatesOf(
   }
   if (group === 'click') return ofKinds(['click']);
   if (group) {
-    const members = inputs.filter((input) => factsOfKind(input.read.kind).group === group);
+    const hasKit = inputs.some(({ read }) => read.kind === 'hi-hat' || families.snare?.includes(read.kind));
+    const members = inputs.filter(({ read }) => {
+      const own = factsOfKind(read.kind).group;
+      // Where nobody plays a kit, its drums are percussion.
+      return own === group || (group === 'percussion' && own === 'drums' && !hasKit);
+    });
     if (members.length > 0) return members;
   }
   if (stem === undefined) return [];
-  const called = stem === 'mc' ? inputs.filter(({ name }) => name.tokens[0]?.text === 'mc') : [];
+  const called = roles.has(stem) ? rolesIn(inputs, stem) : [];
   if (called.length > 0) return called;
+  // Where no line is called so, MCs are those who sing or speak under their own names.
+  if (stem === 'mc')
+    return inputs.filter(
+      ({ read }) => (read.kind === 'lead vocal' || read.kind === 'vocal') && read.performer !== null,
+    );
   const kinds = families[stem] ?? [kindOfStem(stem)];
   // "Kick" is the trigger on it too.
   const exact = inputs.filter(

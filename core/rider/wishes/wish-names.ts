@@ -50,7 +50,7 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   );
   const [words, inputs] = [told, told.slice(0, told.at(-1)?.kind === 'number' ? -1 : 0)]
     .map((it): [Token[], WorkInput[]] => [it, calledBy(work, keyOf(it))])
-    .find(([, named]) => named.length > 0) ?? [[], []];
+    .find(([, named]) => named.length > 0) ?? [told, byRun(work, told)];
   const lone = inputs[0];
   if (!lone) return null;
   // "Snare" is the name of one line but means the drum: its other microphones come along.
@@ -79,6 +79,15 @@ function calledBy(work: Work, key: string): WorkInput[] {
       .map((called) => work.inputs.filter((input) => called(input, work) === key))
       .find((named) => named.length > 0) ?? []
   );
+}
+
+/** "Solo mic" of a line "Solo mic, front": several words in a row that stand in its name. */
+function byRun(work: Work, words: readonly Token[]): WorkInput[] {
+  if (words.length < 2) return [];
+  return work.inputs.filter((input) => {
+    const name = wordsIn(input.read.name);
+    return name.some((_, at) => words.every((word, it) => name[at + it]?.text === word.text));
+  });
 }
 
 /** "Voz 2" and "coro" are the line of that name, "vocals" are all of them. */
@@ -174,16 +183,27 @@ const plurals: readonly [RegExp, string][] = [
 
 /** "Guitars" and "chitarre", and not "guitare": a word that is another's plural by its spelling. */
 export const isPlural = (word: string) =>
+  // The Dutch "zangeres" is one.
+  !/[^aeiou]eres$/.test(word) &&
   plurals.some(([ending, one]) => {
     const stem = word.replace(ending, one);
     return stem !== word && stem.length > 2 && wishWords.senses.has(stem) && wishWords.tokens.has(stem);
   });
 
-export const singular = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
+export const singular = (word: string) => (word.length > 2 ? word.replace(/s$/, '') : word);
 
-/** True where a line's name has the word, in whatever number. */
-export const isCalled = (input: WorkInput, word: Token) =>
-  input.name.tokens.some((token) => singular(token.text) === singular(word.text));
+/** One word in whatever number: "solo" and "soli", "chitarra" and "chitarre". */
+const isSameWord = (a: string, b: string) =>
+  singular(a) === singular(b) || isPluralOf(a, b) || isPluralOf(b, a);
+
+const isPluralOf = (many: string, one: string) =>
+  one.length > 3 && plurals.some(([ending, back]) => ending.test(many) && many.replace(ending, back) === one);
+
+/** True where a line's name has the word, in whatever number; `outside`: not only in brackets. */
+export const isCalled = (input: WorkInput, word: Token, outside = false) =>
+  (outside ? wordsIn(withoutBrackets(input.read.name)) : input.name.tokens).some((token) =>
+    isSameWord(token.text, word.text),
+  );
 
 /** Words that stand in the name of a line, as a model or a nickname does. */
 export function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
@@ -191,7 +211,9 @@ export function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
     (token, at) =>
       token.kind === 'word' &&
       token.text.length > 1 &&
-      !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
+      !item.hits.some(
+        (hit) => at >= hit.from && at < hit.to && !isTarget(hit) && subjectsOf(hit)[0] !== 'part',
+      ),
   );
   if (words.every((word) => word.text.length < 3)) return null;
   const inputs = work.inputs.filter((input) => words.every((word) => isCalled(input, word)));

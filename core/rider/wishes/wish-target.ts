@@ -82,10 +82,14 @@ function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] |
     const inputs = work.inputs.filter((input) => numbers.has(input.read.channel));
     if (inputs.length > 0) return keysOf(inputs);
   }
+  const numbered = byRange(work, item);
+  if (numbered.length > 0) return keysOf(numbered);
   const taught = taughtLines(work, item);
   if (taught.length > 0) return keysOf(taught);
   const exact = byExactName(work, item);
   if (exact) return exact;
+  const worn = byPickUp(work, item);
+  if (worn.length > 0) return keysOf(worn);
   const self = item.hits.flatMap((hit) => hit.senses).find((sense) => sense.subject === 'self');
   const players = playersIn(work, item);
   const sources = item.hits.filter(
@@ -178,6 +182,32 @@ function playerIn(work: Work, players: readonly WishHit[], sources: readonly Wis
   const hit = players.find((it) => !sources.some((source) => source.from < it.to && it.from < source.to));
   const stem = hit?.senses[0]?.meaning as Stem | undefined;
   return stem === undefined ? null : (playerOf(work, stem)?.name ?? null);
+}
+
+/** "Horns (17-23)": the channels themselves. */
+function byRange(work: Work, item: Item): WorkInput[] {
+  const [, from = '', to = ''] =
+    /[([]\s*(?:\p{L}+\.?\s*)?(\d{1,2})\s*[-–]\s*(\d{1,2})\s*[)\]]/u.exec(item.text) ?? [];
+  if (from === '' || Number(to) <= Number(from)) return [];
+  return work.inputs.filter(({ read }) => Number(from) <= read.channel && read.channel <= Number(to));
+}
+
+/** Words for a microphone that is worn or held, in a wish: "no headsets", "tutti gli archetti". */
+const worn =
+  /(?<!\p{L})(headset|headworn|archett|kopfbügel|ansteck|diadema|serre-?t[eê]te|hoofdmic|auricular|lavali?er|handheld|handsender|gelato|gelati)/iu;
+const someOf = /(?<!\d)(\d{1,2})\s*(?:to|bis|à|a|al|t\/m|tot|-|–)\s*(\d{1,2})(?!\d)/iu;
+
+/** The lines that are taken with such a microphone; of "headsets 1 to 5" those of these numbers. */
+function byPickUp(work: Work, item: Item): WorkInput[] {
+  const word = worn.exec(item.text)?.[1]?.toLowerCase();
+  const isNamed = item.tokens.some(({ text }) => work.tongue.names.has(text) || work.tongue.people.has(text));
+  if (!word || isNamed) return [];
+  const lines = work.inputs.filter(({ read }) =>
+    `${read.name} ${read.pickUpModel} ${read.notes}`.toLowerCase().includes(word),
+  );
+  const [, from, to] = someOf.exec(item.text) ?? [];
+  if (from === undefined || to === undefined) return lines;
+  return lines.filter((_, at) => Number(from) <= at + 1 && at + 1 <= Number(to));
 }
 
 /** The lines that a taught word names. */

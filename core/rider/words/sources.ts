@@ -886,7 +886,7 @@ export const sources: WordTable<Stem> = {
     pt: 'solista, solistas',
   },
   mc: {
-    trade: 'mc, mc mic, emcee',
+    trade: 'mc, mc mic, emcee, mcs, emcees, rapper, rappers',
     es: 'micro mc',
     fr: 'micro mc',
     de: 'mc mikro',

@@ -11,6 +11,7 @@ export type GroupWord =
   | 'backing vocals'
   | 'one voice'
   | 'winds'
+  | 'soloists'
   | 'saxophones';
 
 export const groupWords: WordTable<GroupWord> = {
@@ -63,6 +64,15 @@ export const groupWords: WordTable<GroupWord> = {
     it: 'cori, i cori, coristi, coriste, tutti i cori, le coriste, seconde voci, seconda voce, backing, i coristi, coro, controcanti, voci di supporto',
     nl: 'koor, koren, achtergrondzang, backings, backing, alle koren, alle backings, tweede stem, tweede stemmen, backing vocals, koortjes, alle achtergrondzang, bv s, achtergrondkoor, koorzang, achtergrond',
     pt: 'coros, backing vocals, backs, vozes de apoio, coro, todos os coros, segundas vozes, segunda voz, coristas, backing, os coros, vocais de apoio, back vocals, backing vocal',
+  },
+  soloists: {
+    trade: 'soloists, solo voices, solo vocals, solo singers, solos, the soloists',
+    de: 'soli, solostimmen, solistinnen, solisten, die soli, die solisten, die solostimmen, solosänger',
+    fr: 'solistes, les solistes, voix solistes',
+    es: 'solistas, los solistas, las solistas, voces solistas',
+    it: 'soli, solisti, i solisti, le soliste, voci soliste, soliste',
+    nl: 'solisten, de solisten, solostemmen',
+    pt: 'solistas, os solistas, vozes solo, vozes solistas, as solistas',
   },
   drums: {
     trade:
