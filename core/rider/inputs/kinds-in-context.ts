@@ -18,6 +18,7 @@ export function settleKindsInContext(work: Work): void {
   settleDoubleBass(work);
   settleViolas(work);
   settleSaxes(work);
+  settleBasses(work);
   settleSoloists(work);
   settlePianos(work);
   settleBass(work);
@@ -51,7 +52,7 @@ function settleSpeech(work: Work): void {
 const recites =
   /\b(?:recita\p{L}*|recites?|rezitiert|rezitation|(?:only|just) (?:speaks|talks)|(?:speaks|talks|spoken) only|spricht nur|nur (?:sprech|text|sprache)\p{L}*|parle (?:seulement|uniquement)|ne chante pas|(?:solo|solamente|no canta) habla|solo habla|(?:solo parla|parla solo|soltanto parla)(?:ta|to)?|non canta|(?:spreekt|praat) alleen|alleen (?:spreken|praten|spreekt)|so fala|apenas fala|nao canta|doesn'?t sing|does not sing|singt nicht|zingt niet|no canta)(?!\p{L})/u;
 const toAudience =
-  /\b(?:(?:speaks?|talks?|talking|chats) (?:to|with) (?:the )?(?:audience|crowd|people)|(?:spricht|redet) (?:zum|mit dem) publikum|parle (?:au|avec le) public|habla (?:al|con el) publico|parla (?:al|col|con il) pubblico|(?:praat|spreekt) (?:tegen|met|tot) (?:het )?publiek|fala (?:ao|com o|para o) publico)/;
+  /\b(?:sagt (?:die |den |das )?(?:\p{L}+ )?an\b|ansag\p{L}*|moderiert|announces|introduces|hosts|presente les|annonce|anuncia|presenta|annuncia|apresenta|presenteert|kondigt|(?:speaks?|talks?|talking|chats) (?:to|with) (?:the )?(?:audience|crowd|people)|(?:spricht|redet) (?:zum|mit dem) publikum|parle (?:au|avec le) public|habla (?:al|con el) publico|parla (?:al|col|con il) pubblico|(?:praat|spreekt) (?:tegen|met|tot) (?:het )?publiek|fala (?:ao|com o|para o) publico)/u;
 const sings = /\b(?:sings?|singt|chante|canta|zingt)\b/;
 
 /** A voice that only the musicians hear talks to them. */
@@ -136,6 +137,16 @@ function settleSaxes(work: Work): void {
     input.read.kind = isBand ? 'tuba' : 'saxophone';
     input.read.kindConfidence = 0.85;
   }
+}
+
+/** "Basses" with a microphone, among cornets and horns, are blown. */
+function settleBasses(work: Work): void {
+  if (work.inputs.filter(({ read }) => blown.has(read.kind) || read.kind === 'flugelhorn').length < 3) return;
+  for (const { read } of work.inputs)
+    if (/^(?:bassen|b[aä]sse|basses|bassi|bajos|baixos)\b/i.test(read.name) && read.pickUp !== 'di') {
+      read.kind = 'tuba';
+      read.kindConfidence = Math.min(read.kindConfidence, 0.8);
+    }
 }
 
 const windWords =

@@ -25,7 +25,7 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
   if (name.stem !== null) {
     // "Harbour master | headset": a part in a play, no master tape.
     const isPart = name.isEveryday && name.unknown.length > 0 && groupOfStem(name.stem) !== 'vocals';
-    return (isPart ? byMicrophone(name, found, work) : null) ?? name;
+    return (isPart ? byMicrophone(name, found, work) : null) ?? byRemark(name, found, work) ?? name;
   }
   if (found.group) {
     const group = readSourceName(found.group, work.tongue);
@@ -36,6 +36,19 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
   const headed: SourceName = { ...name, stem: found.headingStem, certainty: 0.8 };
   return headed.stem === 'vocal' ? withVoice(headed, found, work) : headed;
 }
+
+/** "Control | backing tracks": a remark that is nothing but a source says more than an everyday word. */
+function byRemark(name: SourceName, found: FoundInput, work: Work): SourceName | null {
+  if (!name.isEveryday) return null;
+  for (const remark of found.details.notes) {
+    if (playsToo.test(remark)) continue;
+    const { stem, certainty, unknown, isEveryday } = readSourceName(remark, work.tongue);
+    if (stem !== null && certainty === 1 && unknown.length === 0 && !isEveryday) return { ...name, stem };
+  }
+  return null;
+}
+
+const playsToo = /\b(?:doubl|also|auch|aussi|tamb[ié]|anche|ook|plus)/i;
 
 /** "Widow | headworn radio", "Kofi | dynamic vocal mic": a name nobody knows is a singer's where the microphone is
  * one to sing into; null where it is not. */

@@ -47,7 +47,6 @@ const oftenPairs: ReadonlySet<SourceKind> = new Set<SourceKind>([
   'electronic drums',
   'effect return',
   'clavinet',
-  'accordion',
   'cymbals',
   'drums',
 ]);
@@ -75,6 +74,7 @@ const sideInWords =
 /** The two hands of one player are two sounds, no left and right: an accordion has a microphone for each. */
 function isHand({ read, found }: WorkInput): boolean {
   const said = fold(`${read.name} ${found.detail}`);
+  if (hands.test(fold(found.details.notes.join(' ')))) return true;
   return hands.test(said) || (read.kind === 'accordion' && sideInWords.test(said));
 }
 

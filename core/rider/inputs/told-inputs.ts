@@ -47,6 +47,13 @@ const beside =
   /^(?:next to|near|beside|behind|between|from|with|in front of|same|shares?|shared|like|as|doubles|doubling|plays also|neben|bei|zwischen|hinter|mit|wie|vom|von|à côté|près|derrière|avec|entre|comme|junto|al lado|detrás|con|como|accanto|vicino|dietro|come|naast|achter|tussen|met|zoals|ao lado|perto|atrás|com)(?![\p{L}])/iu;
 const inFront =
   /\s(?:in front of|behind|under|underneath|inside|near|close to|at|vor|hinter|unter|in|am|beim?|devant|derrière|sous|dans|près d[eu]|delante de|detrás de|debajo de|dentro de|junto a|davanti a\p{L}*|dietro|sotto|dentro|vicino|voor|achter|onder|bij|à frente d[eoa]|atrás d[eoa]|debaixo d[eoa]|em frente)\s/iu;
+/** "With a tray of small percussion": something more that is played. */
+const withOneMore = /^(?:with|mit|avec|con|met|com) (?:an?|eine[mrn]?|une?|una?|uno|een|uma?|his|her|own) /iu;
+/** One microphone for the two that were just told. */
+const forBoth =
+  /\b(?:for both|both share|für beide|für alle beide|pour les deux|para (?:ambos|ambas|los dos|las dos)|per (?:entrambi|entrambe|tutti e due)|voor beide|voor allebei|para (?:os dois|as duas))\b/iu;
+/** The pick-up of the instrument: its DI is no second line. */
+const ownPickUp = /pastilla|pick-?\s?up|cellule|tonabnehmer|captador|element|piezo|cápsula|capteur/iu;
 /** One more of what was just told. */
 const another =
   /(?:^|\s)(?:another|additional|a second|second|extra|also|one more|noch|zusätzlich|weiteres?|weitere[nr]?|zweites?|un autre|une autre|en plus|encore|otro|otra|además|adicional|un altro|un'altra|in più|anche|nog|extra|tweede|outro|outra|mais|também)(?=\s|$)/iu;
@@ -118,11 +125,15 @@ function tellSource(
   const last = told.at(-1);
   const opens = piece.joint === '(' || piece.joint === ':';
   const parts = opens ? rest.filter((it) => isPart(it, piece, last)).length : 0;
-  const known = facts.picksUp ? waiting(facts.stem, [...before, ...told]) : null;
+  const open = facts.picksUp ? waiting(facts.stem, [...before, ...told]) : [];
+  const [known] = open;
   if (known) {
-    giveMicrophone(known, piece, facts);
+    // "Two vocal mics" are one for each who sings.
+    const each = facts.count > 1 && open.length >= facts.count ? open.slice(0, facts.count) : [known];
+    for (const source of each)
+      giveMicrophone(source, piece, each.length > 1 ? { ...facts, count: 1 } : facts);
     // "She sings": the microphone for the voice names the line better.
-    if (sings.test(known.name)) known.name = facts.phrase;
+    if (each.length === 1 && sings.test(known.name)) known.name = facts.phrase;
     return;
   }
   // "Gesang (Hauptstimme)" is told twice, "Shaker, triangle and toys" hang over one microphone.
@@ -188,23 +199,30 @@ const isMoreSmallThings = (last: Told, facts: Facts) =>
   groupOfStem(last.stem) === 'percussion' &&
   groupOfStem(facts.stem) === 'percussion';
 
-/** The source that still waits for this microphone: of the same kind, or a guitar for any guitar, a voice for any. */
-function waiting(stem: Stem, told: readonly Told[]): Told | null {
+/** The sources that still wait for this microphone: of the same kind, or a guitar for any guitar, a voice for any. */
+function waiting(stem: Stem, told: readonly Told[]): Told[] {
   const group = groupOfStem(stem);
   const isAlike = (it: Told) =>
     it.stem === stem || (groupOfStem(it.stem) === group && (group === 'vocals' || group === 'guitars'));
-  return told.find((it) => !it.isPickedUp && isAlike(it)) ?? null;
+  return told.filter((it) => !it.isPickedUp && isAlike(it));
 }
 
 /** "A DI and also a clip", "DI and microphone": two lines of one source. */
 const isOneMore = (last: Told, piece: Piece, facts: Facts) =>
   (piece.depth === 0 && (piece.joint === 'more' || another.test(piece.text))) ||
-  (piece.joint === 'and' && last.isDi !== facts.isDi);
+  (piece.joint === 'and' && last.isDi !== facts.isDi && !ownPickUp.test(last.details.at(-1) ?? ''));
 
 /** A microphone or DI that names no source: for the one that waits, or one more for the last. */
 function pickUp({ told, list }: Telling, piece: Piece, facts: Facts): void {
   const last = told.at(-1);
   if (!last) return;
+  const other = told.at(-2);
+  if (forBoth.test(piece.text) && other && !other.isPickedUp && facts.count === 1) {
+    other.name = `${other.name} + ${last.name}`;
+    told.pop();
+    giveMicrophone(other, piece, facts);
+    return;
+  }
   const open = told.filter((it) => !it.isPickedUp);
   // "A cajon, a djembe and toys: three microphones": one for each.
   if (facts.count > 1 && open.length >= facts.count && piece.depth === 0) {
@@ -250,11 +268,13 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
   const text = withoutLead(piece.text);
   if (denied.test(text) || notNeeded.test(text)) return 'denied';
   const hits = findHits(nameWords, tokenize(text), tongue.spoken, tongue.names);
+  // "Sie hat ein eigenes Mikro": has, no hi-hat.
+  const isHat = tongue.spoken.has('de') && /^\p{Lu}?\p{Ll}+ hat\s/u.test(text);
   const picksUp =
     microphone.test(text) || hits.some((hit) => hit.senses.some((sense) => sense.subject === 'pickUp'));
   const isStand = stand.test(text) && text.split(' ').length <= longestStand;
-  const isAside = !picksUp && (beside.test(text) || isStand);
-  const stem = isAside ? null : stemIn(text, picksUp, walk);
+  const isAside = !picksUp && ((beside.test(text) && !withOneMore.test(text)) || isStand);
+  const stem = isAside ? null : stemIn(isHat ? text.replace(/ hat\s/, ' ') : text, picksUp, walk);
   const phrase = stem === null ? text : phraseOf(text, stem, walk);
   return {
     phrase,
@@ -278,7 +298,7 @@ const longestStand = 6;
 const stand = /stativ\p{L}*|statie[fv]\p{L}*|\bstands?\b|\bpieds?\b|\baste\b|\btrip[oó]?des?\b|pedesta/iu;
 const voice = /vo[cz]al|gesang|stimme|chant|voix|\bvo[zc]e?s?\b|\bvoci\b|zang|vocais/iu;
 const sings =
-  /(?:^|\s)(?:sings?|singing|singe?n?|singt|chante(?:nt|s)?|cant[ao]n?o?|cantam|zing(?:t|en|e)?)(?=\s|$)/iu;
+  /(?:^|\s)(?:sings?|singing|singe?n?|singt|gesungen|chante(?:nt|s)?|cant[ao]n?o?|cantam|zing(?:t|en|e)?)(?=\s|$)/iu;
 
 /** The source that a piece is about, where its words say so clearly, or null. */
 function stemIn(text: string, picksUp: boolean, walk: Walk): Stem | null {
@@ -298,8 +318,9 @@ const servesAs =
 function phraseOf(text: string, stem: Stem | null, { tongue }: Walk): string {
   const tokens = tokenize(text);
   const hits = findHits(nameWords, tokens, tongue.spoken, tongue.names);
-  const at = hits.findIndex((hit) => hit.senses.some((sense) => sense.meaning === stem));
-  const first = hits[at];
+  const named = hits.filter((hit) => hit.senses.some((sense) => sense.meaning === stem));
+  const first = named.find((hit) => hit.certainty === 1) ?? named[0];
+  const at = first ? hits.indexOf(first) : -1;
   if (!first) return text;
   let { from, to } = first;
   // "A suitcase that serves as a kick": the thing is what everybody calls it by.

@@ -2,7 +2,7 @@ import { findHits } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
 import { tokenize } from '../language/text.ts';
 import { ownershipWords, verbWords } from '../language/vocabulary.ts';
-import { pieceFacts } from '../mixes/mix-pieces.ts';
+import { pieceFacts, splitAtVerb } from '../mixes/mix-pieces.ts';
 import { type Found, placeOf } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import type { Walk } from '../page/walk-state.ts';
@@ -59,9 +59,9 @@ function isLikely(text: string, sources: readonly Told[], walk: Walk): boolean {
   const { tongue } = walk;
   if (sources.length === 0) return false;
   const pickedUp = sources.filter((it) => it.isPickedUp).length;
+  if (pickedUp > 0) return tellsPickUps(text, pickedUp, walk);
   // "Dario: lots of piano, Livia's voice" is a wish that nobody understood.
-  if (pieceFacts(text, walk).amounts > pickedUp) return false;
-  if (pickedUp > 0) return true;
+  if (pieceFacts(text, walk).amounts > 0) return false;
   const tokens = tokenize(text);
   if (findHits(ownershipWords, tokens, tongue.spoken, tongue.names).length > 0) return false;
   return (
@@ -70,6 +70,12 @@ function isLikely(text: string, sources: readonly Told[], walk: Walk): boolean {
       (hit) => hit.certainty === 1 && hit.senses.some((sense) => sense.meaning === 'plays'),
     )
   );
+}
+
+/** A text that gives so many microphones or DIs: "a little amp" and "no mic in front" in it are no wishes. */
+export function tellsPickUps(text: string, pickedUp: number, walk: Walk): boolean {
+  const { amounts, self } = pieceFacts(text, walk);
+  return pickedUp > 0 && (amounts <= pickedUp || (!self && splitAtVerb(text, walk) === null));
 }
 
 /** The line is no puzzle any more. */

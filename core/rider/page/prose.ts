@@ -1,5 +1,5 @@
 import { sourcesToldIn } from '../inputs/told-inputs.ts';
-import { keepTold } from '../inputs/told-lines.ts';
+import { keepTold, tellsPickUps } from '../inputs/told-lines.ts';
 import { withoutBullet } from '../language/bullets.ts';
 import { findHits } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
@@ -101,7 +101,7 @@ function asksForPickUps(text: string, walk: Walk): boolean {
   const singers = told.filter((it) => it.performer !== '' && it.stem === told[0]?.stem).length;
   const pickedUp = told.filter((it) => it.isPickedUp).length;
   if (singers > 1 && singers === told.length && pieceFacts(text, walk).amounts === 0) return true;
-  return pickedUp > 0 && walk.section !== 'mixes' && pieceFacts(text, walk).amounts <= pickedUp;
+  return walk.section !== 'mixes' && tellsPickUps(text, pickedUp, walk);
 }
 
 /** "Listening: Ada would like ...": the title of the part stands before its first sentence. */
