@@ -47,6 +47,7 @@ const oftenPairs: ReadonlySet<SourceKind> = new Set<SourceKind>([
   'electronic drums',
   'effect return',
   'clavinet',
+  'accordion',
   'cymbals',
   'drums',
 ]);
