@@ -138,23 +138,40 @@ type ReadDevice = {
   elsewhere: boolean;
 };
 
+type Told = { subject: string; meaning: string };
+
+/** What the words of a clause tell of a device. */
+function sensesIn(clause: string, { tongue }: Pick<Work, 'tongue'>): Told[] {
+  const tokens = tokenize(clause);
+  const refused = findHits(wishWords, tokens, tongue.spoken, tongue.names).filter(
+    (hit) => hit.certainty === 1 && hit.senses.some((sense) => sense.meaning === 'none'),
+  );
+  return findHits(mixWords, tokens, tongue.spoken, tongue.names).flatMap((hit): Told[] => {
+    const [sense] = hit.senses;
+    // A word that is only nearly one for whose the device is may as well be another.
+    if (!sense || (sense.subject === 'owner' && hit.certainty < 1)) return [];
+    // "No in-ears, one house wedge"
+    return sense.subject === 'device' && refused.some(({ to }) => to === hit.from) ? [] : [sense];
+  });
+}
+
 /** What the words on a device say. */
 function readDevice(written: string, work: Pick<Work, 'tongue'>): ReadDevice {
   const text = withBoxes(withDigits(written, work.tongue));
-  const tokens = tokenize(text);
   const device: ReadDevice = { kind: null, format: null, count: 1, own: null, elsewhere: false };
-  for (const hit of findHits(mixWords, tokens, work.tongue.spoken, work.tongue.names)) {
-    for (const sense of hit.senses.slice(0, 1)) {
-      if (sense.subject === 'device') device.kind ??= sense.meaning as DeviceKind;
-      if (sense.subject === 'format') device.format ??= sense.meaning as Format;
-      // A word that is only nearly one for whose the device is may as well be another.
-      if (sense.subject === 'owner' && hit.certainty === 1) device.own ??= sense.meaning === 'band';
-      if (sense.subject === 'elsewhere') {
-        device.elsewhere = true;
-        device.own ??= true;
-      }
-    }
+  const clauses = text.split(/[,;()]|\.\s/).map((clause) => sensesIn(clause, work));
+  for (const { subject, meaning } of clauses.flat()) {
+    if (subject === 'device') device.kind ??= meaning as DeviceKind;
+    if (subject === 'format') device.format ??= meaning as Format;
+    if (subject === 'elsewhere') device.elsewhere = true;
   }
+  // "Our own engineer, monitors from your side": whose it is stands beside the device, if it does anywhere.
+  const isDevice = (clause: Told[]) =>
+    clause.some(({ subject }) => subject === 'device' || subject === 'elsewhere');
+  const owners = [...clauses.filter(isDevice), ...clauses]
+    .flat()
+    .filter(({ subject }) => subject === 'owner' || subject === 'elsewhere');
+  if (owners[0]) device.own = owners[0].subject === 'elsewhere' || owners[0].meaning === 'band';
   const count = /(?:^|[^\d])([2-8])\s*(?:x|×|\*)|\bx\s*([2-8])\b|(?:^|\s|,)([2-8])\s+(?=\p{L})/iu.exec(text);
   const counted = Number(count?.[1] ?? count?.[2] ?? count?.[3] ?? 0);
   if (counted > 1) device.count = counted;

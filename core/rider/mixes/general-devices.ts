@@ -2,7 +2,7 @@ import { withDigits } from '../language/count-words.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
 import { scaleIn } from '../language/scale.ts';
 import { fold, hasWordOf, tidy, tokenize } from '../language/text.ts';
-import { labelWords, mixWords, playerWords, wishWords } from '../language/vocabulary.ts';
+import { labelWords, mixWords, playerWords, titleLexicon, wishWords } from '../language/vocabulary.ts';
 import { foundMix, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
@@ -86,8 +86,9 @@ function takeGeneralText(walk: Walk, line: Line, text: string, title = ''): bool
   if (sentences.length > mostSentences) return false;
   const read = sentences.map((sentence) => readSentence(sentence, walk, title));
   if (read.some(({ says }) => says === 'other')) return false;
-  const tells = read.some(({ says }) => says === 'device' || says === 'scale' || says === 'refused');
-  if (!tells) return false;
+  const tells = (what: Sentence['says'][]) => read.some(({ says }) => what.includes(says));
+  const isOfTitle = tells(['more']) && namesDevice(title, walk);
+  if (!tells(['device', 'scale', 'refused']) && !isOfTitle) return false;
   const told = sentences.filter((_, at) => read[at]?.says === 'device' || read[at]?.says === 'more');
   const plain = sentences.flatMap((sentence, at) => {
     const it = read[at];
@@ -114,10 +115,9 @@ function readSentence(sentence: string, walk: Walk, title: string): Sentence {
   const { before, behind } = splitAtExcept(sentence, walk);
   const except = behind === '' ? null : exceptionOf(behind, walk);
   if (behind !== '' && !except) return { says: 'other' };
-  if (namesSomebody(before, walk) || sourcesIn(before, walk) > 0) return { says: 'other' };
-  if (scaleIn(sentence, walk.tongue.spoken)) return { says: 'scale' };
-  const { self, sameAs } = pieceFacts(before, walk);
-  if (sameAs || (self && !namesDevice(before, walk))) return { says: 'other' };
+  if (namesSomebody(before, walk)) return { says: 'other' };
+  if (scaleIn(sentence, walk.tongue.spoken) && !namesDevice(before, walk)) return { says: 'scale' };
+  if (sourcesIn(before, walk) > 0 || pieceFacts(before, walk).sameAs) return { says: 'other' };
   if (!namesDevice(before, walk)) {
     if (except) return { says: 'other' };
     return tellsOfDevice(before, walk) ? { says: 'more' } : { says: 'nothing' };
@@ -144,12 +144,18 @@ export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
 }
 
 const anyDevice =
-  /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?)$/;
+  /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?|municao|monicao|monicoes)$/;
 
 function splitAtExcept(sentence: string, walk: Walk): { before: string; behind: string } {
   const tokens = tokenize(sentence);
-  const hit = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
-    (it) => it.senses[0]?.subject === 'except' && it.certainty === 1,
+  const { spoken, names } = walk.tongue;
+  const told = findHits(mixWords, tokens, spoken, names).filter((it) => it.certainty === 1);
+  const hit = findHits(wishWords, tokens, spoken, names).find(
+    (it) =>
+      it.senses[0]?.subject === 'except' &&
+      it.certainty === 1 &&
+      // "Todos in-ears" has the letters of "todo sin".
+      !told.some((device) => device.from < it.to && it.from < device.to),
   );
   if (!hit) return { before: sentence, behind: '' };
   const isOnly = hit.senses[0]?.meaning === 'all except';
@@ -204,7 +210,9 @@ function tellsOfDevice(text: string, walk: Walk): boolean {
 /** "Four mixes", "São quatro vias": how many mixes there are, and not how many wedges. */
 function countsMixes(text: string, walk: Walk): boolean {
   const tokens = tokenize(withDigits(text, walk.tongue));
-  return findHits(labelWords, tokens, walk.tongue.spoken).some(
+  const titles = findHits(titleLexicon, tokens, walk.tongue.spoken);
+  const called = titles.filter((hit) => hit.senses[0]?.meaning === 'mixes');
+  return [...findHits(labelWords, tokens, walk.tongue.spoken), ...called].some(
     (hit) =>
       hit.certainty === 1 &&
       [1, 2].some((back) => /^\d{1,2}$/.test(tokens[hit.from - back]?.text ?? '')) &&
@@ -255,12 +263,14 @@ function kindOfSentence(sentence: string, walk: Walk): 'counted' | 'refused' | '
 
 /** How many words of a text name sources, those for devices and for everybody left out. */
 function sourcesIn(text: string, walk: Walk): number {
-  const tokens = tokenize(text);
+  // Four in Spanish is a small guitar too.
+  const tokens = tokenize(withDigits(text, walk.tongue));
   const { spoken, names } = walk.tongue;
   const devices = findHits(mixWords, tokens, spoken, names).filter((hit) => hit.certainty === 1);
   return findHits(wishWords, tokens, spoken, names).filter(
     (hit) =>
       // Dutch "met" is "with" before it is the metronome.
+      hit.certainty === 1 &&
       !hit.senses.some(({ subject }) => subject === 'hedge') &&
       hit.senses.some(
         ({ subject, meaning }) =>
@@ -279,8 +289,10 @@ const namesDevice = (text: string, walk: Walk) =>
 /** "No wedges please", "wedges are not needed"; "no wedges, all on in-ears" refuses one and asks for the other. */
 function refuses(text: string, walk: Walk): boolean {
   const tokens = tokenize(text);
-  const isNone = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).some((hit) =>
-    hit.senses.some(({ subject, meaning }) => subject === 'amount' && meaning === 'none'),
+  const isNone = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).some(
+    (hit) =>
+      hit.certainty === 1 &&
+      hit.senses.some(({ subject, meaning }) => subject === 'amount' && meaning === 'none'),
   );
   const kinds = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).flatMap((hit) =>
     hit.senses[0]?.subject === 'device' ? [hit.senses[0].meaning] : [],

@@ -75,7 +75,9 @@ export function readMixLine(text: string, walk: Walk): MixLine | null {
 export function readMixCell(text: string, walk: Walk): MixLine {
   const line: MixLine = { ...nothingTold, labelled: 'by name' };
   const draft = { ...line };
-  if (takeFragments(text, draft, walk) && draft.wish === '') return draft;
+  // "Side fills for the cast"
+  const told = plainHead(text, walk);
+  if (takeFragments(told.endsWith(')') ? told : text, draft, walk) && draft.wish === '') return draft;
   const [first, ...behind] = fragmentsOf(text);
   const cell = { ...line, listener: first?.text ?? '' };
   for (const { text: more } of behind) {
@@ -240,8 +242,18 @@ function isWhollyTold(text: string, walk: Walk): boolean {
   const plain = tidy(text.replace(apiece, ' ').replace(/^(?:on|auf|sur|en|su|op|em|in|via)\s+/i, ''));
   if (isWhollyDevice(plain, walk)) return true;
   const { targets, amounts, self } = pieceFacts(plain, walk);
-  return isDevice(plain, walk) && targets === 0 && amounts === 0 && !self && !saysMore(plain, walk);
+  if (targets > 0 || amounts > 0 || self || saysMore(plain, walk)) return false;
+  return isDevice(plain, walk) || saysFormat(plain, walk);
 }
+
+/** "A mono line is fine": few words around the format. */
+const saysFormat = (text: string, walk: Walk) =>
+  text.split(' ').length <= 5 &&
+  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    ({ senses, certainty }) =>
+      certainty === 1 && senses[0]?.subject === 'format' && /^(?:mono|stereo)$/.test(senses[0].meaning),
+  ) &&
+  /mono|st[eé]r[eé]o/i.test(text);
 
 /** A word beside those for a device that may be a name. */
 function saysMore(text: string, walk: Walk): boolean {

@@ -13,6 +13,7 @@ import {
   positionWords,
   sharingWords,
   thingWords,
+  titleLexicon,
   verbWords,
   wishWords,
 } from '../language/vocabulary.ts';
@@ -478,6 +479,9 @@ const isAmountWord = (word: string, walk: Walk) =>
 
 export type MixLabel = { label: string; numbers: number[]; rest: string };
 
+const countsMixes = (token: Token | undefined, walk: Walk) =>
+  token !== undefined && lookUp(titleLexicon, token.text, walk.tongue.spoken)?.[0]?.meaning === 'mixes';
+
 /** "Mix 1", "Aux 5/6", "IEM #2" at the beginning of a text, or null. */
 export function leadingLabel(text: string, walk: Walk): MixLabel | null {
   const plain = withoutBullet(text);
@@ -487,6 +491,8 @@ export function leadingLabel(text: string, walk: Walk): MixLabel | null {
   let at = hit.to;
   while (['#', '.', '°', '-'].includes(tokens[at]?.text ?? '') && at - hit.to < 2) at += 1;
   const number = tokens[at];
+  // "Monitors - 4 mixes" counts them.
+  if (tokens[at - 1]?.text === '-' && countsMixes(tokens[at + 1], walk)) return null;
   const letter = /^[A-H]$/.test(number?.raw ?? '') ? (number?.text.charCodeAt(0) ?? 0) - 96 : null;
   if (!number || (letter === null && (number.kind !== 'number' || number.text.length > 2))) return null;
   const numbers = [letter ?? Number(number.text)];

@@ -83,7 +83,7 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
     notes.device,
     numbers.length === 2 ? 'stereo' : '',
     // "Mon 1" tells little of the device, but more than nothing.
-    namesKind(row.label, walk) ? row.label : '',
+    namesKind(row.label.replace(/\d/g, ''), walk) ? row.label.replace(/[\d/+]/g, '') : '',
   ];
   const said = (texts: readonly string[]) => texts.filter((text) => text !== '' && !saysNothing(text));
   return {

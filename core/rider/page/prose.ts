@@ -57,7 +57,9 @@ export function takeProse(walk: Walk, line: Line): void {
 /** A few words at the very top are what the sheet is called. */
 function isFirstTitle(walk: Walk, line: Line): boolean {
   const words = line.text.split(' ').length;
-  return walk.at === 0 && walk.section === null && words <= 8 && !/[:.!?]|\d/.test(line.text);
+  if (walk.at !== 0 || walk.section !== null || words > 12) return false;
+  // "The Band (rap, 2 MCs + DJ)" tells what it is, and names nobody.
+  return /^[^()]+\([^()]+\)$/.test(line.text) || (words <= 8 && !/[:.!?]|\d/.test(line.text));
 }
 
 /** "Here is our rider for ...": it brings something and asks for nothing. */
@@ -85,7 +87,7 @@ function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
   if (isConditional(text)) return false;
   if (takeGeneralDevice(walk, line, text)) return true;
   if (!asksForPickUps(text, walk) && takeWishSentence(walk, line, text)) return true;
-  const players = performersInBrackets(text, walk);
+  const players = isFirstTitle(walk, line) ? [] : performersInBrackets(text, walk);
   if (players.length > 0) {
     if (isFull(walk.found, line.at, walk.found.performers, mostPerformers)) return true;
     for (const { name, role } of players) walk.found.performers.push({ at: line.at, name, role, place: '' });

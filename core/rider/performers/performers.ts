@@ -2,8 +2,8 @@ import { factsOfKind } from '../../show/source-kinds.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
 import { groupOfStem, kindOfStem, namesPerson, readSourceName } from '../language/source-name.ts';
 import { taughtIn } from '../language/taught-words.ts';
-import { fold, squash, tidy, tokenize } from '../language/text.ts';
-import { playerWords } from '../language/vocabulary.ts';
+import { fold, squash, type Token, tidy, tokenize } from '../language/text.ts';
+import { playerWords, wishWords } from '../language/vocabulary.ts';
 import { shorten, type Work, type WorkInput } from '../page/work.ts';
 import { weights } from '../questions.ts';
 import type { ReadPerformer } from '../reading.ts';
@@ -287,6 +287,10 @@ function playedBy(work: Work, stems: readonly Stem[]): WorkInput[] {
   );
 }
 
+/** "The" and "for" in "side fills for the cast" are nobody's name. */
+const isEverydayWord = (token: Token, { tongue }: Pick<Work, 'tongue'>) =>
+  /^\p{Ll}/u.test(token.raw) && lookUp(wishWords, token.text, tongue.spoken)?.[0]?.subject === 'hedge';
+
 /** Folded words of all names that the rider gives, so that no name is read as a misspelt source. */
 export function namesIn(work: Pick<Work, 'found' | 'tongue'>): Set<string> {
   const names = new Set<string>();
@@ -294,7 +298,7 @@ export function namesIn(work: Pick<Work, 'found' | 'tongue'>): Set<string> {
     if (of === 'performer') names.add(key.reduce((a, b) => (b.length > a.length ? b : a)));
   const add = (text: string, isName: boolean) => {
     for (const token of tokenize(text)) {
-      if (token.kind !== 'word' || token.text.length < 2) continue;
+      if (token.kind !== 'word' || token.text.length < 2 || isEverydayWord(token, work)) continue;
       const { stem, certainty } = readSourceName(token.raw, work.tongue);
       // Where a name is due, "Saar" is a person and no misspelt instrument.
       if (stem === null || (isName && certainty < 1 && /^\p{Lu}/u.test(token.raw))) names.add(token.text);
