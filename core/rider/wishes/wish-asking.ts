@@ -18,7 +18,6 @@ export function push(
   amount: Amount | null,
   levelDb: number | null,
 ): void {
-  if (target.of === 'inputs' && target.inputKeys.length === 0) return;
   mix.read.wishes.push({ words: tidy(words), target, amount: levelDb === null ? amount : null, levelDb });
 }
 

@@ -4,7 +4,7 @@ import { squash, type Token, tokenize } from '../language/text.ts';
 import { nameWords, wishWords } from '../language/vocabulary.ts';
 import type { Work, WorkInput } from '../page/work.ts';
 import type { ReadWish } from '../reading.ts';
-import { type Item, isAmount, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
+import { type Item, isAmount, isNaming, isTarget, keysOf, subjectsOf, type WishHit } from './wish-item.ts';
 
 /** Groups whose word means all of them, also where one line bears it: "bass" is the DI and the amplifier. */
 export const wholeFamilies: ReadonlySet<SourceGroup> = new Set<SourceGroup>(['bass', 'drums', 'vocals']);
@@ -211,9 +211,7 @@ export function byLooseName(work: Work, item: Item): ReadWish['target'] | null {
     (token, at) =>
       token.kind === 'word' &&
       token.text.length > 1 &&
-      !item.hits.some(
-        (hit) => at >= hit.from && at < hit.to && !isTarget(hit) && subjectsOf(hit)[0] !== 'part',
-      ),
+      !item.hits.some((hit) => at >= hit.from && at < hit.to && !isNaming(hit)),
   );
   if (words.every((word) => word.text.length < 3)) return null;
   const inputs = work.inputs.filter((input) => words.every((word) => isCalled(input, word)));

@@ -25,8 +25,14 @@ export function targetsOf(work: Work, mix: WorkMix, text: string): ReadWish['tar
   });
 }
 
-/** What an item names; of "other voices" and "the rest of the horns" those that are not told elsewhere. */
+/** What an item names; null where no line of the list is meant, also where its words name what the list has not. */
 export function targetOfItem(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
+  const target = targetBesideTold(work, mix, item);
+  return target?.of === 'inputs' && target.inputKeys.length === 0 ? null : target;
+}
+
+/** Of "other voices" and "the rest of the horns" those that are not told elsewhere. */
+function targetBesideTold(work: Work, mix: WorkMix, item: Item): ReadWish['target'] | null {
   const rest = item.hits.find(isRest);
   const words = item.tokens.filter(
     (token, at) => token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to),

@@ -9,7 +9,7 @@ import type { ReadWish } from '../reading.ts';
 import { amountAlone, amountBefore, amountOf, lastIsTrailing, trailingNumber } from './wish-amounts.ts';
 import { askAmount, askTarget, push, settleScale } from './wish-asking.ts';
 import { readCell } from './wish-cells.ts';
-import { type Item, isAmount, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
+import { type Item, isAmount, isNaming, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
 import { itemsOf } from './wish-items.ts';
 import { isCalledWhole, singular } from './wish-names.ts';
 import { hitsIn, withReferences } from './wish-references.ts';
@@ -228,7 +228,7 @@ function readItem(work: Work, mix: WorkMix, item: Item, amount: ReadAmount, isTo
   const says = item.hits.filter((hit) => isTarget(hit));
   const words = item.tokens.filter(
     (token, at) =>
-      token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to && !isTarget(hit)),
+      token.kind === 'word' && !item.hits.some((hit) => at >= hit.from && at < hit.to && !isNaming(hit)),
   );
   if (says.length === 0 && words.length === 0) {
     amendLast(mix, amount);

@@ -52,6 +52,30 @@ describe('what a rider leaves open', () => {
     expect(answered(rows, 'lines', 'one').inputs.map((input) => input.channel)).toEqual([1, 3]);
   });
 
+  test.each([
+    ['acoustic, loud', 'wishes "acoustic"'],
+    ['Spanish guitar', 'wishes "Spanish guitar"'],
+    ['theremin a little', 'wishes "theremin a little"'],
+  ])('a wish for what the list has not is asked about: %s', (wish, ask) => {
+    const list = ['Ch | Source', '1 | Kick', '2 | Bass', 'Monitors', 'Mix | Who | Device | Wishes'];
+    const reading = read([...list, `1 | Ann | wedge | ${wish}`]);
+    expect(reading.mixes[0]?.wishes).toEqual([]);
+    expect(reading.questions.map((it) => it.ask)).toContainEqual(expect.stringContaining(ask));
+  });
+
+  test('of two guitars the one that the adjective names is meant', () => {
+    const list = [
+      'Ch | Source',
+      '1 | Guitarra española',
+      '2 | Guitarra eléctrica',
+      '3 | Voz Ana',
+      'Monitores',
+    ];
+    const { inputs, mixes } = read([...list, '1 | Ana | cuña | española a tope, su voz']);
+    expect(mixes[0]?.wishes[0]?.target).toEqual({ of: 'inputs', inputKeys: [inputs[0]?.key] });
+    expect(mixes[0]?.wishes[0]?.amount).toBe('lots');
+  });
+
   test('a number written twice is asked about, and may be put right', () => {
     const rows = ['Ch | Source', '1 | Kick', '2 | Snare', '2 | Hat', '4 | Bass'];
     expect(read(rows).inputs.map((input) => input.channel)).toEqual([1, 2, 2, 4]);
