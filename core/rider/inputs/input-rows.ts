@@ -52,7 +52,12 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
     name,
     numbers,
     detail: tidy(
-      `${widthOf(get('side'))} ${widthOf(get('format'))} ${stereoRemark(walk, name, [get('notes'), get('pick-up')])}`,
+      [
+        widthOf(get('side')),
+        widthOf(get('format')),
+        stereoRemark(walk, name, [get('notes'), get('pick-up')]),
+        sideOfPlug(walk, name, get('pick-up')),
+      ].join(' '),
     ),
     group: groupOf(walk, block, get('group')),
     performerText: tidy(get('performer')),
@@ -67,6 +72,14 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
 function widthOf(text: string): string {
   const cell = tidy(text);
   return /^(?:s|st|2|x2|2x)$/i.test(cell) ? 'stereo' : /^(?:m|1)$/i.test(cell) ? '' : cell;
+}
+
+/** "Modeller L", "XLR R" in the column of the microphone, for a line that names no side of its own. */
+function sideOfPlug(walk: Walk, name: string, plug: string): string {
+  const side = /\s(l|r|left|right|links|rechts|gauche|droite|izq|dcha|sx|dx|esq|dir)\.?$/i.exec(
+    tidy(plug),
+  )?.[1];
+  return side && readSourceName(name, walk.tongue).sides.size === 0 ? side : '';
 }
 
 /** "10 Gtr SL" in the column of the numbers or of the names, where a page's columns ran together. */

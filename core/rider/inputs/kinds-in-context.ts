@@ -116,14 +116,17 @@ function settlePads(work: Work): void {
 const blown: ReadonlySet<SourceKind> = new Set<SourceKind>(['saxophone', 'trumpet', 'trombone', 'brass']);
 const mayBeSax: ReadonlySet<string> = new Set(['other', 'viola', 'choir', 'vocal', 'saxophone']);
 const isByVoice = ({ read, name }: WorkInput) => {
-  const word = name.tokens.find(({ kind }) => kind === 'word')?.text ?? '';
-  return saxVoice.test(word) && (name.tokens.length < 3 || name.stem === null || read.performer !== null);
+  const [word = '', ...others] = name.tokens.filter(({ kind }) => kind === 'word').map(({ text }) => text);
+  const isNamed = name.stem === null || read.performer !== null;
+  return saxVoice.test(word) && (isNamed || others.every((it) => saxVoice.test(it)));
 };
 const saxVoice =
   /^(?:alt|tenor|bariton|sopran|alto|altos|ténor|tenori?|baryton|bar[ií]tono?|baritone|bari|sopran[oe]|contralto)\s*\d*$/iu;
 
 /** "Alt 1", "Tenor 2" and "Bariton" beside trumpets and trombones are saxophones (common practice). */
 function settleSaxes(work: Work): void {
+  for (const input of work.inputs)
+    if (isByVoice(input) && /sax/i.test(input.found.details.notes.join(' '))) lower(input, 'saxophone', 0.9);
   const winds = work.inputs.filter(({ read }) => blown.has(read.kind));
   if (winds.length < 2) return;
   const lists = new Set(winds.map(({ found }) => found.list));

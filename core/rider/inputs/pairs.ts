@@ -193,7 +193,7 @@ const wide: ReadonlySet<SourceKind> = new Set<SourceKind>([
   'harp',
 ]);
 const range =
-  /\b(?:low|lo|high|hi|bass|treble|tief|hoch|diskant|graves?|aigus?|agudos?|bassi|bass[oa]?|gravi|acuti|alti|laag|hoog)\b/g;
+  /\b(?:low|lo|high|hi|bass|treble|tief|hoch|diskant|graves?|aigus?|agudos?|bassi|bass[oa]?|gravi|acuti|alti|basse|hohen|tiefen|laag|hoog)\b/g;
 
 /** "Piano low" and "piano high" are the two sides of a wide instrument (common practice). */
 function pairByRange(work: Work): void {

@@ -11,6 +11,7 @@ export function settleVocals(work: Work): void {
   // A microphone for the hand that nobody is said to sing into may be anybody's.
   for (const input of ofKind(work, 'vocal')) if (isForAnyone(input)) lower(input, 'vocal', 0.75);
   settleWet(work);
+  settleSingers(work);
   const firsts = ofKind(work, 'vocal').filter(isFirst);
   for (const input of firsts) lower(input, 'lead vocal', 0.85);
   const { open, parts } = openVoices(work);
@@ -89,6 +90,17 @@ const isFirst = ({ read, found }: WorkInput) =>
   /\b(?:sings? (?:most|nearly (?:everything|all)|almost (?:everything|all)|the lot)|main singer|(?:fast|beinahe) alles|singt (?:am meisten|das meiste|hauptsachlich)|chante (?:presque tout|la plupart|le plus)|(?:casi|quasi|quase) tud?t?o|casi todo|canta (?:la mayoria|quasi sempre|a maior parte|di piu)|zingt (?:bijna alles|het meeste|meestal))/.test(
     fold([read.name, ...found.details.notes].join(' ')),
   );
+
+const singer =
+  /^(?:singers?|chanteu(?:r|se)s?|s[aä]nger(?:in(?:nen)?)?|cantantes?|cantor(?:es|as?)?|zanger(?:es(?:sen)?|s)?|vocalistas?|rappers?|cante)\b/iu;
+
+/** "Singer 1" beside a lead, and the second who sings a "cante": they sing, and nobody says that they lead. */
+function settleSingers(work: Work): void {
+  const leads = ofKind(work, 'lead vocal');
+  const singers = leads.filter(({ read }) => singer.test(read.name));
+  const isLed = leads.length > singers.length;
+  for (const input of isLed ? singers : singers.slice(1)) lower(input, 'vocal', 0.8);
+}
 
 /** A voice out of an effect: it is not what the singer sings into. */
 const isWet = ({ read, name }: WorkInput) =>

@@ -262,6 +262,7 @@ const ofKit: ReadonlySet<string> = new Set([
   'snare',
   'overhead',
 ]);
+const padWords = new Set(['pad', 'pads']);
 const triggers = new Set(['trigger', 'triggers', 'trig']);
 const shells: ReadonlySet<string> = new Set(['kick', 'snare', 'tom', 'rack tom', 'floor tom']);
 
@@ -280,6 +281,11 @@ function withoutAsides<H extends Hit<string, string>>(hits: readonly H[], tokens
       const isPlace = before?.kind === 'word' && !hits.some((it) => it.from < hit.from && it.to >= hit.from);
       return !isPlace && !others(hit).some((it) => !meansAny(it, ofKit));
     }
+    // "Keys 2 / pads": sounds of the keyboard.
+    if (padWords.has(word))
+      return !others(hit).some((it) =>
+        it.senses.some(({ meaning }) => meaning === 'keys' || meaning === 'synth'),
+      );
     // "Kick (trigger + mic)" is the kick.
     if (triggers.has(word))
       return !(others(hit).some((it) => meansAny(it, shells)) && hits.some((it) => isPickUp(it, 'mic')));

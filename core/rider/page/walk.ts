@@ -124,7 +124,7 @@ function takeLine(walk: Walk): number {
   if (headLines > 0) return headLines;
   if (takeGeneralLine(walk, line)) return 1;
   if (takeMixList(walk, line)) return 1;
-  if (takeTitle(walk, line)) return 1;
+  if (!goesOnNumbers(walk, line) && takeTitle(walk, line)) return 1;
   if (standsOverTable(walk, line)) {
     note(walk.found, line.at, 'set aside', 'It stands over a table and has no number: taken for a title.');
     return 1;
@@ -141,7 +141,9 @@ function goesOnNumbers(walk: Walk, line: Line): boolean {
   const last = above?.numbers.at(-1);
   if (!above || last === undefined || above.list !== walk.list || above.at.sheet !== line.at.sheet)
     return false;
-  return line.at.row - above.at.row <= 2 && channelNumbers(line.cells[0]?.text ?? '')[0] === last + 1;
+  const first = line.cells[0]?.text ?? '';
+  const numbers = line.cells.length === 1 ? numberedText(first)?.numbers : channelNumbers(first);
+  return line.at.row - above.at.row <= 2 && numbers?.[0] === last + 1;
 }
 
 /** Lines between the title of a sheet and the head of its table. */
@@ -349,7 +351,7 @@ function takeRow(walk: Walk, line: Line): boolean {
 function takeText(walk: Walk, line: Line): boolean {
   const { found, section } = walk;
   const sign = asideOf(line.text);
-  if (sign) {
+  if (sign && !goesOnNumbers(walk, line)) {
     note(found, line.at, 'set aside', asideSigns[sign]);
     return true;
   }
