@@ -119,7 +119,7 @@ export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAm
   return (
     amounts.filter((amount) => amount !== null).length === 1 &&
     amounts.at(-1) !== null &&
-    targetHit >= 0 &&
+    (targetHit >= 0 || (last?.hits[amountHit]?.from ?? 0) > 0) &&
     (amountHit > targetHit ||
       /(?:%|\+|\ddb|\/10|percent|prozent)\)?$/.test(last?.text.toLowerCase().replace(/\s/g, '') ?? ''))
   );

@@ -111,9 +111,10 @@ function calledSo(
   if (group !== undefined && !namedGroups.has(group)) return candidates;
   const words = item.tokens
     .slice(hit.from, hit.to)
-    .filter((token) => token.kind === 'word' && !article.test(token.text));
+    .filter((token) => token.kind === 'word' && token.text.length > 1 && !article.test(token.text));
+  const isOutside = group !== undefined;
   const called = inputs.filter(
-    (input) => !isSpare(input) && words.every((word) => isCalled(input, word, true)),
+    (input) => !isSpare(input) && words.every((word) => isCalled(input, word, isOutside)),
   );
   if (words.length === 0 || called.length === 0) return candidates;
   const isOther = group !== undefined || !called.some((input) => candidates.includes(input));
@@ -221,6 +222,7 @@ function candidatesOf(
     return tracks.length > 0 ? tracks : ofKinds(['sampler', 'dj']);
   }
   if (group === 'click') return ofKinds(['click']);
+  if (group === 'speech' && inputs.some(({ read }) => read.kind === 'talkback')) return ofKinds(['talkback']);
   if (group) {
     const hasKit = inputs.some(({ read }) => read.kind === 'hi-hat' || families.snare?.includes(read.kind));
     const members = inputs.filter(({ read }) => {
@@ -345,7 +347,9 @@ function refine(
   if (!isAllOf(item)) inputs = plainOf(work, mix, hit, item, inputs);
   for (const word of wordsBeyond(item)) narrow((input) => isCalled(input, word));
   if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
-  if (side === 'left' || side === 'right')
+  // "Laptop L+R" are the sides of a pair, and no third output.
+  if (/\bl\s?[+/&]\s?r\b|\bstereo\b/i.test(item.text)) narrow((input) => input.read.pairKey !== null);
+  else if (side === 'left' || side === 'right')
     narrow((input) => input.read.side === side || input.name.sides.has(side));
   if (part === 'acoustic') narrow((input) => input.read.kind === 'acoustic guitar');
   else if (part === 'electric') narrow((input) => input.read.kind === 'electric guitar');

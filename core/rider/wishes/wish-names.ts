@@ -1,4 +1,4 @@
-import { factsOfKind, type SourceGroup } from '../../show/source-kinds.ts';
+import { factsOfKind, type SourceGroup, type SourceKind } from '../../show/source-kinds.ts';
 import { findHits } from '../language/lexicon.ts';
 import { squash, type Token, tokenize } from '../language/text.ts';
 import { nameWords, wishWords } from '../language/vocabulary.ts';
@@ -62,7 +62,9 @@ export function byExactName(work: Work, item: Item): ReadWish['target'] | null {
   );
   if (general && wholeFamilies.has(factsOfKind(lone.read.kind).group)) return null;
   const [word, ...more] = words;
-  return keysOf(withPartners(work, word && more.length === 0 ? alike(work, inputs, word) : inputs));
+  return keysOf(
+    withPartners(work, word && more.length === 0 ? alike(work, inputs, word) : longer(work, inputs, words)),
+  );
 }
 
 /** "80 %", "-6 dB": the number of an amount, and no part of a name. */
@@ -148,6 +150,25 @@ function ownWords(input: WorkInput, { tongue }: Work): { hits: WishHit[]; words:
   );
   return { hits: findHits(wishWords, words, tongue.spoken, tongue.names), words };
 }
+
+/** "Guitar 1" is also "Guitar 1 pick-up": the other line of the same thing, which is called so and more. */
+function longer(work: Work, named: readonly WorkInput[], words: readonly Token[]): WorkInput[] {
+  const kinds = new Set(named.map((input) => input.read.kind));
+  return work.inputs.filter((input) => {
+    const name = wordsIn(input.read.name);
+    const isSame = words.every((word, at) => name[at]?.text === word.text);
+    return (
+      named.includes(input) || (isSame && kinds.has(input.read.kind) && !kindsOfVoices.has(input.read.kind))
+    );
+  });
+}
+
+const kindsOfVoices: ReadonlySet<SourceKind> = new Set<SourceKind>([
+  'lead vocal',
+  'vocal',
+  'backing vocal',
+  'choir',
+]);
 
 /** "Bass guitar" is not the double bass and not the one on the keys. */
 export const isBassGuitar = (item: Item) =>

@@ -1,11 +1,13 @@
 import { findHits } from '../language/lexicon.ts';
+import { groupOfStem } from '../language/source-name.ts';
 import { type Token, tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work } from '../page/work.ts';
+import { ownInputs, performerNamed } from '../performers/performers.ts';
 import { settleAmounts } from './wish-amounts.ts';
 import { type Item, isTarget, subjectsOf, type WishHit } from './wish-item.ts';
-import { keyOf, withNamesWhole } from './wish-names.ts';
+import { isPlural, keyOf, withNamesWhole } from './wish-names.ts';
 
 /** What a text of a wish says, word by word. */
 export function hitsIn(work: Work, tokens: readonly Token[]): WishHit[] {
@@ -42,6 +44,7 @@ export function withReferences(work: Work, mix: WorkMix, items: readonly Item[])
       referenceIn(work, item, mix.lastSource) ??
       (before && sharesSource(work, before, item) ? `${sourceIn(before)} ${item.text}` : null) ??
       (before && isVoiceOfSame(work, before, item) ? `own ${item.text}` : null) ??
+      (before ? ofSamePerson(work, before, item) : null) ??
       sourceBehind(work, item, items[at + 1]);
     const full = text === null ? item : itemOf(work, text);
     told.push(full);
@@ -95,6 +98,28 @@ const isVoiceOfSame = (work: Work, before: Item, item: Item) =>
   item.hits.some((hit) => hit.senses.some(({ meaning }) => meaning === 'one voice')) &&
   !item.hits.some((hit) => subjectsOf(hit)[0] === 'self') &&
   !namesPerson(work, item);
+
+/** "Bo's vocal and guitar": the guitar is Bo's, where there is one. */
+function ofSamePerson(work: Work, before: Item, item: Item): string | null {
+  if (
+    sourceIn(before) === null ||
+    namesPerson(work, item) ||
+    item.hits.some((hit) => subjectsOf(hit)[0] === 'self')
+  )
+    return null;
+  const source = item.hits.find(isSource);
+  const person = before.tokens.find(({ text }) => work.tongue.names.has(text));
+  const performer = person ? performerNamed(work, person.raw) : null;
+  const word = source ? item.tokens[source.to - 1]?.text : undefined;
+  if (!source || !performer || word === undefined || isPlural(word) || source.from > 0) return null;
+  const stems = new Set(source.senses.map(({ meaning }) => meaning));
+  const owns = ownInputs(work, performer.name).some(
+    ({ read, name }) =>
+      stems.has(read.kind) ||
+      (name.stem !== null && (stems.has(name.stem) || stems.has(groupOfStem(name.stem)))),
+  );
+  return owns ? `${performer.name} ${item.text}` : null;
+}
 
 /** "Bo's and Cy's voices", "Bo und Cy Gesang": the source stands behind the last of them. */
 function sourceBehind(work: Work, item: Item, next: Item | undefined): string | null {

@@ -44,6 +44,9 @@ const withPlainNames = (text: string, { tongue }: Work): string =>
     tongue.names.has(fold(name)) && !tongue.names.has(fold(whole)) ? name : whole,
   );
 
+/** "Tuba! Tuba! Tuba!" */
+const cheered = /(?<!\p{L})(\p{L}+)!(?:\s+\1!)+/giu;
+
 /** A mark or an "and" that a piece begins with: the Portuguese "e" is also short for the left side. */
 const leading =
   /^[-–*\s]+(?=\p{L})|^(?:and|und|et|y|e|ed|en|plus(?! d)|sowie|dazu|puis|poi|luego|dan|depois)\s+(?=\p{L})/iu;
@@ -51,10 +54,18 @@ const leading =
 /** The pieces of a text of wishes: between commas, full stops, bullets and dashes. */
 export function segmentsOf(work: Work, text: string): string[] {
   return withoutShortStops(
-    withPlainNames(text.replace(/(\d),(\d)/g, '$1.$2').replace(reasons, ''), work),
+    withPlainNames(
+      text
+        .replace(/(\d),(\d)/g, '$1.$2')
+        .replace(reasons, '')
+        .replace(cheered, '$1!!'),
+      work,
+    ),
     work,
   )
-    .split(/\s*[,;•·\n]\s*|\.\s+(?=\p{L})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u)
+    .split(
+      /\s*[,;•·\n]\s*|\.\s+(?=\p{L})|(?<=!)\s+(?=\p{Lu})|\s+\/\s+|(?<=\p{L}{3})\/(?=\p{L}{3})|\s+[-–—]\s+(?=\p{L})/u,
+    )
     .map((segment) => tidy(segment.replace(leading, '').replace(/[.\s]+$|(?<!!)!$/gu, '')))
     .filter((segment) => segment !== '');
 }

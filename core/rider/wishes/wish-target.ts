@@ -7,7 +7,13 @@ import { squash, type Token, tokenize } from '../language/text.ts';
 import { playerWords, wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import { shorten, type Work, type WorkInput } from '../page/work.ts';
-import { ownInputs, performerMeant, performerNamed, playerOf } from '../performers/performers.ts';
+import {
+  ownInputs,
+  performerMeant,
+  performerNamed,
+  playerOf,
+  stemsOfPerformer,
+} from '../performers/performers.ts';
 import { weights } from '../questions.ts';
 import type { ReadWish } from '../reading.ts';
 import { type Stem, stemWeights } from '../words/sources.ts';
@@ -121,13 +127,28 @@ function namedTarget(work: Work, mix: WorkMix, item: Item): ReadWish['target'] |
   if (!target) return byLooseName(work, item);
   const sung = isVoiceWord(target) && !pool ? voicesBeside(work, targets, target) : [];
   if (sung.length > 0) return keysOf(sung);
-  const named = stemTarget(work, mix, target, item, pool);
+  const named = stemTarget(
+    work,
+    mix,
+    target,
+    item,
+    pool && isVoiceWord(target) ? withoutEffects(pool) : pool,
+  );
   if (named) return named;
   return pool && (self || performer) ? stemTarget(work, mix, target, item, null) : byLooseName(work, item);
 }
 
 const isVoice = (input: WorkInput) =>
   factsOfKind(input.read.kind).group === 'vocals' || input.read.kind === 'presenter';
+
+/** Somebody's voice is not what comes out of their vocoder, where there is another line of it. */
+function withoutEffects(lines: readonly WorkInput[]): WorkInput[] {
+  const dry = lines.filter(
+    ({ read, name }) =>
+      read.kind !== 'effect return' && !name.besides.includes('effect return') && !/vocoder/i.test(read.name),
+  );
+  return dry.some(isVoice) ? dry : [...lines];
+}
 
 /** "Bastante Nela": of who sings the lead and plays too, the voice; of "no Nela" all. */
 function heardOf(item: Item, pool: readonly WorkInput[]): readonly WorkInput[] {
@@ -251,8 +272,20 @@ function poolOf(
 ): WorkInput[] | null {
   if (performer) return ownInputs(work, performer);
   if (!self) return null;
-  const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));
+  const own = mix.read.listeners.flatMap((name) => [...ownInputs(work, name), ...sungBy(work, name)]);
   return own.length === 0 && hasTarget ? null : own;
+}
+
+/** "Voce batt.", "coros metales": the voices that are called after what a listener plays and are nobody's by name. */
+function sungBy(work: Work, name: string): WorkInput[] {
+  const performer = work.performers.find((it) => it.name === name);
+  const groups = new Set((performer ? stemsOfPerformer(work, performer) : []).map(groupOfStem));
+  return work.inputs.filter(
+    (input) =>
+      isVoice(input) &&
+      (input.read.performer === null || input.read.performer === name) &&
+      input.name.besides.some((stem) => groups.has(groupOfStem(stem)) && groupOfStem(stem) !== 'vocals'),
+  );
 }
 
 /** Whose voice no line tells sings the only lead that is nobody else's, or else the only such voice. */
@@ -279,7 +312,7 @@ function ownTarget(
       : meaning === 'own instrument'
         ? own.filter((input) => !isVoice(input))
         : own;
-  if (wanted.length > 0) return keysOf(wanted);
+  if (wanted.length > 0) return keysOf(meaning === 'own voice' ? withoutEffects(wanted) : wanted);
   const free = meaning === 'own voice' ? freeVoice(work, mix) : null;
   if (free) return keysOf([free]);
   const answer = work.asker.ask({

@@ -28,7 +28,9 @@ export function turnOf(
   hits: readonly WishHit[],
 ): Turn | null {
   const targetBefore = (at: number) => hits.some((hit) => hit.to <= at && isTarget(hit));
-  const targetBehind = (at: number) => hits.some((hit) => hit.to > at && isTarget(hit));
+  const targetBehind = (at: number) =>
+    hits.some((hit) => hit.to > at && isTarget(hit)) ||
+    tokens.some((token, it) => it >= at && work.tongue.names.has(token.text));
   const measure = hits.filter(isTarget).slice(1).at(-1);
   if (measure && ratio.test(tokens.map((token) => token.text).join(' '))) {
     const start = tokens[measure.from]?.start ?? 0;

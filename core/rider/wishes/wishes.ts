@@ -127,7 +127,10 @@ function readChain(
   if (except) {
     const start = tokens[except.from]?.start ?? 0;
     const end = tokens[except.to - 1]?.end ?? 0;
-    const all = except.senses[0]?.meaning === 'all except' ? 'everything' : tidy(text.slice(0, start));
+    const before = tidy(text.slice(0, start));
+    // "A bit of everything but the click" says how much, too.
+    const isAll = except.senses[0]?.meaning === 'all except';
+    const all = isAll ? `${amountAlone(work, before) ? before : ''} everything` : before;
     // "Baixo fora": nothing is left out of it, it is left out.
     const isOut = tokens[except.to] === undefined && except.senses[0]?.meaning === 'except';
     const said = all === '' ? null : readChain(work, mixes, mix, all, isOut ? 'none' : given);
