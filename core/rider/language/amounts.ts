@@ -47,7 +47,7 @@ export function signAmount(text: string, alone: boolean): ReadAmount | null {
   if (share && Number(share[1]) <= Number(share[2])) return fromShare(Number(share[1]) / Number(share[2]));
   if (!alone || /\d\s+\d/.test(text)) return null;
   if (/^xx+$/.test(sign)) return word('lots');
-  if (/^[(/][x✓o][)/]$/.test(sign)) return word('little');
+  if (/^\([x✓o+•]\)$/.test(sign)) return word('little');
   if (/^[x✓✔☑•●■√✗*y]$|^(?:yes|ja|oui|si|sim|ok|v)$/.test(sign)) return word('some');
   if (/^(?:-+|0|n|no|nein|non|nao|nee|off|aus|○|☐|n\/a|\/)$/.test(sign)) return word('none');
   const number = /^([+-]?\d+(?:\.\d+)?)$/.exec(sign);

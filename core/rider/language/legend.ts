@@ -21,7 +21,7 @@ export function legendIn(text: string, spoken: ReadonlySet<Language>): Map<strin
   if (pieces.length < 2 || pieces.length > 12) return null;
   const legend = new Map<string, Amount>();
   for (const piece of pieces) {
-    const found = pair.exec(piece.replace(/^\(/, ''))?.groups;
+    const found = pair.exec(piece.replace(/^\((?!\S{1,2}\))/, ''))?.groups;
     const sign = found?.sign;
     const amount = found?.words ? amountOfWords(found.words, spoken) : null;
     // "Empty = as you like" asks for nothing.

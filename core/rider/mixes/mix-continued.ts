@@ -13,7 +13,7 @@ import type { Walk } from '../page/walk-state.ts';
  */
 export function takeContinued(walk: Walk, line: Line, text: string): boolean {
   const above = walk.found.mixes.at(-1);
-  if (!above || !isRightBelow(above, line)) return false;
+  if (!above || above.inTable || !isRightBelow(above, line)) return false;
   const [, head = '', tail = ''] = /^([^:]{2,40}?)\s*:\s+(\S.*)$/su.exec(text) ?? [];
   const isTold =
     head !== '' && (saysAmount(head, walk) || (namesSource(head, walk) && saysAmount(tail, walk)));

@@ -59,7 +59,7 @@ type Head = { mix: FoundMix; told: MixLine | null };
 
 function headAbove(walk: Walk, line: Line): Head | null {
   const mix = walk.found.mixes.at(-1);
-  if (!mix || mix.at.sheet !== line.at.sheet || mix.loose) return null;
+  if (!mix || mix.at.sheet !== line.at.sheet || mix.loose || mix.inTable) return null;
   return { mix, told: walk.mixHead?.mix === mix ? walk.mixHead.told : null };
 }
 

@@ -175,7 +175,7 @@ function takeListedMix(walk: Walk, line: Line): boolean {
   const tells = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
   if (isContinuation(pieces) && !numbered && speaksOfWishes(text, walk)) {
     const above = walk.found.mixes.at(-1);
-    if (!above) return false;
+    if (!above || (above.inTable && line.cells[0]?.column === 0)) return false;
     above.wishTexts.push(...pieces.wishTexts);
     above.deviceText = [above.deviceText, pieces.deviceText].filter((it) => it !== '').join(', ');
     addLine(walk, above, line);

@@ -95,6 +95,7 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
     wishTexts: said([wishText, notes.wishes]),
     exclusionTexts: said([get('exclusions')]),
     matrix: row.matrix,
+    inTable: true,
     notes: [notes.other, ...who.roles].filter((text) => text !== ''),
   };
 }

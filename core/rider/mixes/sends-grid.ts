@@ -1,6 +1,7 @@
 import { isAllIn } from '../inputs/details.ts';
 import { cellAmount } from '../language/amounts.ts';
 import { channelNumbers } from '../language/numbers.ts';
+import { readSourceName } from '../language/source-name.ts';
 import { positionWords } from '../language/vocabulary.ts';
 import { headCells } from '../page/headers.ts';
 import type { Cell, Line } from '../page/lines.ts';
@@ -35,7 +36,7 @@ const mostHeadLines = 4;
 export function sendsTableAt(walk: Walk, line: Line): SendsTable | null {
   if (line.cells.length < 2 || line.loose || line.cells.some(({ text }) => text.length > longestLabel))
     return null;
-  if (!isCounting(line) && line.cells.filter((cell) => isAmount(cell, walk)).length > 1) return null;
+  if (!isCounting(line) && line.cells.filter((cell) => isOnlyAmount(cell.text, walk)).length > 1) return null;
   const below = walk.lines.slice(walk.at + 1, walk.at + 1 + mostRows);
   const opening = below.slice(0, mostHeadLines).findIndex((it) => holdsAmounts(it, walk));
   const first = below[opening];
@@ -69,6 +70,10 @@ export function sendsTableAt(walk: Walk, line: Line): SendsTable | null {
 }
 
 const isAmount = (cell: Cell, walk: Walk) => cellAmount(cell.text, walk.tongue) !== null;
+
+/** "Basso" is low, and over a column it is the bass. */
+const isOnlyAmount = (text: string, walk: Walk) =>
+  cellAmount(text, walk.tongue) !== null && readSourceName(text, walk.tongue).stem === null;
 
 /** "1 | 2 | 3" over names counts the mixes. */
 const isCounting = ({ cells }: Line) =>
@@ -120,7 +125,7 @@ function headsOf(lines: readonly Line[], place: number, walk: Walk): Heads | nul
   }
   const texts = [...columns].map(([column, text]) => ({ column, text }));
   heads.columns = texts.sort((a, b) => a.column - b.column);
-  const isAmounts = heads.columns.some(({ text, column }) => isAmount({ text, column }, walk));
+  const isAmounts = heads.columns.some(({ text }) => isOnlyAmount(text, walk));
   return heads.columns.length === 0 || isAmounts ? null : heads;
 }
 

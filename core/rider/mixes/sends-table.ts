@@ -5,7 +5,8 @@ import { wishWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, type MatrixCell, mostMixes, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import type { Walk } from '../page/walk-state.ts';
-import { leadingLabel, readMixPieces } from './mix-pieces.ts';
+import { readMixCell } from './mix-line.ts';
+import { leadingLabel } from './mix-pieces.ts';
 import { type SendsHead, type SendsRow, type SendsTable, sendsTableAt } from './sends-grid.ts';
 
 /** Takes a table of amounts that opens at the line of the walk; the number of lines taken, 0 where there is none. */
@@ -99,17 +100,19 @@ type Told = {
 function push(walk: Walk, line: Line, { part, text, devices, place, matrix, extra }: Told): void {
   if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
   const label = leadingLabel(text, walk);
-  const pieces = readMixPieces(label?.rest ?? text, walk);
+  const told = readMixCell(label?.rest ?? text, walk);
   walk.found.mixes.push(
     foundMix(line.at, {
       part,
       number: label?.numbers[0] ?? null,
       label: label?.label ?? tidy(text),
-      listenerText: pieces.listenerText || (label ? '' : pieces.deviceText === '' ? tidy(text) : ''),
-      deviceText: [...devices, pieces.deviceText].filter((it) => it !== '').join(', '),
-      place: place || pieces.place,
+      listenerText: told.listener || (label ? '' : told.device === '' ? tidy(text) : ''),
+      deviceText: [...devices, told.device].filter((it) => it !== '').join(', '),
+      place: place || told.place,
+      notes: told.role === '' ? [] : [told.role],
       matrix,
       extra,
+      inTable: true,
     }),
   );
 }

@@ -51,6 +51,8 @@ export type FoundMix = {
   notes: string[];
   /** Found in prose: it adds to a mix, or makes one where the performer has none. */
   loose: boolean;
+  /** A row or a column of a table: lines below it do not go on with it. */
+  inTable?: boolean;
   /** Lines below that go on with it. */
   extra?: LineRef[];
 };

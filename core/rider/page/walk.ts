@@ -19,6 +19,7 @@ import { leadingLabel } from '../mixes/mix-pieces.ts';
 import { isMixRow, takeLooseMixRow, takeMixText } from '../mixes/mix-rows.ts';
 import { takeMixRow } from '../mixes/mix-table-rows.ts';
 import { takeSendsTable } from '../mixes/sends-table.ts';
+import { takeSourceForMixes } from '../mixes/told-of-mixes.ts';
 import { takePerformerRow, takePerformerText } from '../performers/line-up.ts';
 import { type Aside, asideReasons, type Section } from '../words/titles.ts';
 import { actNameIn, isRiderTitle } from './act-name.ts';
@@ -122,7 +123,7 @@ function takeLine(walk: Walk): number {
   }
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
-  if (takeGeneralLine(walk, line)) return 1;
+  if (takeGeneralLine(walk, line) || takeSourceForMixes(walk, line)) return 1;
   if (takeMixList(walk, line)) return 1;
   if (!goesOnNumbers(walk, line) && takeTitle(walk, line)) return 1;
   if (standsOverTable(walk, line)) {

@@ -203,6 +203,7 @@ function signIn(text: string, legend: Tongue['legend']): ReadAmount | null {
   const told = signs ? legend.get(signs) : undefined;
   if (told) return { amount: told, levelDb: null, doubt: '' };
   if (signs) return signAmount(signs, false);
+  if (/\s-?\s?(?:inf|∞)(?:\s?db)?$/i.test(text)) return { amount: 'none', levelDb: null, doubt: '' };
   const minus = /(?:\s|\()(-{1,3})\)?$/.exec(text);
   if (minus) return { amount: 'none', levelDb: null, doubt: '' };
   const number = /(?:\s|[(=:@])(-?\d{1,3})\)?$/.exec(text);

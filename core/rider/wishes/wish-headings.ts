@@ -1,5 +1,5 @@
 import { factsOfKind } from '../../show/source-kinds.ts';
-import { tidy } from '../language/text.ts';
+import { squash, tidy } from '../language/text.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work } from '../page/work.ts';
 import type { ReadWish } from '../reading.ts';
@@ -22,7 +22,7 @@ export function targetsOfHeading(
     const keys = found.flatMap((it) => (it ? keysIn(work, it) : []));
     return { of: 'inputs', inputKeys: [...new Set(keys)] };
   }
-  return targetsOf(work, mix, heading) ?? targetsByNumber(work, numbers);
+  return targetsOf(work, mix, heading) ?? beginningOfName(work, heading) ?? targetsByNumber(work, numbers);
 }
 
 /** The things that a heading names; "BV 1/2" names "BV 1" and "BV 2". */
@@ -46,6 +46,15 @@ function keysIn(work: Work, target: ReadWish['target']): string[] {
   return work.inputs
     .filter((input) => factsOfKind(input.read.kind).group === target.group)
     .map((input) => input.read.key);
+}
+
+/** "Tres" over a column is the line "Tres cubano", whatever else the word means. */
+function beginningOfName(work: Work, heading: string): ReadWish['target'] | null {
+  const key = squash(heading);
+  const inputs = work.inputs.filter(
+    ({ read }) => key.length > 2 && squash(read.name.split(' ')[0] ?? '') === key,
+  );
+  return inputs.length === 0 ? null : { of: 'inputs', inputKeys: inputs.map(({ read }) => read.key) };
 }
 
 function targetsByNumber(work: Work, numbers: readonly number[]): ReadWish['target'] | null {
