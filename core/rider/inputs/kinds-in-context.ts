@@ -13,6 +13,7 @@ export function settleKindsInContext(work: Work): void {
   settleSurdos(work);
   settleSmallPercussion(work);
   settleTimbales(work);
+  settleTomRows(work);
   settleTomSizes(work);
   settleToms(work);
   settleDoubleBass(work);
@@ -42,7 +43,8 @@ const speaks =
 
 /** A voice that recites, or that only speaks, does not sing. */
 function settleSpeech(work: Work): void {
-  for (const input of [...ofKind(work, 'vocal'), ...ofKind(work, 'other')]) {
+  const spoken = (['vocal', 'other', 'ambience'] as const).flatMap((kind) => ofKind(work, kind));
+  for (const input of spoken) {
     const said = fold([input.read.name, ...input.found.details.notes].join(' '));
     const isTold = input.read.kind === 'vocal' ? recites.test(said) : toAudience.test(said);
     if (isTold || (toAudience.test(said) && !sings.test(said))) lower(input, 'presenter', 0.8);
@@ -52,7 +54,7 @@ function settleSpeech(work: Work): void {
 const recites =
   /\b(?:recita\p{L}*|recites?|rezitiert|rezitation|(?:only|just) (?:speaks|talks)|(?:speaks|talks|spoken) only|spricht nur|nur (?:sprech|text|sprache)\p{L}*|parle (?:seulement|uniquement)|ne chante pas|(?:solo|solamente|no canta) habla|solo habla|(?:solo parla|parla solo|soltanto parla)(?:ta|to)?|non canta|(?:spreekt|praat) alleen|alleen (?:spreken|praten|spreekt)|so fala|apenas fala|nao canta|doesn'?t sing|does not sing|singt nicht|zingt niet|no canta)(?!\p{L})/u;
 const toAudience =
-  /\b(?:sagt (?:die |den |das )?(?:\p{L}+ )?an\b|ansag\p{L}*|moderiert|announces|introduces|hosts|presente les|annonce|anuncia|presenta|annuncia|apresenta|presenteert|kondigt|(?:speaks?|talks?|talking|chats) (?:to|with) (?:the )?(?:audience|crowd|people)|(?:spricht|redet) (?:zum|mit dem) publikum|parle (?:au|avec le) public|habla (?:al|con el) publico|parla (?:al|col|con il) pubblico|(?:praat|spreekt) (?:tegen|met|tot) (?:het )?publiek|fala (?:ao|com o|para o) publico)/u;
+  /\b(?:sagt (?:die |den |das )?(?:\p{L}+ )?an\b|ansag\p{L}*|moderiert|announces|introduces|hosts|presente les|annonce|anuncia|presenta|annuncia|apresenta|presenteert|kondigt|(?:speaks?|talks?|talking|chats) (?:to|with) (?:the )?(?:audience|crowd|people)|(?:spricht|redet|sprechen|reden) (?:zum|mit dem) publikum|parler? (?:au|avec le) public|hablar? (?:al|con el) publico|parlar?e? (?:al|col|con il) pubblico|(?:praa?t|spreekt|praten|spreken|gesprekken) (?:tegen|met|tot) (?:het )?publiek|falar? (?:ao|com o|para o) publico)/u;
 const sings = /\b(?:sings?|singt|chante|canta|zingt)\b/;
 
 /** A voice that only the musicians hear talks to them. */
@@ -137,7 +139,7 @@ function settleSaxes(work: Work): void {
     work.inputs.some(({ read }) => /tenorhorn|fl[uü]gelhorn|euphoni|bombardin|flicorn/i.test(read.name));
   for (const input of work.inputs) {
     if (!mayBeSax.has(input.read.kind) || !lists.has(input.found.list) || !isByVoice(input)) continue;
-    input.read.kind = isBand ? 'tuba' : 'saxophone';
+    input.read.kind = isBand ? 'brass' : 'saxophone';
     input.read.kindConfidence = 0.85;
   }
 }
@@ -146,7 +148,7 @@ function settleSaxes(work: Work): void {
 function settleBasses(work: Work): void {
   if (work.inputs.filter(({ read }) => blown.has(read.kind) || read.kind === 'flugelhorn').length < 3) return;
   for (const { read } of work.inputs)
-    if (/^(?:bassen|b[aä]sse|basses|bassi|bajos|baixos)\b/i.test(read.name) && read.pickUp !== 'di') {
+    if (/^(?:bassen|bässe|basses|bassi|bajos|baixos)(?!\p{L})/iu.test(read.name) && read.pickUp !== 'di') {
       read.kind = 'tuba';
       read.kindConfidence = Math.min(read.kindConfidence, 0.8);
     }
@@ -160,6 +162,7 @@ function settleSoloists(work: Work): void {
   const winds = work.inputs.filter(({ read }) => blown.has(read.kind)).length;
   for (const input of work.inputs) {
     const { read, name, found } = input;
+    if (read.pickUp === 'wireless') continue;
     const isSolo =
       name.stem === 'soloist' || /^(?:mi[ck]\p{L}*\s+)?(?:solo|soli|assoli|solos)\b/iu.test(read.name);
     const said = [read.name, ...found.details.notes].join(' ');
@@ -283,6 +286,27 @@ function settleTimbales(work: Work): void {
   });
 }
 
+/** "Alto, médium, basse" right below the hi-hat, and "Base" below a tom, are toms (common practice). */
+function settleTomRows(work: Work): void {
+  const ofKit = new Set<SourceKind>([
+    'hi-hat',
+    'snare',
+    'snare top',
+    'snare bottom',
+    'rack tom',
+    'tom',
+    'floor tom',
+  ]);
+  work.inputs.forEach((input, at) => {
+    const above = work.inputs[at - 1];
+    const word = fold(input.read.name);
+    if (!above || !ofKit.has(above.read.kind) || input.read.pickUp === 'di') return;
+    const isTom = ['rack tom', 'tom'].includes(above.read.kind);
+    if (/^(?:alto|aigu|medium)$/.test(word)) lower(input, 'rack tom', 0.8);
+    else if (isTom && /^(?:basse|bas|grave|base)$/.test(word)) lower(input, 'floor tom', 0.8);
+  });
+}
+
 /** Sizes of toms: nobody numbers that many, and from 14 inches on they stand (common practice). */
 const smallestTomInch = 8;
 const floorTomInch = 14;
@@ -323,7 +347,8 @@ const ordinalOf = (input: WorkInput): number =>
 /** "Contrabaixo" is either bass in Portuguese; only one with a bow's body has a pick-up or a condenser of its own. */
 function settleDoubleBass(work: Work): void {
   const basses = work.inputs.filter(({ read }) => /^contrabaixo/i.test(read.name));
-  if (!basses.some(({ read }) => /pick-?\s?up|micro|captador/i.test(read.name))) return;
+  const isOrchestra = ofKind(work, 'violin').length + ofKind(work, 'cello').length > 1;
+  if (!isOrchestra && !basses.some(({ read }) => /pick-?\s?up|micro|captador/i.test(read.name))) return;
   for (const input of basses)
     if (['bass', 'bass di', 'bass amp'].includes(input.read.kind)) lower(input, 'double bass', 0.8);
 }

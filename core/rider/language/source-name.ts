@@ -202,6 +202,8 @@ function withoutPeople<H extends Hit<string, string>>(
   return others ? hits.filter((hit) => !isPerson(hit)) : [...hits];
 }
 
+const withWords = new Set(['with', 'mit', 'avec', 'con', 'met', 'com']);
+
 /** "Cello (loops)", "Flute (tenor 2)": what is made of it or whose seat it is stands in brackets. */
 function withoutRemarks(stems: readonly StemHit[]): StemHit[] {
   const outside = stems.filter(({ inBrackets }) => !inBrackets).map(({ stem }) => groupOfStem(stem));
@@ -209,7 +211,10 @@ function withoutRemarks(stems: readonly StemHit[]): StemHit[] {
   const isBlown = outside.some((group) => group === 'woodwind' || group === 'brass');
   // "Percussion (bass drum, triangle)" is all of it.
   const isTable = outside.includes('percussion') && stems.filter(({ inBrackets }) => inBrackets).length > 1;
+  // "Sax tenori" are no tenors of a choir.
+  const isSax = stems.some(({ stem }) => stem === 'saxophone');
   return stems.filter(({ stem, inBrackets }) => {
+    if (isSax && stem === 'choir') return false;
     if (!inBrackets) return true;
     if (isTable && ['percussion', 'drums'].includes(groupOfStem(stem))) return false;
     return !(isPlayed && groupOfStem(stem) === 'playback') && !(isBlown && stem === 'choir');
@@ -371,7 +376,7 @@ function sortHits(hits: readonly Hit<string, string>[], tokens: readonly Token[]
     }
     if (stem && !(side && !isBySelf)) {
       const weak = onlyAlone.has(key) || hit.senses.some((sense) => sense.subject === 'part');
-      const inBrackets = tokens.slice(0, hit.from).some((token) => token.text === '(');
+      const inBrackets = tokens.slice(0, hit.from).some(({ text }) => text === '(' || withWords.has(text));
       found.stems.push({ stem: stem.meaning as Stem, certainty: hit.certainty, weak, inBrackets });
       // A compound such as "Leadgitarre" brings several stems in one word.
       for (const more of hit.senses) {

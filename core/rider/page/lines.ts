@@ -139,7 +139,7 @@ export function saysNothing(text: string): boolean {
 
 /** Words by which a rider leaves a channel empty. A reserve is a line: somebody may need it. */
 const empty =
-  /^[-–—(\s]*(?:frei(?:er kanal)?|leer|unbelegt|nicht (?:belegt|benutzt)|libre|vide|non utilise|inutilise|libero|vuoto|non (?:usato|utilizzato)|vrij|leeg|niet (?:gebruikt|in gebruik)|ongebruikt|livre|vago|vazio|nao (?:usado|utilizado)|vacio|sin uso|sin usar|no (?:usado|se usa)|free|empty|unused|not (?:used|in use)|blank|n\/a|nvt)[-–—)\s.]*$/;
+  /^[-–—(\s]*(?:frei(?:er kanal)?|leer|unbelegt|nicht (?:belegt|benutzt)|libre|vide|non utilise|inutilise|libero|vuoto|non (?:usato|utilizzato)|vrij|leeg|niet (?:gebruikt|in gebruik)|ongebruikt|livre|vago|vazio|nao (?:usado|utilizado)|vacio|sin uso|sin usar|no (?:usado|se usa)|free|empty|unused|not (?:used|in use)|blank|n[/']?a|nvt)[-–—)\s.]*$/;
 
 /** "frei", "libero": the channel is there and nothing is plugged into it. */
 export const saysEmpty = (text: string): boolean => saysNothing(text) || empty.test(fold(text));

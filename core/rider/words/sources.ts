@@ -68,7 +68,7 @@ export const sources: WordTable<Stem> = {
     de: 'kleine trommel, kl trommel, snaredrum, schnarrtrommel, schnarre, rührtrommel, marschtrommel',
     fr: 'caisse claire, cc, c claire, tambour militaire, tambour fanfare',
     es: 'caja, redoblante, tarola, caja clara, redo',
-    it: 'rullante, rull, tamburo militare, tamburo imperiale, rullantino',
+    it: 'rullo, rullante, rull, tamburo militare, tamburo imperiale, rullantino',
     nl: 'kleine trom, snaredrum, snaretrom, kleine trommel, marstrom',
     pt: 'caixa, caixa clara, tarol, malacacheta, cx',
   },
@@ -447,7 +447,7 @@ export const sources: WordTable<Stem> = {
   },
   click: {
     trade:
-      'click, clk, clik, metronome, metro, click track, clicktrack, click tr, clix, met, square click, metronome click, metronome bell, tempo click, click send, click feed, count click, metronom, tempo',
+      'click, clk, clik, metronome, metro, click track, clicktrack, click tr, clix, square click, metronome click, metronome bell, tempo click, click send, click feed, count click, metronom, tempo',
     de: 'klick, metronom, klicktrack, klick track, klickspur, click spur, metronomspur, clicktrack spur, taktgeber',
     fr: 'clic, métronome, piste clic, clics, clic track, click piste, clic métronome',
     es: 'claqueta, metrónomo, clic, clics, pista de click, clicks, pista click, metronomo',
@@ -517,7 +517,7 @@ export const sources: WordTable<Stem> = {
   },
   'french horn': {
     trade:
-      'french horn, horn in f, hn, hrn, f horn, fr horn, frhorn, fhorn, horn in eb, tenor horn eb, horns in f, wagner tuba, post horn, natural horn, f horns, french horns, horns french',
+      'french horn, horn in f, hn, hrn, f horn, fr horn, frhorn, fhorn, horn in eb, horns in f, wagner tuba, post horn, natural horn, f horns, french horns, horns french',
     de: 'waldhorn, hörner, horn in f, hörner in f, waldhörner, posthorn, parforcehorn, jagdhorn, horn 1, horn 2',
     fr: 'cor, cors, cor d harmonie, cors en fa, cor en fa',
     es: 'trompa, trompas, corno francés, trompa en fa, cornos, trompas en fa',
@@ -527,22 +527,22 @@ export const sources: WordTable<Stem> = {
   },
   tuba: {
     trade:
-      'serpent, tuba, sousaphone, euphonium, baritone horn, tenor horn, sousa, souba, helicon, didgeridoo, didge, didg, euph, alphorn, sousaphones, bombardon, basses eb, bass eb, bass bb, eb bass, bb bass, tubas, euphoniums, baritone brass, saxhorn, sousaphone bell, sousa mic, yidaki, ophicleide, alto horn, brass bass, e flat bass',
-    de: 'bassposaune tuba, sousafon, sousaphon, tenorhorn, euphonium, tuben, basstuba, baritonhorn, tenorhörner, euphonien, b tuba, f tuba, kontrabasstuba, alphörner, sousafone, bombardon, didgeridoo, bariton blech, bariton horn, kaisertuba',
+      'serpent, tuba, sousaphone, euphonium, sousa, souba, helicon, didgeridoo, didge, didg, euph, alphorn, sousaphones, bombardon, basses eb, bass eb, bass bb, eb bass, bb bass, tubas, euphoniums, saxhorn, sousaphone bell, sousa mic, yidaki, ophicleide, brass bass, e flat bass',
+    de: 'bassposaune tuba, sousafon, sousaphon, euphonium, tuben, basstuba, euphonien, b tuba, f tuba, kontrabasstuba, alphörner, sousafone, bombardon, didgeridoo, kaisertuba',
     fr: 'soubassophone, soubasso, hélicon, euphonium, tubas, sousaphone, soubas, contrebasse à vent, euphoniums, saxhorn, saxhorns, tuba basse, soubassophones, cor des alpes, saxhorn basse, basse saxhorn, baryton cuivre',
-    es: 'sousafón, bombardino, tubas, bombardinos, sousafones, helicón, tuba sinfónica, charcheta, sousafon, bajo tuba, bombardino barítono, eufonio, barítono metal, saxor, saxhorno',
+    es: 'sousafón, bombardino, tubas, bombardinos, sousafones, helicón, tuba sinfónica, sousafon, bajo tuba, bombardino barítono, eufonio, barítono metal, saxor, saxhorno',
     it: 'bassotuba, basso tuba, flicornino, tube, bombardino, flicorno basso, flicorno tenore, susafono, elicon, eufonio, flicorno baritono, trombonino, bombardone, genis',
-    nl: 'sousafoon, sousafoons, bastuba, bombardon, eufonium, baritons, althoorn, tuba s, tenorhoorn, bas tuba, bastuba s, bastubas, es bas, bes bas, bariton koper',
+    nl: 'sousafoon, sousafoons, bastuba, bombardon, eufonium, baritons, tuba s, bas tuba, bastuba s, bastubas, es bas, bes bas',
     pt: 'sousafone, bombardino, tubas, sousafones, eufónio, eufônio, bombardinos, hélicon, bombardão, barítono metal',
   },
   brass: {
     trade:
-      'brass, horns, horn, horn section, brass section, horn 1, horn 2, horn 3, hrn, hrns, horns 1, horns 2, horns 3, winds, brs, brass mics, horn mic, low brass, high brass, brass spot',
-    de: 'bläser, blech, blechbläser, bläsersatz, blechsatz, bläsersektion, blechbläsersatz, satz bläser',
+      'tenor horn, tenor horns, baritone horn, baritone brass, alto horn, brass, horns, horn, horn section, brass section, horn 1, horn 2, horn 3, hrn, hrns, horns 1, horns 2, horns 3, winds, brs, brass mics, horn mic, low brass, high brass, brass spot',
+    de: 'tenorhorn, tenorhörner, baritonhorn, bariton horn, bariton blech, bläser, blech, blechbläser, bläsersatz, blechsatz, bläsersektion, blechbläsersatz, satz bläser',
     fr: 'cuivres, cuivre, vents, section cuivres, section de cuivres, section vents, soufflants',
-    es: 'vientos, metales, metal, viento, sección de vientos, sección de metales, bronces, bronce',
+    es: 'charcheta, charchetas, vientos, metales, metal, viento, sección de vientos, sección de metales, bronces, bronce',
     it: 'fiati, ottoni, fiato, sezione fiati, sezione ottoni',
-    nl: 'blazers, koper, koperblazers, kopersectie, blazerssectie',
+    nl: 'althoorn, tenorhoorn, bariton koper, blazers, koper, koperblazers, kopersectie, blazerssectie',
     pt: 'sopros, metais, naipe de metais, naipe, naipes, naipe de sopros, secção de metais, seção de metais',
   },
   saxophone: {
@@ -843,7 +843,7 @@ export const sources: WordTable<Stem> = {
     de: 'hauptmikrofon, hauptmikrofone, hauptmikrofonie, hauptpaar, atmo, publikum, raum, raummikro, publikumsmikro, atmos, ambience mikro, publikumsmikros, saalmikro, atmo mikro, raummikros, saal, atmomikros, publikumsmikrofon, publikumsmikrofone, stereo atmo, atmomikrofon, raumklang, raummikrofon, saalatmo, ambientmikro, ambiente, zuschauer, applaus',
     fr: 'couple principal, couple d orchestre, ambiance, public, micro public, micros ambiance, ambiances, ambiance public, ambiance salle, micro ambiance, micros public, micros d ambiance, ambiance scène, micro ambiance salle, amb public, micro d ambiance, reprise salle, reprise public, ambi, salle, micro salle',
     es: 'par principal, ambiente, público, ambientes, ambiental, micro ambiente, ambientales, micro público, micros de ambiente, ambiente público, ambiente sala, micrófono ambiente, micro de ambiente, ambientes l/r, micros ambiente, sala, aplausos',
-    it: 'panoramico palco, panoramici palco, generale orchestra, generali orchestra, ripresa generale, panoramica generale, coppia principale, ambienti, ambiente, pubblico, ambientali, microfono ambiente, ambientale, ambiente sala, microfoni ambiente, microfono pubblico, microfoni pubblico, ambiente palco, ripresa ambiente, sala, riprese sala, panoramici pubblico, applausi',
+    it: 'panoramico proscenio, panoramici proscenio, panoramico ribalta, panoramico palco, panoramici palco, generale orchestra, generali orchestra, ripresa generale, panoramica generale, coppia principale, ambienti, ambiente, pubblico, ambientali, microfono ambiente, ambientale, ambiente sala, microfoni ambiente, microfono pubblico, microfoni pubblico, ambiente palco, ripresa ambiente, sala, riprese sala, panoramici pubblico, applausi',
     nl: 'hoofdpaar, hoofdmicrofoons, publiek, ambiance, zaal, publieksmic, ambient, zaalmic, zaalmicrofoon, publieksmicrofoon, sfeermic, publieksmicrofoons, sfeermicrofoon, publieksmics, zaalgeluid mic, publieks mic, zaalmics, sfeer, ruimte, ruimtemicrofoon',
     pt: 'ambiente, público, plateia, ambiência, ambientes, microfone ambiente, microfones de ambiente, captação ambiente, sala, aplausos',
   },
