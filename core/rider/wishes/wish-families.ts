@@ -117,7 +117,11 @@ function calledSo(
     (input) => !isSpare(input) && words.every((word) => isCalled(input, word, isOutside)),
   );
   if (words.length === 0 || called.length === 0) return candidates;
-  const isOther = group !== undefined || !called.some((input) => candidates.includes(input));
+  const isOther =
+    group !== undefined ||
+    !called.some((input) => candidates.includes(input)) ||
+    // "Cante" of two lines called so is not the lead's alone.
+    (groupOfHit(hit) === 'vocals' && candidates.every((input) => called.includes(input)));
   return isOther ? called : candidates;
 }
 
@@ -285,6 +289,8 @@ const isAllOf = (item: Item) =>
     item.tokens[0]?.text ?? '',
   );
 
+/** Called a guitar, and no tres or lute. */
+const guitarWord = /gui?t|git|gtr|chit|violao/;
 /** "Acoustic", "E-Git", "elettrica" in the name of a guitar. */
 const otherGuitar = /a[ck]{1,2}[oue]{1,2}st|ele[ckt]{1,2}r|\be-?g/;
 
@@ -299,7 +305,8 @@ function plainOf(work: Work, mix: WorkMix, hit: WishHit, item: Item, inputs: Wor
     return isNamed && played.length > 0 ? played : inputs;
   }
   if (group !== 'guitars') return inputs;
-  const plain = inputs.filter(({ name }) => !otherGuitar.test(fold(name.text)));
+  const called = inputs.filter(({ name }) => guitarWord.test(fold(name.text)));
+  const plain = called.filter(({ name }) => !otherGuitar.test(fold(name.text)));
   if (plain.length > 0 && plain.length < inputs.length) return plain;
   // A guitarist who says "guitar" means the own one.
   const own = mix.read.listeners.flatMap((name) => ownInputs(work, name));

@@ -1,7 +1,11 @@
+import type { Amount } from '../../show/words.ts';
+import { lookUp } from '../language/lexicon.ts';
 import { fold, squash, type Token, tidy } from '../language/text.ts';
+import { wishWords } from '../language/vocabulary.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work } from '../page/work.ts';
 import { performerNamed } from '../performers/performers.ts';
+import { amountAlone } from './wish-amounts.ts';
 import { push } from './wish-asking.ts';
 import type { WishHit } from './wish-item.ts';
 
@@ -31,20 +35,58 @@ export function readSameAs(
   if (!other) {
     const cut = behindMix.exec(tail);
     const named = tidy(cut ? tail.slice(0, cut.index) : tail)
-      .replace(/^(?:the|der|die|le|la|el|il|de|o|a|bei)\s+/i, '')
+      .replace(
+        /^(?:(?:the|der|die|das|den|dem|les?|la|el|los|las|il|lo|gli|i|de|het|[oa]s?|bei|beim|à|al|alla?|du|des) )+/i,
+        '',
+      )
       .replace(/['’]s?(?:\s+mix)?$|\s+mix$/i, '');
     const performer = performerNamed(work, named) ?? listenerByRole(mixes, named, work);
     other = performer
       ? mixes.find((it) => it !== mix && it.read.listeners.includes(performer.name))
-      : mixes.find((it) => it !== mix && squash(it.read.label) === squash(named) && named !== '');
+      : mixes.find((it) => it !== mix && isCalledSo(work, it, named));
     used = cut ? cut.index : tail.length;
   }
   if (!other && /^(?:as above|ditto|dito|idem|wie oben|[ií]dem)$/i.test(text.trim()))
     other = mixes[mixes.indexOf(mix) - 1];
   if (!other) return null;
-  push(mix, text.slice(0, end + used), { of: 'mix', mixKey: other.read.key }, null, null);
-  return tidy(tail.slice(used).replace(/^\W+/, '').replace(leadingTurn, ''));
+  const words = text.slice(0, end + used);
+  const rest = tidy(tail.slice(used).replace(/^\W+/, '').replace(leadingTurn, ''));
+  const lower = lowerOf.test(fold(rest)) || amountAlone(work, rest) === 'little';
+  if (lower && other.read.wishes.every(({ target }) => target.of !== 'mix')) {
+    for (const { target, amount, levelDb } of other.read.wishes)
+      push(
+        mix,
+        words,
+        target,
+        amount && (lowered[amount] ?? amount),
+        levelDb === null ? null : levelDb - lowerDb,
+      );
+    return '';
+  }
+  push(mix, words, { of: 'mix', mixKey: other.read.key }, null, null);
+  return rest;
 }
+
+/** Whether a mix is called so: by its label, or by a section that hears it in whatever word ("the horns", "Brass"). */
+function isCalledSo(work: Work, { read }: WorkMix, named: string): boolean {
+  const key = squash(named);
+  if (key === '') return false;
+  const meaning = meaningOf(work, named);
+  return [read.label, ...read.listeners].some(
+    (name) => squash(name) === key || (meaning !== null && meaningOf(work, name) === meaning),
+  );
+}
+
+const meaningOf = (work: Work, text: string) => {
+  const sense = lookUp(wishWords, text, work.tongue.spoken)?.[0];
+  return sense && (sense.subject === 'group' || sense.subject === 'source') ? sense.meaning : null;
+};
+
+/** "Like the brass but quieter": every amount a step lower. "Más bajo" is no bass here. */
+const lowerOf = /^(?:mas|mais|piu)\s+(?:baj|baix|bass|pian)/;
+const lowered: Partial<Record<Amount, Amount>> = { lots: 'some', some: 'little' };
+/** A step between two amounts, as far as lots and some are apart. */
+const lowerDb = 6;
 
 function listenerByRole(mixes: readonly WorkMix[], text: string, work: Work): { name: string } | null {
   const stems = (name: string) => {

@@ -21,7 +21,9 @@ import { isOnlySometimes, type Turn, turnOf, unknownBeside } from './wish-turns.
 /** Reads everything a mix wishes into its rows. */
 export function readWishes(work: Work, mixes: WorkMix[]): void {
   work.scale ??= scaleOfMixes(work, mixes);
-  for (const mix of mixes) {
+  // What a mix takes from another is known when that one was read.
+  const refers = (mix: WorkMix) => mix.wishTexts.some((text) => isReference(work, text));
+  for (const mix of [...mixes].sort((a, b) => Number(refers(a)) - Number(refers(b)))) {
     for (const cell of mix.cells) readCell(work, mix, cell);
     for (const text of mix.wishTexts) readWishText(work, mixes, mix, text, null);
     for (const text of mix.exclusionTexts) readWishText(work, mixes, mix, text, 'none');
@@ -50,6 +52,11 @@ const isBareNumber = (text: string) => /^[+\-−]?\s?\d{1,3}(?:[.,]\d+)?$/.test(
 
 /** Fewer numbers behind sources may as well be the numbers of guitars. */
 const fewestNumbers = 4;
+
+const isReference = (work: Work, text: string) =>
+  hitsIn(work, tokenize(text))
+    .slice(0, 2)
+    .some((hit) => hit.senses[0]?.meaning === 'same as');
 
 /** Splits a text of wishes at commas, and each piece at its "and". */
 function readWishText(
