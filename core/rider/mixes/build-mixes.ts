@@ -265,6 +265,7 @@ function addGeneralDevices(work: Work, mixes: WorkMix[]): void {
       if (read.listeners.length > 0 && read.listeners.every((name) => others.has(name))) continue;
       if (told.isTitle && titles.length > 1 && !isBelow(mix)) continue;
       if (read.deviceKind !== null && device.kind !== null && read.deviceKind !== device.kind) continue;
+      if (told.isOfKind && read.deviceKind !== device.kind) continue;
       read.deviceKind ??= device.kind;
       read.format ??= device.format;
       read.ownDevice ??= device.own;

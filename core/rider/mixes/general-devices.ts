@@ -10,7 +10,7 @@ import type { Walk } from '../page/walk-state.ts';
 import { leadingLabel, pieceFacts } from './mix-pieces.ts';
 
 const everybody =
-  /\b(?:all(?:e[snr]?)?|everyone|everybody|every (?:mix|send)|our|unser(?:e[nsmr]?)?|notre|nos|nuestr[oa]s?|nostr[oaie]|onze|noss[oa]s?|ours|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jede[rs]?|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|allemaal|wij|ieder|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros|ausschliesslich|que des|uniquement|solo|somente|uitsluitend|alles)\b/;
+  /\b(?:all(?:e[snr]?)?|everyone|everybody|every (?:mix|send)|our|unser(?:e[nsmr]?)?|notre|nos|nuestr[oa]s?|nostr[oaie]|onze|noss[oa]s?|ours|we(?: all)?|wir(?: alle)?|the (?:whole )?band|jede[rs]?|alle musiker|tous|toutes|tout le monde|nous|todos|todas|tutti|tutte|iedereen|allemaal|wij|ieder|the rest|others|the others|rest|all others|everyone else|everybody else|alle anderen|les autres|los demas|gli altri|de rest|os outros|ausschliesslich|que des|uniquement|solo|somente|uitsluitend|alles|throughout|everywhere|durchweg|durchgehend|partout|ovunque|overal|em todas|en todas)\b/;
 
 /** "Four small wedges, one each": a number of devices or of mixes, and nobody in particular. */
 const counted =
@@ -100,7 +100,12 @@ function takeGeneralText(walk: Walk, line: Line, text: string, title = ''): bool
     walk.found.mixes.push(foundMix(line.at, { listenerText: who, deviceText: how, loose: true }));
   const names = namesDevice(title, walk) && !namesDevice(plain.join(' '), walk) ? [title] : [];
   const all = [...names, ...plain].join(', ');
-  if (all !== '') walk.found.devices.push({ at: line.at, text: all, except: except.map(({ who }) => who) });
+  const kinds = kindsByClause(all, walk);
+  const spared = { at: line.at, except: except.map(({ who }) => who) };
+  // "The wedges are yours, the in-ears are ours": each holds for its kind.
+  if (kinds.length > 1)
+    for (const clause of kinds) walk.found.devices.push({ ...spared, text: clause, isOfKind: true });
+  else if (all !== '') walk.found.devices.push({ ...spared, text: all });
   note(
     walk.found,
     line.at,
@@ -117,17 +122,21 @@ function readSentence(sentence: string, walk: Walk, title: string): Sentence {
   if (behind !== '' && !except) return { says: 'other' };
   if (namesSomebody(before, walk)) return { says: 'other' };
   if (scaleIn(sentence, walk.tongue.spoken) && !namesDevice(before, walk)) return { says: 'scale' };
-  if (sourcesIn(before, walk) > 0 || pieceFacts(before, walk).sameAs) return { says: 'other' };
+  if (sourcesIn(before, walk) > 0) return { says: 'other' };
   if (!namesDevice(before, walk)) {
-    if (except) return { says: 'other' };
+    if (except || pieceFacts(before, walk).sameAs) return { says: 'other' };
     return tellsOfDevice(before, walk) ? { says: 'more' } : { says: 'nothing' };
   }
   if (refuses(before, walk)) return { says: 'refused' };
   const folded = fold(before);
-  const isGeneral = title !== '' || everybody.test(folded) || countsMixes(before, walk);
+  const isGeneral =
+    title !== '' || everybody.test(folded) || countsMixes(before, walk) || isOfThose(before, walk);
   // "Four monitor mixes please" does not say what they are.
-  if (!isGeneral || !(namesSpecialDevice(before, walk) || tellsOfDevice(before, walk)))
+  if (isGeneral && !(namesSpecialDevice(before, walk) || tellsOfDevice(before, walk)))
     return { says: 'other' };
+  // Behind what all have, "the packs come with us" tells more of it, and "side fills are for the feeling" nothing.
+  if (!isGeneral && tellsOfDevice(before, walk)) return { says: 'more' };
+  if (!isGeneral) return { says: /\d|:/.test(withDigits(before, walk.tongue)) ? 'other' : 'nothing' };
   return except ? { says: 'device', text: before, except } : { says: 'device' };
 }
 
@@ -145,6 +154,12 @@ export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
 
 const anyDevice =
   /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?|municao|monicao|monicoes)$/;
+
+/** "The wedges are yours": all of that kind, whoever hears them. */
+const isOfThose = (text: string, walk: Walk) =>
+  /^(?:and |und |et |y |e |en )?(?:the|die|les|las|los|le|gli|i|de|as|os)\s/i.test(text) &&
+  tellsOfDevice(text, walk) &&
+  text.split(' ').length <= 14;
 
 function splitAtExcept(sentence: string, walk: Walk): { before: string; behind: string } {
   const tokens = tokenize(sentence);
@@ -193,11 +208,18 @@ function exceptionOf(text: string, walk: Walk): Exception | null {
   return { who, how: device ? tidy(text.slice(start).replace(/[()]/g, ' ')) : '' };
 }
 
-const namesSomebody = (text: string, walk: Walk) =>
-  hasWordOf(text, walk.tongue.names) ||
-  findHits(playerWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) => hit.certainty === 1 && !everybody.test(fold(hit.senses[0]?.meaning ?? '')),
+const players =
+  /\b(?:players?|musicians?|members|performers?|people|musiker(?:innen)?|leute|musiciens?|musiciennes?|m[uú]sicos?|musicist[ie]|muzikanten|spelers|mensen|elementos|componentes)\b/giu;
+
+const namesSomebody = (text: string, walk: Walk) => {
+  const plain = text.replace(players, ' ');
+  return (
+    hasWordOf(plain, walk.tongue.names) ||
+    findHits(playerWords, tokenize(plain), walk.tongue.spoken, walk.tongue.names).some(
+      (hit) => hit.certainty === 1,
+    )
   );
+};
 
 /** "Transmitters are ours", "stereo", "all mono": no device by name, but something of it. */
 function tellsOfDevice(text: string, walk: Walk): boolean {
@@ -205,6 +227,18 @@ function tellsOfDevice(text: string, walk: Walk): boolean {
     (hit) => hit.certainty === 1,
   );
   return hits.some((hit) => ['format', 'owner', 'link'].includes(hit.senses[0]?.subject ?? ''));
+}
+
+/** The clauses of a text, where several of them name a device of a kind of its own. */
+function kindsByClause(text: string, walk: Walk): string[] {
+  const kindOf = (clause: string) =>
+    findHits(mixWords, tokenize(clause), walk.tongue.spoken, walk.tongue.names).find(
+      (hit) => hit.certainty === 1 && hit.senses[0]?.subject === 'device',
+    )?.senses[0]?.meaning;
+  const clauses = text
+    .split(/[,;]\s*|\.\s+/)
+    .filter((clause) => kindOf(clause) && tellsOfDevice(clause, walk));
+  return new Set(clauses.map(kindOf)).size > 1 ? clauses : [];
 }
 
 /** "Four mixes", "São quatro vias": how many mixes there are, and not how many wedges. */

@@ -85,6 +85,8 @@ type FoundDevices = {
   except: string[];
   /** It is a title: it holds for the mixes below, up to the next such title. */
   isTitle?: boolean;
+  /** It holds for devices of its kind and says not who has them. */
+  isOfKind?: boolean;
 };
 
 type LineNote = { outcome: LineOutcome; why: string };
