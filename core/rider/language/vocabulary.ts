@@ -11,7 +11,7 @@ import {
 } from '../words/devices.ts';
 import { doubts } from '../words/doubts.ts';
 import { headerWords } from '../words/headers.ts';
-import { joints, sharing } from '../words/mix-heads.ts';
+import { joints, openers, sharing } from '../words/mix-heads.ts';
 import { alternatives, ownership } from '../words/ownership.ts';
 import { parts } from '../words/parts.ts';
 import { phantomWords, pickUps } from '../words/pick-ups.ts';
@@ -51,6 +51,7 @@ export const mixWords = lexicon({
   position: positions,
 });
 export const headWords = lexicon({ sharing, joint: joints });
+export const openerWords = lexicon({ opener: openers });
 export const sharingWords = lexicon({ sharing });
 export const labelWords = lexicon({ label: mixLabels });
 export const wishWords = lexicon({

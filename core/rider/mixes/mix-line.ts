@@ -1,22 +1,28 @@
-import { isAllIn } from '../inputs/details.ts';
 import { withoutMixBullet } from '../language/bullets.ts';
-import { withDigits } from '../language/count-words.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
 import { letterNumber, numberedText } from '../language/numbers.ts';
-import { readSourceName } from '../language/source-name.ts';
-import { hasWordOf, tidy, tokenize } from '../language/text.ts';
+import { tidy, tokenize } from '../language/text.ts';
 import {
-  countWords,
-  headWords,
   mixWords,
   playerWords,
   positionWords,
+  titleLexicon,
+  verbWords,
   wishWords,
 } from '../language/vocabulary.ts';
 import type { Walk } from '../page/walk-state.ts';
-import { looksLikeName } from '../performers/line-up.ts';
-import { namesListener, plainHead } from './mix-heads.ts';
-import { isDevice, isWhollyDevice, leadingLabel, type MixLabel, pieceFacts } from './mix-pieces.ts';
+import { readHead } from './mix-head.ts';
+import {
+  isPerson,
+  isPlace,
+  isRole,
+  isWhollyTold,
+  leadingDevice,
+  leadingPerson,
+  saysWish,
+  withoutFor,
+} from './mix-parts.ts';
+import { isDevice, leadingLabel, type MixLabel } from './mix-pieces.ts';
 
 /**
  * A line of a list of mixes: in any order a number or letter, who listens, where they stand and what they listen
@@ -76,8 +82,9 @@ export function readMixCell(text: string, walk: Walk): MixLine {
   const line: MixLine = { ...nothingTold, labelled: 'by name' };
   const draft = { ...line };
   // "Side fills for the cast"
-  const told = plainHead(text, walk);
-  if (takeFragments(told.endsWith(')') ? told : text, draft, walk) && draft.wish === '') return draft;
+  const head = readHead(text, walk);
+  if (head && head.listener !== '' && head.device !== '') return { ...line, ...head };
+  if (takeFragments(text, draft, walk) && draft.wish === '') return draft;
   const [first, ...behind] = fragmentsOf(text);
   const cell = { ...line, listener: first?.text ?? '' };
   for (const { text: more } of behind) {
@@ -89,7 +96,7 @@ export function readMixCell(text: string, walk: Walk): MixLine {
 }
 
 /** "1.", "(2)", "#3", "a)", "B -" */
-function countedLabel(text: string, walk: Walk): MixLabel | null {
+export function countedLabel(text: string, walk: Walk): MixLabel | null {
   const [, small, capital, behind = ''] =
     /^\(?(?:([a-h])[).:]|([A-H])(?:[).:]|\s+[-–—]))\s*(\S.*)$/su.exec(text) ?? [];
   const letter = small ?? capital;
@@ -152,35 +159,31 @@ function takeFragments(text: string, line: MixLine, walk: Walk): boolean {
   return true;
 }
 
-export function saysWish(text: string, walk: Walk): boolean {
-  const { targets, amounts, self, sameAs, open } = pieceFacts(text, walk);
-  return targets > 0 || amounts > 0 || self || sameAs || open;
-}
-
 /** Takes what a fragment tells of the mix, piece by piece, and says how many letters of it that was. */
 function takeFragment(fragment: Fragment, behind: readonly Fragment[], line: MixLine, walk: Walk): number {
   let taken = 0;
   for (;;) {
     const rest = fragment.text.slice(taken);
     if (takeWhole({ ...fragment, text: rest }, behind, line, walk)) return fragment.text.length;
-    const part = leadingDevice(rest, walk) ?? (line.listener === '' ? leadingPerson(rest, walk) : null);
+    const part =
+      leadingDevice(rest, walk) ??
+      (line.listener === '' ? leadingPerson(rest, walk, line.labelled !== null) : null);
     if (!part || !takeWhole({ ...fragment, text: part.text, joint: 'device' }, behind, line, walk)) break;
     taken += part.end;
   }
   if (line.listener !== '' || taken > 0) return taken;
   // "Two wedges for the horns": told in a sentence's order.
-  const plain = plainHead(fragment.text, walk);
-  if (plain === fragment.text) return 0;
-  const inner = fragmentsOf(plain);
-  const draft = { ...line };
-  const isTold = inner.length > 1 && inner.every((it, at) => takeWhole(it, inner.slice(at + 1), draft, walk));
-  if (isTold) Object.assign(line, draft);
-  return isTold ? fragment.text.length : 0;
+  const head = readHead(fragment.text, walk);
+  if (!head || head.listener === '' || (head.device + head.place === '' && !head.isPerson)) return 0;
+  Object.assign(line, head, { device: join(line.device, head.device), place: join(line.place, head.place) });
+  return fragment.text.length;
 }
 
 function takeWhole(fragment: Fragment, behind: readonly Fragment[], line: MixLine, walk: Walk): boolean {
   const { text, inBrackets } = fragment;
-  if (isWhollyTold(text, walk)) line.device = join(line.device, text);
+  // "(Own radio system)": in brackets an unknown word is no name.
+  if (isWhollyTold(text, walk) || (inBrackets && line.listener !== '' && isDevice(text, walk)))
+    line.device = join(line.device, text);
   else if (isPlace(text, walk)) line.place = join(line.place, text);
   else if (line.listener === '') return takeListener(fragment, behind, line, walk);
   else if (inBrackets && namesPlayer(text, line, walk)) {
@@ -194,87 +197,7 @@ function takeWhole(fragment: Fragment, behind: readonly Fragment[], line: MixLin
   return true;
 }
 
-/** "In-ears stereo Dora": the words for a device at the beginning of a text. */
-function leadingDevice(text: string, walk: Walk): { text: string; end: number } | null {
-  const tokens = tokenize(text);
-  const hits = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names);
-  let at = 0;
-  let end = 0;
-  let isNamed = false;
-  for (;;) {
-    while (/^(?:\d+|x|×)$/.test(tokens[at]?.text ?? '')) at += 1;
-    const hit = hits.find((it) => it.from === at && it.certainty === 1);
-    const subject = hit?.senses[0]?.subject;
-    // "2 wedges own vocal": whose, and where, may belong to what follows.
-    if (!hit || (isNamed && (subject === 'owner' || subject === 'position'))) break;
-    isNamed ||= subject === 'device' || subject === 'elsewhere';
-    at = hit.to;
-    end = tokens[at]?.start ?? text.length;
-  }
-  return isNamed && end < text.length ? { text: tidy(text.slice(0, end)), end } : null;
-}
-
-/** "ANNA 2 wedges", "Anna centre": a name before the words for a device or a place. */
-function leadingPerson(text: string, walk: Walk): { text: string; end: number } | null {
-  const tokens = tokenize(text);
-  const hit = findHits(mixWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
-    (it) => it.from > 0 && it.certainty === 1,
-  );
-  if (!hit) return null;
-  let from = hit.from;
-  while (from > 0 && /^(?:\d+|x|×)$/.test(tokens[from - 1]?.text ?? '')) from -= 1;
-  const end = tokens[from]?.start ?? 0;
-  const name = tidy(text.slice(0, end));
-  // "Quatro monitores" are counted.
-  if (lookUp(countWords, name, walk.tongue.spoken) !== null) return null;
-  const behind = text.slice(end);
-  const isTold = isWhollyTold(behind, walk) || isPlace(behind, walk) || leadingDevice(behind, walk) !== null;
-  return isTold && (isPerson(name, walk, true) || isRole(name, walk)) ? { text: name, end } : null;
-}
-
-const join = (before: string, more: string) => (before === '' ? more : `${before}, ${more}`);
-
-const apiece =
-  /(?<!\p{L})(?:each|apiece|one each|je|jeweils|pro person|chacune?|cada un[oa]|ciascun[oa]|ieder|elk|cada uma?)(?!\p{L})/giu;
-
-/** A device and whose it is, in what format, how many, and nobody's name. */
-function isWhollyTold(text: string, walk: Walk): boolean {
-  const plain = tidy(text.replace(apiece, ' ').replace(/^(?:on|auf|sur|en|su|op|em|in|via)\s+/i, ''));
-  if (isWhollyDevice(plain, walk)) return true;
-  const { targets, amounts, self } = pieceFacts(plain, walk);
-  if (targets > 0 || amounts > 0 || self || saysMore(plain, walk)) return false;
-  return isDevice(plain, walk) || saysFormat(plain, walk);
-}
-
-/** "A mono line is fine": few words around the format. */
-const saysFormat = (text: string, walk: Walk) =>
-  text.split(' ').length <= 5 &&
-  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    ({ senses, certainty }) =>
-      certainty === 1 && senses[0]?.subject === 'format' && /^(?:mono|stereo)$/.test(senses[0].meaning),
-  ) &&
-  /mono|st[eé]r[eé]o/i.test(text);
-
-/** A word beside those for a device that may be a name. */
-function saysMore(text: string, walk: Walk): boolean {
-  const tokens = tokenize(text);
-  const { spoken, names } = walk.tongue;
-  const hits = findHits(mixWords, tokens, spoken, names);
-  return tokens.some(
-    (token, at) =>
-      !hits.some((hit) => hit.from <= at && at < hit.to) &&
-      (/^\p{Lu}/u.test(token.raw) || names.has(token.text)),
-  );
-}
-
-/** "The singer's wedge" names the singer; a source may be heard and so is no place. */
-function isPlace(text: string, walk: Walk): boolean {
-  const plain = text.replace(
-    /^(?:(?:at|on|in|an|am|auf|im|à|au|a|en|al|op|no|na|the|der|dem|le|la|el|il|het|de|o)\s+)+/iu,
-    '',
-  );
-  return isAllIn(positionWords, plain, walk.tongue) && pieceFacts(plain, walk).targets === 0;
-}
+const join = (...texts: string[]) => texts.filter((text) => text !== '').join(', ');
 
 /** "Anna", "drummer", "Anna & Ben"; "Drums" where no list of sources goes on behind it. */
 function takeListener(fragment: Fragment, behind: readonly Fragment[], line: MixLine, walk: Walk): boolean {
@@ -291,7 +214,7 @@ function takeListener(fragment: Fragment, behind: readonly Fragment[], line: Mix
     !saysWish(text, walk) &&
     text.split(' ').length <= 3 &&
     (/^[:(]/.test(joint) || tellsDevice(behind, walk));
-  const person = isAny || isPerson(text, walk, isDue);
+  const person = isAny || isPerson(text, walk, isDue) || isUnknownName(text, joint, walk);
   if (!person) {
     if (!isRole(text, walk) || (line.device !== '' && line.labelled === null && joint === '')) return false;
     const standsThere = line.labelled !== null && behind[0] !== undefined && isPlace(behind[0].text, walk);
@@ -299,66 +222,6 @@ function takeListener(fragment: Fragment, behind: readonly Fragment[], line: Mix
   }
   Object.assign(line, { listener: text, isPerson: person });
   return true;
-}
-
-/** "In-ears for Maya": the word between them left out. */
-function withoutFor(text: string, walk: Walk): string {
-  const tokens = tokenize(text);
-  const hit = findHits(headWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
-    (it) => it.from === 0 && it.certainty === 1 && it.senses[0]?.meaning === 'for',
-  );
-  return hit ? text.slice(tokens[hit.to]?.start ?? 0) : text;
-}
-
-const nobody =
-  /^(?:please|bitte|svp|merci|thanks|danke|gracias|grazie|obrigad[oa]|note|notes|nb|info|important|the|and|all|alle|no|kein|nur|only|plus)$/i;
-
-const listed = /\s*(?:&|\+|\/|,|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L}))\s*/iu;
-const article = /^(?:the|our|der|die|das|le|la|les|el|los|las|il|lo|gli|i|de|het|o|a|os|as)\s+/i;
-
-/** Names or words for players, at least one of them. Where a name is due, "Saar" is a person and no misspelt source. */
-function isPerson(text: string, walk: Walk, isDue = false): boolean {
-  const each = text.split(listed);
-  return (
-    each.every((name) => isOnePerson(name, walk, isDue) || isOneRole(name, walk)) &&
-    each.some((name) => isOnePerson(name, walk, isDue))
-  );
-}
-
-function isOnePerson(name: string, walk: Walk, isDue: boolean): boolean {
-  const plain = name.replace(article, '');
-  if (plain === '' || plain.split(' ').length > 3 || nobody.test(plain)) return false;
-  const { spoken, names } = walk.tongue;
-  if (lookUp(playerWords, plain, spoken) !== null) return true;
-  const { amounts, self, device, sameAs, open } = pieceFacts(plain, walk);
-  if (amounts > 0 || self || device || sameAs || open) return false;
-  if (hasWordOf(plain, names)) return true;
-  const tokens = tokenize(plain);
-  const hits = findHits(wishWords, tokens, spoken, names);
-  // "MC Tano": what they do, and a name.
-  const isNamed = tokens.some(
-    (token, at) => /^\p{Lu}\p{L}/u.test(token.raw) && !hits.some((hit) => hit.from <= at && at < hit.to),
-  );
-  return (
-    hits.every((hit) => isDue && (isNamed || hit.certainty < 1)) &&
-    withDigits(plain, walk.tongue) === plain &&
-    looksLikeName(plain, walk) &&
-    namesListener(plain.split(' ')[0] ?? '', walk)
-  );
-}
-
-/** Sources or groups of them, and no amount. */
-const isRole = (text: string, walk: Walk) => text.split(listed).every((name) => isOneRole(name, walk));
-
-function isOneRole(text: string, walk: Walk): boolean {
-  const plain = text.replace(article, '');
-  const { targets, amounts, self, device, sameAs, open, words } = pieceFacts(plain, walk);
-  if (targets !== 1 || amounts > 0 || self || device || sameAs || open || words > 3) return false;
-  const { stem, unknown } = readSourceName(plain, walk.tongue);
-  const sense = lookUp(wishWords, plain, walk.tongue.spoken)?.[0];
-  // "All" and "the others" are nobody in particular.
-  if (sense?.meaning === 'everything' || sense?.meaning === 'rest') return false;
-  return (stem !== null && unknown.length === 0) || sense?.subject === 'group';
 }
 
 /** "Anna, Ben - one wedge each" */
@@ -390,3 +253,23 @@ function takeRole(text: string, inBrackets: boolean, line: MixLine): void {
   if (!inBrackets && line.place === '' && line.isPerson) line.place = text;
   else line.role = join(line.role, text);
 }
+
+/**
+ * "spud - loads of vocals" among lines of the same shape: a word nobody knows, before the mark that stands in the
+ * lines around it too, is who listens.
+ */
+function isUnknownName(text: string, joint: string, walk: Walk): boolean {
+  if (walk.section !== 'mixes' || !/^[:=–-]$/.test(joint) || text.split(' ').length > 2) return false;
+  if (!writer.test(text) && isKnownWord(text, walk)) return false;
+  const shape = new RegExp(`^\\W*\\p{L}[\\p{L}'’. ]{1,24}?\\s*${joint}\\s`, 'u');
+  const around = walk.lines.slice(Math.max(0, walk.at - 2), walk.at + 3);
+  return around.filter((line) => shape.test(line.text)).length > 1;
+}
+
+/** Who writes the rider. */
+const writer = /^(?:me|myself|ich|moi|yo|io|ik|eu)$/i;
+
+const isKnownWord = (text: string, walk: Walk) =>
+  [wishWords, mixWords, verbWords, titleLexicon, positionWords].some(
+    (table) => findHits<string, string>(table, tokenize(text), walk.tongue.spoken).length > 0,
+  );

@@ -8,18 +8,20 @@ import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { takeCountedDevices } from './general-devices.ts';
+import type { MixHead } from './mix-head.ts';
 import { namesListener } from './mix-heads.ts';
-import { type MixLine, readMixLine, saysWish } from './mix-line.ts';
+import { type MixLine, readMixLine } from './mix-line.ts';
+import { saysWish } from './mix-parts.ts';
 import {
   isConditional,
   pieceFacts,
   readMixPieces,
   speaksOfUs,
   speaksOfWishes,
-  splitAtVerb,
   wishesThing,
 } from './mix-pieces.ts';
 import { labelOf, pushMix } from './mix-rows.ts';
+import { readMixSentence, sentencesOf } from './mix-sentence.ts';
 
 /** Cells of a line of text that was cut at its gaps; more are a table. */
 const mostCells = 5;
@@ -33,10 +35,14 @@ export function takeMixList(walk: Walk, line: Line): boolean {
   if (walk.section !== 'mixes' || walk.blocks.length > 0 || line.cells.length > mostCells) return false;
   const { text } = line;
   const bare = withoutMixBullet(text);
-  if (speaksOfUs(bare) || isConditional(bare) || wishesThing(bare, walk) || splitAtVerb(bare, walk))
-    return false;
+  if (speaksOfUs(bare) || isConditional(bare) || wishesThing(bare, walk)) return false;
   const told = readMixLine(text, walk);
   if (!told || isOfAnotherPart(text, told, walk)) return false;
+  // "One for Ada: ...": a listener that only a sentence tells, or one that a further sentence of the line tells.
+  const [first = '', ...others] = sentencesOf(told.label?.rest ?? bare);
+  const isBare = told.listener === '' && told.device === '' && told.labelled !== 'by name';
+  const sentences = isBare ? [first, ...others] : others;
+  if (sentences.some((sentence) => readMixSentence(sentence, walk)?.isPerson)) return false;
   const above = headAbove(walk, line);
   if (above && belongsAbove(told, above, walk, line)) return takeBelow(walk, line, told, above.mix);
   if (!isHead(told, walk)) return false;
@@ -66,7 +72,7 @@ function headAbove(walk: Walk, line: Line): Head | null {
 function belongsAbove(told: MixLine, { mix, told: head }: Head, walk: Walk, line: Line): boolean {
   if (told.labelled === 'by name') return false;
   if (isUnfilled(mix, head)) return told.labelled === null;
-  if (told.isPerson) return false;
+  if (told.isPerson || goesOnCounting(told, head)) return false;
   if (told.labelled === 'by number') return mix.listenerText !== '' && told.device === '' && !told.isOpen;
   if (told.listener === '' && told.device !== '') return mix.deviceText === '' && mix.wishTexts.length === 0;
   if (told.listener === '') return told.wish !== '' || !tellsOf(mix, told);
@@ -77,6 +83,12 @@ function belongsAbove(told: MixLine, { mix, told: head }: Head, walk: Walk, line
   if (told.wish !== '') return pieceFacts(told.wish, walk).targets === 0 || isItem(told, head);
   return isItem(told, head) || !isHeading(told, head, walk, line);
 }
+
+/** "B) ..." below "A) ...". */
+const goesOnCounting = (told: MixLine, head: MixLine | null) =>
+  told.labelled === 'by number' &&
+  head?.labelled === 'by number' &&
+  told.label?.numbers[0] === (head.label?.numbers.at(-1) ?? 0) + 1;
 
 /** "Mix 1:" alone on its line. */
 const isUnfilled = (mix: FoundMix, head: MixLine | null) =>
@@ -175,13 +187,14 @@ function goesOnBelow(walk: Walk): boolean {
 }
 
 function pushHead(walk: Walk, line: Line, told: MixLine): void {
-  const pieces = piecesOf(told, walk);
+  const pieces = foundOf(told, walk);
   pushMix(walk, line, { ...pieces, ...labelOf(walk, told.label, [], pieces) });
   const mix = walk.found.mixes.at(-1);
   if (mix) walk.mixHead = { mix, told };
 }
 
-function piecesOf(told: MixLine, walk: Walk) {
+/** What a line or a sentence told, as a mix is found. */
+export function foundOf(told: Omit<MixHead, 'isPerson'> & { wish: string }, walk: Walk) {
   const wish = wishPieces(told.wish, walk);
   return {
     listenerText: told.listener,

@@ -74,6 +74,7 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
     const subjects = hit.senses.map((sense) => sense.subject);
     isOwnSource ||= /^own ./.test(hit.senses[0]?.meaning ?? '');
     if (subjects.includes('group') || subjects.includes('source')) facts.targets += 1;
+    if (hit.senses[0]?.meaning === 'all except') facts.targets += 1;
     if (subjects.includes('amount') && !subjects.includes('source')) facts.amounts += 1;
     if (subjects[0] === 'self' && hit.senses[0]?.meaning !== 'own') facts.self = true;
     if (subjects[0] === 'mark' && hit.senses[0]?.meaning === 'same as' && hit.from <= 1) facts.sameAs = true;

@@ -1,19 +1,13 @@
 import { isAllIn } from '../inputs/details.ts';
-import { withoutBullet } from '../language/bullets.ts';
-import { withDigits } from '../language/count-words.ts';
 import { findHits } from '../language/lexicon.ts';
-import { channelNumbers, letterNumber, type NumberedText, numberedText } from '../language/numbers.ts';
-import { namesPerson, readSourceName } from '../language/source-name.ts';
+import { channelNumbers, numberedText } from '../language/numbers.ts';
+import { readSourceName } from '../language/source-name.ts';
 import { tidy, tokenize } from '../language/text.ts';
 import { mixWords, positionWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, mostMixes, note } from '../page/draft.ts';
 import { type Line, saysNothing } from '../page/lines.ts';
 import { isAside, type Walk } from '../page/walk-state.ts';
-import { takeCountedDevices } from './general-devices.ts';
-import { addLine, takeContinued } from './mix-continued.ts';
-import { withPlainHead } from './mix-heads.ts';
 import {
-  isConditional,
   isDevice,
   isWish,
   leadingLabel,
@@ -22,9 +16,6 @@ import {
   noPieces,
   pieceFacts,
   readMixPieces,
-  speaksOfUs,
-  speaksOfWishes,
-  wishesThing,
 } from './mix-pieces.ts';
 
 export function pushMix(walk: Walk, line: Line, told: Partial<FoundMix> & { roleText?: string }): void {
@@ -146,90 +137,5 @@ export function takeMixText(walk: Walk, line: Line): boolean {
     pushMix(walk, line, { ...pieces, ...labelOf(walk, label, [], pieces) });
     return true;
   }
-  if (walk.section !== 'mixes') return false;
-  return takeListedMix(walk, line);
-}
-
-/** "a) Noor: ...": mixes that are counted by letters. */
-function letteredText(text: string): NumberedText | null {
-  const [, letter = '', rest = ''] = /^\(?([a-h])[).:]\s+(\S.*)$/isu.exec(text) ?? [];
-  return letter === '' ? null : { numbers: [letterNumber(letter)], rest, marked: true };
-}
-
-function takeListedMix(walk: Walk, line: Line): boolean {
-  const bare = withoutBullet(line.text);
-  const lettered = letteredText(bare);
-  const numbered = lettered ?? numberedText(bare);
-  const told = numbered && (numbered.marked || walk.runs.has(walk.at)) ? numbered.rest : bare;
-  const text = withPlainHead(told, walk);
-  if (text.split(' ').length > 40 && !/:/.test(text)) return false;
-  if (!lettered && numbered !== null && told === bare) return false;
-  if (takeCountedDevices(walk, line, text) || (!numbered && takeContinued(walk, line, text))) return true;
-  if (speaksOfUs(text) || isConditional(text) || wishesThing(text, walk)) return false;
-  const headed = deviceHead(text, walk);
-  if (headed) {
-    pushMix(walk, line, { ...headed, ...labelOf(walk, null, [], headed), label: headed.label });
-    return true;
-  }
-  const pieces = readMixPieces(text, walk);
-  const tells = pieces.wishTexts.length > 0 || pieces.deviceText !== '';
-  if (isContinuation(pieces) && !numbered && speaksOfWishes(text, walk)) {
-    const above = walk.found.mixes.at(-1);
-    if (!above || (above.inTable && line.cells[0]?.column === 0)) return false;
-    above.wishTexts.push(...pieces.wishTexts);
-    above.deviceText = [above.deviceText, pieces.deviceText].filter((it) => it !== '').join(', ');
-    addLine(walk, above, line);
-    return true;
-  }
-  if (!/[:–—]|\s-\s/.test(text) && wishesNothing(pieces, walk)) return false;
-  if (!tells && !(numbered && pieces.listenerText !== '')) return takeMixHeading(walk, line, pieces, bare);
-  if (pieces.listenerText === '' && pieces.deviceText === '' && !numbered) return false;
-  if (pieces.listenerText.split(' ').length > 4 && !numbered && !/,/.test(pieces.listenerText)) return false;
-  pushMix(walk, line, {
-    ...pieces,
-    ...labelOf(walk, null, numbered && told !== bare ? numbered.numbers : [], pieces),
-  });
-  return true;
-}
-
-/** "Side fills, left and right: piano up": a mix that is called by its device. */
-function deviceHead(text: string, walk: Walk): (MixPieces & { label: string }) | null {
-  const [, head = '', tail = ''] = /^([^:]{3,48}):\s+(.+)$/u.exec(text) ?? [];
-  const bare = withDigits(head, walk.tongue)
-    .replace(/^(?:the |an? )?band(?:'s)?\s/i, '')
-    .replace(/\b(?:and|und|et|y|e|en|the|an?)\b|\d/gi, ' ');
-  if (head === '' || tail === '' || !namesDevice(head, walk) || !isAllIn(mixWords, bare, walk.tongue))
-    return null;
-  const pieces = readMixPieces(`: ${tail}`, walk, true);
-  if (pieces.wishTexts.length === 0) return null;
-  // "Band wedge" is the wedge that the band hears, not whose it is.
-  const device = head.replace(/^(?:the )?band(?:'s)?\s/i, '');
-  const deviceText = [device, pieces.deviceText].filter((it) => it !== '').join(', ');
-  return { ...pieces, deviceText, label: tidy(head.split(',')[0] ?? head) };
-}
-
-/** Words of a wish around nothing that can be heard: "Two of us do not eat cheese". */
-function wishesNothing(pieces: MixPieces, walk: Walk): boolean {
-  if (pieces.deviceText !== '' || pieces.wishTexts.length === 0) return false;
-  return pieces.wishTexts.every((text) => {
-    const facts = pieceFacts(text, walk);
-    return (
-      facts.targets === 0 && !facts.self && !facts.sameAs && !facts.open && !namesPerson(text, walk.tongue)
-    );
-  });
-}
-
-/** A line of wishes or of a device under a line that named the mix. */
-const isContinuation = (pieces: MixPieces) =>
-  pieces.listenerText === '' && (pieces.wishTexts.length > 0 || pieces.deviceText !== '');
-
-/** A name alone on its line among mixes heads the wishes that follow. */
-function takeMixHeading(walk: Walk, line: Line, pieces: MixPieces, text: string): boolean {
-  const next = walk.lines[walk.at + 1];
-  if (pieces.listenerText === '' || pieces.listenerText.split(' ').length > 3 || !next || /[.!?]$/.test(text))
-    return false;
-  const below = withoutBullet(next.text);
-  if (!isContinuation(readMixPieces(below, walk)) || !speaksOfWishes(below, walk)) return false;
-  pushMix(walk, line, { ...pieces, number: null, label: pieces.listenerText });
-  return true;
+  return false;
 }

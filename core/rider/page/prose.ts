@@ -3,21 +3,15 @@ import { keepTold, tellsPickUps } from '../inputs/told-lines.ts';
 import { withoutBullet } from '../language/bullets.ts';
 import { findHits } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
-import { tidy, tokenize } from '../language/text.ts';
-import { doubtWords, mixWords, verbWords } from '../language/vocabulary.ts';
-import { takeGeneralDevice } from '../mixes/general-devices.ts';
-import { listenerOf, namesListener, plainHead, withPlainHead } from '../mixes/mix-heads.ts';
-import {
-  isConditional,
-  isDevice,
-  isWish,
-  type MixPieces,
-  pieceFacts,
-  readMixPieces,
-  splitAtVerb,
-  takeTail,
-  wishesThing,
-} from '../mixes/mix-pieces.ts';
+import { hasWordOf, tidy, tokenize } from '../language/text.ts';
+import { doubtWords, mixWords, positionWords, verbWords } from '../language/vocabulary.ts';
+import { takeCountedDevices, takeGeneralDevice } from '../mixes/general-devices.ts';
+import { takeContinued } from '../mixes/mix-continued.ts';
+import { namesListener } from '../mixes/mix-heads.ts';
+import { foundOf } from '../mixes/mix-lists.ts';
+import { saysWish } from '../mixes/mix-parts.ts';
+import { isConditional, isWish, pieceFacts, speaksOfWishes, wishesThing } from '../mixes/mix-pieces.ts';
+import { type MixSentence, readMixSentence, sentencesOf } from '../mixes/mix-sentence.ts';
 import { looksLikeName, performersInBrackets } from '../performers/line-up.ts';
 import { foundMix, isFull, mostMixes, mostPerformers, note } from './draft.ts';
 import type { Line } from './lines.ts';
@@ -31,7 +25,7 @@ export function takeProse(walk: Walk, line: Line): void {
   const [title = ''] = /^[^:]{3,24}(?=:\s)/.exec(line.text) ?? [];
   if (walk.section === 'inputs' && title !== '' && titleOf(title, walk.tongue) === 'mixes')
     walk.section = 'mixes';
-  const sentences = line.text.split(/(?<=[.!?])\s+(?=\p{Lu}|\p{N})/u).map(tidy);
+  const sentences = sentencesOf(line.text);
   let open = '';
   let taken = false;
   for (const sentence of sentences) {
@@ -83,7 +77,7 @@ function goesOn(walk: Walk, line: Line, sentence: string): boolean {
 }
 
 function takeSentence(walk: Walk, line: Line, sentence: string): boolean {
-  const text = withPlainHead(withoutTitle(withoutBullet(sentence), walk), walk);
+  const text = withoutBullet(sentence);
   if (isConditional(text)) return false;
   if (takeGeneralDevice(walk, line, text)) return true;
   if (!asksForPickUps(text, walk) && takeWishSentence(walk, line, text)) return true;
@@ -106,89 +100,77 @@ function asksForPickUps(text: string, walk: Walk): boolean {
   return walk.section !== 'mixes' && tellsPickUps(text, pickedUp, walk);
 }
 
-/** "Listening: Ada would like ...": the title of the part stands before its first sentence. */
-function withoutTitle(text: string, walk: Walk): string {
-  const [, title = '', rest = ''] = /^([^:]{3,24}):\s+(\S.*)$/u.exec(text) ?? [];
-  const isTitle = title !== '' && (titleOf(title, walk.tongue) === 'mixes' || /^listening$/i.test(title));
-  const isSentence = splitAtVerb(rest, walk) !== null || splitAtListening(rest, walk) !== null;
-  return isTitle && isSentence ? rest : text;
-}
-
 /** "Anna (vox) needs lots of herself", "Drummer: click loud". */
 function takeWishSentence(walk: Walk, line: Line, text: string): boolean {
-  const verb = splitAtVerb(text, walk);
-  const colon = verb ? null : /^([^:]{2,40}):\s+(.+)$/.exec(text);
-  const listens = verb || colon ? null : splitAtListening(text, walk);
-  const head = (verb ? plainHead(verb.head, walk) : null) ?? colon?.[1] ?? listens?.head;
-  const tail = verb?.tail ?? colon?.[2] ?? listens?.tail;
-  if (!head || !tail) return false;
-  const using = verb ? splitAtListening(head, walk) : null;
-  if (using && namesListener(using.head, walk)) {
-    const device = using.tail.replace(/\s+(?:and|und|et|y|e|en)$/i, '');
-    pushLoose(walk, line, {
-      ...readMixPieces('', walk, true),
-      listenerText: listenerOf(using.head),
-      deviceText: device,
-      wishTexts: [tail],
-    });
-    return true;
-  }
-  if (verb && wishesThing(text, walk)) {
+  if (wishesThing(text, walk)) {
     note(walk.found, line.at, 'set aside', 'It asks for things that are not part of a monitor plan.');
     return true;
   }
-  if (!namesListener(head, walk)) return verb !== null && takeListenerWithDevice(walk, line, head, tail);
-  const facts = pieceFacts(tail, walk);
-  const wishes = isWish(facts, tail) || (verb !== null && facts.targets > 0);
-  const device = isDevice(tail, walk) || (listens !== null && facts.device);
-  if (!wishes && !device) return false;
-  const isBare =
-    facts.amounts === 0 && !facts.self && !facts.sameAs && !isDevice(tail.split(',')[0] ?? '', walk);
-  if (colon && wishes && isBare && walk.section !== 'mixes') return false;
-  const pieces = readMixPieces(`${head}: ${tail}`, walk);
-  if (pieces.listenerText === '') pieces.listenerText = listenerOf(head);
-  if (verb) {
-    pieces.wishTexts = [];
-    takeTail(tail, pieces, walk);
+  const told = readMixSentence(text, walk);
+  if (!told || !tellsMix(told, walk)) return false;
+  pushSentence(walk, line, told);
+  return true;
+}
+
+/** The sentence wishes something that is heard, or tells what somebody listens through. */
+function tellsMix(told: MixSentence, walk: Walk): boolean {
+  const { device, wish, by } = told;
+  const facts = pieceFacts(wish, walk);
+  if (tellsPlaces(wish, walk)) return false;
+  if (namesDevice(device, walk)) return by !== 'mark' || wish === '' || saysWish(wish, walk);
+  if (by === 'verb') return facts.targets > 0 || facts.self || facts.sameAs || facts.open;
+  // "Vocals: Pia, Bo" names who sings.
+  const isBare = facts.amounts === 0 && !facts.self && !facts.sameAs;
+  if (!speaksOfWishes(wish, walk) && !hasWordOf(told.listener, walk.tongue.names)) return false;
+  if (walk.section === 'mixes') return facts.targets > 0 || isWish(facts, wish);
+  return isWish(facts, wish) && facts.targets > 0 && !isBare;
+}
+
+/** "Drums behind, keys on the left": who stands where. */
+const tellsPlaces = (text: string, walk: Walk) =>
+  findHits(positionWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).length > 1 &&
+  pieceFacts(text, walk).amounts === 0;
+
+const namesDevice = (text: string, walk: Walk) =>
+  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.certainty === 1 && /^(?:device|elsewhere)$/.test(hit.senses[0]?.subject ?? ''),
+  );
+
+function pushSentence(walk: Walk, line: Line, told: MixSentence): void {
+  const pieces = foundOf(saysWish(told.wish, walk) ? told : { ...told, wish: '' }, walk);
+  if (told.role !== '')
+    walk.found.performers.push({ at: line.at, name: told.listener, role: told.role, place: '' });
+  for (const listenerText of eachOf(pieces, walk)) {
+    if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
+    const extra = [...(line.more ?? [])];
+    const loose = walk.section !== 'mixes';
+    const mix = foundMix(line.at, { part: line.part, ...pieces, listenerText, loose, extra });
+    mix.label = listenerText || pieces.deviceText.split(',')[0] || '';
+    walk.found.mixes.push(mix);
   }
-  pushLoose(walk, line, pieces);
-  return true;
-}
-
-/** "Singer (Ada) - in-ears, wants herself on top": who, on what, then the wishes. */
-function takeListenerWithDevice(walk: Walk, line: Line, head: string, tail: string): boolean {
-  const who = /^([^,–(]{2,30}?(?:\s*\([^)]*\))?)\s*(?:[-–,:]\s*)(.+)$/.exec(head);
-  if (!who?.[1] || !who[2] || !namesListener(who[1], walk) || !isDevice(who[2], walk)) return false;
-  const pieces = readMixPieces(head, walk);
-  takeTail(tail, pieces, walk);
-  pushLoose(walk, line, pieces);
-  return true;
-}
-
-function plainPieces(walk: Walk, line: Line, pieces: MixPieces): Omit<MixPieces, 'roleText'> {
-  const { roleText, ...rest } = pieces;
-  const listenerText = listenerOf(rest.listenerText);
-  if (roleText) walk.found.performers.push({ at: line.at, name: listenerText, role: roleText, place: '' });
-  return { ...rest, listenerText };
-}
-
-function pushLoose(walk: Walk, line: Line, pieces: MixPieces): void {
-  const told = plainPieces(walk, line, pieces);
-  for (const listenerText of eachOf(told, walk)) pushLooseMix(walk, line, { ...told, listenerText });
   note(walk.found, line.at, 'understood', '');
 }
 
-function pushLooseMix(walk: Walk, line: Line, told: Omit<MixPieces, 'roleText'>): void {
-  if (isFull(walk.found, line.at, walk.found.mixes, mostMixes)) return;
-  const extra = [...(line.more ?? [])];
-  walk.found.mixes.push(foundMix(line.at, { part: line.part, ...told, loose: true, extra }));
+/** In a part on mixes: sentences of which at least one tells a mix, and the first no line of a list. */
+export function takeMixSentences(walk: Walk, line: Line): boolean {
+  if (walk.section !== 'mixes' || walk.blocks.length > 0 || line.cells.length > 1) return false;
+  const bare = withoutBullet(line.text);
+  if (takeCountedDevices(walk, line, bare) || takeContinued(walk, line, bare)) return true;
+  const told = sentencesOf(line.text).filter((sentence) => {
+    const text = withoutBullet(sentence);
+    const mix = isConditional(text) ? null : readMixSentence(text, walk);
+    return mix !== null && tellsMix(mix, walk);
+  });
+  if (told.length === 0) return false;
+  takeProse(walk, line);
+  return true;
 }
 
 const apiece =
   /(?<!\p{L})(?:each|apiece|both have|je|jeweils|jede[rs]?|chacune?|cada un[oa]|ciascun[oa]|ieder|elk|cada uma?|per person|pro person)(?!\p{L})/iu;
 
 /** "Ada and Bo have in-ears", "a wedge each": a device of their own for each, where nothing is said of wishes. */
-function eachOf({ listenerText, deviceText, wishTexts }: MixPieces, walk: Walk): string[] {
+function eachOf({ listenerText, deviceText, wishTexts }: ReturnType<typeof foundOf>, walk: Walk): string[] {
   const names = listenerText
     .split(/\s*(?:,|;|&|\+|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L}))\s*/iu)
     .filter(Boolean);
@@ -199,16 +181,6 @@ function eachOf({ listenerText, deviceText, wishTexts }: MixPieces, walk: Walk):
   const isWished = wishTexts.some((text) => pieceFacts(text, walk).targets > 0);
   if (names.length < 2 || isWished || !isApiece) return [listenerText];
   return names.every((name) => namesListener(name, walk)) ? names : [listenerText];
-}
-
-function splitAtListening(text: string, walk: Walk): { head: string; tail: string } | null {
-  const tokens = tokenize(text);
-  const hit = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
-    (it) => it.from > 0 && it.senses.some((sense) => sense.meaning === 'listens'),
-  );
-  const start = hit ? tokens[hit.from]?.start : undefined;
-  if (start === undefined) return null;
-  return { head: tidy(text.slice(0, start)), tail: tidy(text.slice(start)) };
 }
 
 /** "Noor sings and plays guitar." */

@@ -12,7 +12,7 @@ import { channelNumbers, numberedText } from '../language/numbers.ts';
 import type { Tongue } from '../language/source-name.ts';
 import { fold } from '../language/text.ts';
 import { titleLexicon } from '../language/vocabulary.ts';
-import { namesSpecialDevice, takeGeneralLine } from '../mixes/general-devices.ts';
+import { namesSpecialDevice, takeGeneralLine, withoutOpening } from '../mixes/general-devices.ts';
 import { blockByCells, headByCells, settleMixColumns } from '../mixes/mix-columns.ts';
 import { takeMixList } from '../mixes/mix-lists.ts';
 import { leadingLabel } from '../mixes/mix-pieces.ts';
@@ -27,7 +27,7 @@ import { asideOf, asideSigns } from './asides.ts';
 import { type Found, note, placeOf } from './draft.ts';
 import { blocksOfHead, headCells, mergeHeads, startsLikeMix } from './headers.ts';
 import { isBlankRow, type Line, linesOfSheet, saysNothing } from './lines.ts';
-import { takeProse } from './prose.ts';
+import { takeMixSentences, takeProse } from './prose.ts';
 import { takeSideMatter } from './side-matters.ts';
 import { titleOf } from './titles.ts';
 import { isAside, type Walk } from './walk-state.ts';
@@ -124,16 +124,24 @@ function takeLine(walk: Walk): number {
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
   if (takeGeneralLine(walk, line) || takeSourceForMixes(walk, line)) return 1;
-  if (takeMixList(walk, line)) return 1;
-  if (!goesOnNumbers(walk, line) && takeTitle(walk, line)) return 1;
+  const opened = withoutOpening(walk, line);
+  if (opened?.text === '') return 1;
+  takeSaid(walk, opened ?? line);
+  return 1;
+}
+
+/** Takes a line that is neither of a table nor set aside at a glance. */
+function takeSaid(walk: Walk, line: Line): void {
+  if (takeMixList(walk, line)) return;
+  if (!goesOnNumbers(walk, line) && takeTitle(walk, line)) return;
+  if (takeMixSentences(walk, line)) return;
   if (standsOverTable(walk, line)) {
     note(walk.found, line.at, 'set aside', 'It stands over a table and has no number: taken for a title.');
-    return 1;
+    return;
   }
-  if (line.cells.length > 1 && takeRow(walk, line)) return 1;
-  if (takeText(walk, line)) return 1;
+  if (line.cells.length > 1 && takeRow(walk, line)) return;
+  if (takeText(walk, line)) return;
   takeProse(walk, line);
-  return 1;
 }
 
 /** The number of the line follows on from the input right above it: nothing else opens there. */

@@ -10,6 +10,8 @@ import { titleOf } from './titles.ts';
 const around = 12;
 /** A narrower column than this wraps nothing that can be told from a short line. */
 const narrowest = 28;
+/** Sentences are set as wide as this. */
+const widePage = 50;
 /** More lines than these are no one sentence. */
 const mostJoined = 6;
 
@@ -51,7 +53,10 @@ const opensItem =
 function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number, tongue: Tongue): boolean {
   if (!last || line.cells.length !== 1 || next.cells.length !== 1 || line.loose || next.loose) return false;
   if (next.at.sheet !== last.at.sheet || next.at.row !== last.at.row + 1) return false;
-  if (line.part > 0 || next.part > 0 || /[.!?:;]$/.test(line.text) || opensItem.test(next.text)) return false;
+  if (line.part > 0 || next.part > 0 || /[.!?]$/.test(line.text) || opensItem.test(next.text)) return false;
+  // A colon at the edge of a column opens no list below where its sentence goes on in small letters.
+  const isCut = last.text.length >= 0.8 * width && /^\p{Ll}/u.test(next.text) && width >= widePage;
+  if (/[:;]$/.test(line.text)) return isCut && line.text.split(' ').length >= 6;
   if (width < narrowest || titleOf(next.text, tongue) !== null || titleOf(line.text, tongue) !== null)
     return false;
   const isLower = /^\p{Ll}/u.test(next.text);
@@ -72,7 +77,7 @@ function headsMix(text: string, tongue: Tongue): boolean {
 }
 
 const hanging =
-  /(?:[\s,(](?:and|or|with|of|the|a|from|for|to|in|on|my|his|her|und|oder|mit|von|vom|für|der|die|das|den|dem|ein|eine|et|ou|avec|de|du|des|la|le|les|un|une|y|o|con|del|los|las|el|una|e|di|il|lo|en|of|met|van|het|een|com|da|do|dos|das|os|as|um|uma)|\([^)]*|\p{Ll}-|[&+])$/iu;
+  /(?:[\s,(](?:and|or|with|of|the|a|from|for|to|in|on|my|his|her|und|oder|mit|von|vom|für|der|die|das|den|dem|des|ein|eine[mnrs]?|eigene[mnrs]?|viel|wenig|etwas|mehr|keine?[nmrs]?|seine?[nmrs]?|ihre?[nmrs]?|unsere?[nmrs]?|zwei|zum|zur|im|am|auf|bei|über|et|ou|avec|de|du|des|la|le|les|un|une|y|o|con|del|los|las|el|una|sa|son|ses|sur|pour|sans|para|sin|su|sus|e|di|il|lo|la|gli|i|per|senza|tanta|tanto|sua|suo|en|of|met|van|het|een|op|voor|zonder|zijn|haar|veel|geen|com|sem|no|na|muita|muito|da|do|dos|das|os|as|um|uma)|\([^)]*|\p{Ll}-|[&+])$/iu;
 
 /** The line ends with a word that wants another: "and", "with", an open bracket, or an amount of nothing yet. */
 function endsOpen(text: string, tongue: Tongue): boolean {

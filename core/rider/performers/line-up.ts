@@ -1,4 +1,5 @@
 import { withoutBullet } from '../language/bullets.ts';
+import { withDigits } from '../language/count-words.ts';
 import { readSourceName } from '../language/source-name.ts';
 import { tidy } from '../language/text.ts';
 import { isFull, mostPerformers, note } from '../page/draft.ts';
@@ -85,6 +86,11 @@ export function takePerformerText(walk: Walk, line: Line, text: string): boolean
 const isNearlyAWord = (text: string, { tongue }: Walk) =>
   /^\p{Lu}\p{Ll}+$/u.test(tidy(text)) && readSourceName(text, tongue).certainty < 1;
 
+/** "Vocals, two guitars, percussion and dance": nobody plays them all. */
+const isWholeBand = (roles: string, walk: Walk) =>
+  roles.split(/,|(?<!\p{L})(?:and|und|et|y|e|en)(?!\p{L})/iu).length > 3 ||
+  /\d\s\p{L}/u.test(withDigits(roles, walk.tongue));
+
 /** Every "Name (role)" of a sentence. */
 export function performersInBrackets(text: string, walk: Walk): { name: string; role: string }[] {
   const found: { name: string; role: string }[] = [];
@@ -95,6 +101,7 @@ export function performersInBrackets(text: string, walk: Walk): { name: string; 
     if (
       name &&
       role &&
+      !isWholeBand(role, walk) &&
       readSourceName(role, walk.tongue).stem !== null &&
       readSourceName(name, walk.tongue).stem === null
     )

@@ -1,7 +1,7 @@
 import type { WordTable } from './table.ts';
 
 /** Between a performer and what they wish: "Anna needs lots of herself". */
-export const verbs: WordTable<'wishes' | 'plays' | 'listens'> = {
+export const verbs: WordTable<'wishes' | 'plays' | 'listens' | 'has'> = {
   wishes: {
     trade:
       'needs, wants, would like, likes, need, want, requires, wishes, asks for, prefers, wants to hear, needs to hear, hears, would love, must have, should have, should get, gets, has to hear, will need, wants just, please give, only wants, only needs, loves, could use, could do with, wouldn t mind, is after, is happy with, is fine with, fancies, is asking for, asks only for, must hear, must get, has to get, should hear, shall have, please send, gets only, would prefer, would appreciate, does want, also wants, also needs, will want, d like, really needs, really wants, absolutely needs, mainly needs, mainly wants, takes, is easy, is easygoing, is not fussy, isn t fussy, has simple needs, goes for, is happy with just',
@@ -31,5 +31,15 @@ export const verbs: WordTable<'wishes' | 'plays' | 'listens'> = {
     it: 'usa, usano, utilizza, ascolta in, usiamo, ascoltano in, ascolta con, ascoltano con, lavora con, lavorano con, utilizzano, ha il suo, ha la sua, hanno il loro, porta il suo, porta la sua, suona con, sente con, sente in, monitora con, ha un, ha una, hanno',
     nl: 'gebruikt, gebruiken, luistert via, speelt met, luisteren via, luistert met, luisteren met, werkt met, werken met, heeft eigen, hebben eigen, brengt eigen, brengt zijn eigen, brengt haar eigen, speelt op, spelen met, neemt mee, heeft een, hebben een',
     pt: 'usa, usam, utiliza, escuta em, usamos, utilizam, escuta por, escutam por, trabalha com, trabalham com, ouve em, ouve por, ouvem por, monitora com, traz o seu, traz a sua, traz seu, toca com, usa o seu, usam os seus, tem um, tem uma',
+  },
+  /** What is had may be a device, or a thing that is none of the desk's business. */
+  has: {
+    trade: 'has, have, has got, will have',
+    de: 'hat, haben',
+    fr: 'a, ont, aura, auront, il a, elle a, porte, portent',
+    es: 'tiene',
+    it: 'ha, avrà, porta, tiene',
+    nl: 'heeft, hebben, draagt',
+    pt: 'tem, têm, leva, levam, traz',
   },
 };
