@@ -7,6 +7,7 @@ import { foundMix, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
+import { performersInBrackets } from '../performers/line-up.ts';
 import { leadingLabel, pieceFacts } from './mix-pieces.ts';
 
 const everybody =
@@ -263,9 +264,9 @@ const introduces =
  * these words, empty where there is nothing else; null where the line opens nothing.
  */
 export function withoutOpening(walk: Walk, line: Line): Line | null {
-  const [, opening = '', rest = ''] = /^([^:]{8,110}):(?:\s+(.*))?$/su.exec(line.text) ?? [];
-  if (line.cells.length > 1 || opening.split(' ').length < 3 || hasWordOf(opening, walk.tongue.names))
-    return null;
+  const [, opening = '', rest = ''] = /^([^:.!?]{8,110}):(?:\s+(.*))?$/su.exec(line.text) ?? [];
+  if (line.cells.length > 1 || performersInBrackets(rest, walk).length > 1) return null;
+  if (opening.split(' ').length < 3 || hasWordOf(opening, walk.tongue.names)) return null;
   if (!introduces.test(fold(opening)) || !speaksOfMixes(opening, walk)) return null;
   if (leadingLabel(opening, walk) || sourcesIn(opening, walk) > 0) return null;
   walk.section = 'mixes';
