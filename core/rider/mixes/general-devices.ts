@@ -8,6 +8,7 @@ import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { performersInBrackets } from '../performers/line-up.ts';
+import { readHead } from './mix-head.ts';
 import { leadingLabel, pieceFacts } from './mix-pieces.ts';
 
 const everybody =
@@ -269,6 +270,7 @@ export function withoutOpening(walk: Walk, line: Line): Line | null {
   if (opening.split(' ').length < 3 || hasWordOf(opening, walk.tongue.names)) return null;
   if (!introduces.test(fold(opening)) || !speaksOfMixes(opening, walk)) return null;
   if (leadingLabel(opening, walk) || sourcesIn(opening, walk) > 0) return null;
+  if ((readHead(opening, walk)?.listener ?? '') !== '') return null;
   walk.section = 'mixes';
   walk.blocks = [];
   const isCounted = counted.test(withDigits(fold(opening), walk.tongue));

@@ -55,7 +55,8 @@ function piecesBetween(text: string, inBrackets: boolean, walk: Walk): Piece[] {
   const { spoken, names } = walk.tongue;
   const tokens = tokenize(text);
   const devices = findHits(mixWords, tokens, spoken, names).filter(
-    (hit) => hit.certainty === 1 && hit.senses[0]?.subject !== 'owner',
+    // "De chez vous" is whose it is; "own" alone may stand anywhere.
+    (hit) => hit.certainty === 1 && (hit.senses[0]?.subject !== 'owner' || hit.to - hit.from > 1),
   );
   const cuts = [...findHits(headWords, tokens, spoken, names), ...findHits(verbWords, tokens, spoken, names)]
     .filter(
@@ -97,7 +98,7 @@ function jointOf(meanings: readonly string[]): Piece['joint'] {
 
 /** Words between the pieces of a head that tell nothing. */
 const fillers =
-  /^(?:who|which|one|another|another one|one more|please|also|just|too|die|der|welche[rs]?|bitte|auch|noch|eine[rs]?|qui|lui|elle|un|une|aussi|que|quien|también|uno|una|che|invece|anche|uno|ook|een|eentje|graag|também|um|uma|er|sie|he|she)$/iu;
+  /^(?:i|ich|je|moi|yo|io|ik|eu|me|who|which|one|another|another one|one more|please|also|just|too|die|der|welche[rs]?|bitte|auch|noch|eine[rs]?|qui|lui|elle|un|une|aussi|que|quien|también|uno|una|che|invece|anche|uno|ook|een|eentje|graag|também|um|uma|er|sie|he|she)$/iu;
 
 function addPiece(head: MixHead, piece: Piece, walk: Walk): boolean {
   const { text, joint, inBrackets } = piece;

@@ -4,14 +4,19 @@ import { headWords, mixWords, openerWords, verbWords, wishWords } from '../langu
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { type MixHead, readHead } from './mix-head.ts';
+import { countedLabel } from './mix-line.ts';
 import { isWhollyDevice, pieceFacts } from './mix-pieces.ts';
 
 /** A mix told in a sentence. */
 export type MixSentence = MixHead & {
+  /** "2)" before it. */
+  number: number | null;
   wish: string;
   /** The words that tell where its wishes begin: a mark ("Ada: ..."), a verb, what is had, "for Ada". */
   by: 'mark' | 'verb' | 'device' | 'for';
 };
+
+type Told = Omit<MixSentence, 'number'>;
 
 /** The sentences of a text. */
 export const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?])\s+(?=\p{Lu}|\p{N})/u).map(tidy);
@@ -21,17 +26,19 @@ export const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?])\s+
  * Ada"). Null where the sentence is none such.
  */
 export function readMixSentence(text: string, walk: Walk): MixSentence | null {
-  const { rest, asks } = withoutOpeners(text, walk);
+  const counted = countedLabel(text, walk);
+  const { rest, asks } = withoutOpeners(counted?.rest ?? text, walk);
   const told =
     atMark(rest, walk) ??
     atVerb(rest, walk) ??
     atDevice(rest, asks, walk) ??
-    behindListener(rest, asks || rest !== text, walk) ??
+    behindListener(rest, asks || !(counted?.rest ?? text).startsWith(rest), walk) ??
     beforeListener(rest, walk);
   if (!told) return null;
   const wish = withoutLeadIn(told.wish, walk);
   const device = told.device === '' ? deviceBehind(wish, walk) : null;
-  return device ? { ...told, device: device.device, wish: device.wish } : { ...told, wish };
+  const number = counted?.numbers[0] ?? null;
+  return device ? { ...told, number, device: device.device, wish: device.wish } : { ...told, number, wish };
 }
 
 /** "And then Ada ...", "Please give Ada ...": the sentence from its listener on. */
@@ -55,7 +62,7 @@ export function withoutOpeners(text: string, walk: Walk): { rest: string; asks: 
 const nobody = { listener: '', isPerson: false, role: '', device: '', place: '' };
 
 /** "Ada (keys), two wedges: lots of keys", "Ada = keys", "Ada - keys". */
-function atMark(text: string, walk: Walk): MixSentence | null {
+function atMark(text: string, walk: Walk): Told | null {
   for (const mark of [...text.matchAll(/\s*:\s+|\s*(?:=|-|–|=)?>\s*|\s*[=→]\s*|\s+[-–—]\s+/gu)].sort(
     (a, b) => Number(b[0].includes(':')) - Number(a[0].includes(':')) || a.index - b.index,
   )) {
@@ -78,7 +85,7 @@ const adverb =
   /[\s,]+(just|only|mainly|mostly|really|also|nur|vor allem|auch|juste|surtout|aussi|solo|s[oó]lo|soltanto|anche|invece|también|alleen|vooral|ook|s[oó]|apenas|também|lui|elle|però|sobretudo|soprattutto|sobre todo)$/iu;
 
 /** "Ada needs ...", "Ada is on in-ears and needs ...". */
-function atVerb(text: string, walk: Walk): MixSentence | null {
+function atVerb(text: string, walk: Walk): Told | null {
   const tokens = tokenize(text);
   const hits = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).filter(
     (hit) => hit.from > 0 && hit.certainty === 1 && hit.senses.some((sense) => sense.meaning === 'wishes'),
@@ -109,7 +116,7 @@ const isAmountWord = (word: string, walk: Walk) =>
   lookUp(wishWords, word, walk.tongue.spoken)?.some(({ subject }) => subject === 'amount') === true;
 
 /** "Ada has two wedges, lots of keys", "Ada uses in-ears with lots of click". */
-function atDevice(text: string, asks: boolean, walk: Walk): MixSentence | null {
+function atDevice(text: string, asks: boolean, walk: Walk): Told | null {
   const tokens = tokenize(text);
   const hits = findHits(verbWords, tokens, walk.tongue.spoken, walk.tongue.names).filter(
     (hit) =>
@@ -133,7 +140,7 @@ function atDevice(text: string, asks: boolean, walk: Walk): MixSentence | null {
 }
 
 /** "For Ada, keys", "Bitte Ada viel Gesang geben": the listener first, then the wishes. */
-function behindListener(text: string, isOpened: boolean, walk: Walk): MixSentence | null {
+function behindListener(text: string, isOpened: boolean, walk: Walk): Told | null {
   const tokens = tokenize(text);
   const joint = findHits(headWords, tokens, walk.tongue.spoken, walk.tongue.names).find(
     (hit) =>
@@ -150,7 +157,9 @@ function behindListener(text: string, isOpened: boolean, walk: Walk): MixSentenc
   for (let to = most; to > from; to--) {
     const head = readHead(text.slice(start, tokens[to - 1]?.end), walk);
     if (!head || head.listener === '') continue;
-    const wish = text.slice(tokens[to - 1]?.end).replace(/^\s*[,;:]?\s*/, '');
+    const wish = text
+      .slice(tokens[to - 1]?.end)
+      .replace(/^\s*[,;:]?\s*(?:(?:é|es|è|est|is|ist|sind|are|son|sono|são)\s+)?/iu, '');
     return { ...withDevice(head, wish.replace(/\s+geben(?=[.!]?$)/, ''), walk), by: 'for' };
   }
   return null;
@@ -160,7 +169,7 @@ function behindListener(text: string, isOpened: boolean, walk: Walk): MixSentenc
 const longestListener = 8;
 
 /** "Lots of keys for Ada", "keys in Ada's wedge". */
-function beforeListener(text: string, walk: Walk): MixSentence | null {
+function beforeListener(text: string, walk: Walk): Told | null {
   const plain = text.replace(
     /[,\s]*(?:please|bitte|svp|s['’]il vous plaît|por favor|per favore|graag)?[.!?]*$/iu,
     '',
@@ -183,7 +192,7 @@ function beforeListener(text: string, walk: Walk): MixSentence | null {
 }
 
 /** Takes the device and the place that stand before the wishes. */
-function withDevice(head: MixHead, text: string, walk: Walk): Omit<MixSentence, 'by'> {
+function withDevice(head: MixHead, text: string, walk: Walk): Omit<Told, 'by'> {
   const told = { ...head, wish: text };
   for (;;) {
     const before = leadingHow(told.wish, walk);

@@ -145,7 +145,9 @@ function pushSentence(walk: Walk, line: Line, told: MixSentence): void {
     const extra = [...(line.more ?? [])];
     const loose = walk.section !== 'mixes';
     const mix = foundMix(line.at, { part: line.part, ...pieces, listenerText, loose, extra });
-    mix.label = listenerText || pieces.deviceText.split(',')[0] || '';
+    mix.number = told.number;
+    mix.label =
+      told.number === null ? listenerText || pieces.deviceText.split(',')[0] || '' : `Mix ${told.number}`;
     walk.found.mixes.push(mix);
   }
   note(walk.found, line.at, 'understood', '');
