@@ -167,7 +167,7 @@ export function findHits<S extends string, M extends string>(
   let at = 0;
   while (at < tokens.length) {
     const hit = taughtHit(words, tokens, at, spoken) ?? longestHit(words, tokens, corrected, at, spoken);
-    if (hit && !isJoiningDi(hit, tokens, spoken)) hits.push(hit);
+    if (hit && !isJoiningDi(hit, tokens, spoken) && !isElided(hit, tokens)) hits.push(hit);
     at = hit ? hit.to : at + 1;
   }
   return hits;
@@ -200,6 +200,19 @@ const isJoiningDi = (hit: Hit<string, string>, tokens: readonly Token[], spoken:
   tokens[hit.from]?.raw === 'di' &&
   hit.from > 0 &&
   tokens[hit.to]?.kind === 'word';
+
+/** "L'accordéon", "d'accordéon": an article that lost its vowel is no left and no right. */
+function isElided(hit: Hit<string, string>, tokens: readonly Token[]): boolean {
+  const [letter, mark, word] = [tokens[hit.from], tokens[hit.to], tokens[hit.to + 1]];
+  return (
+    hit.to - hit.from === 1 &&
+    letter?.text.length === 1 &&
+    mark?.text === "'" &&
+    mark.start === letter.end &&
+    word?.kind === 'word' &&
+    word.start === mark.end
+  );
+}
 
 function longestHit<S extends string, M extends string>(
   words: Lexicon<S, M>,
