@@ -56,8 +56,13 @@ export function stemTarget(
   const stem = hit.senses.find((sense) => sense.subject === 'source')?.meaning as Stem | undefined;
   if (group === 'everything' || group === 'rest') return { of: 'everything' };
   const inputs = pool ?? work.inputs;
-  const all = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, stem);
-  const candidates = calledSo(item, hit, group, inputs, withOtherLeads(item, hit, group, inputs, all));
+  const meant = (other: Stem | undefined) => {
+    const all = group === 'one voice' ? voiceOf(work, mix, pool) : candidatesOf(inputs, group, other);
+    return calledSo(item, hit, group, inputs, withOtherLeads(item, hit, group, inputs, all));
+  };
+  // "Bones" are trombones where nobody plays the bones.
+  const stems = hit.senses.flatMap(({ subject, meaning }) => (subject === 'source' ? [meaning as Stem] : []));
+  const candidates = [stem, ...stems].map(meant).find((found) => found.length > 0) ?? [];
   const basses = group === 'bass' && isBassGuitar(item) ? candidates.filter((it) => !isOtherBass(it)) : [];
   const refined = refine(work, mix, basses.length > 0 ? basses : candidates, hit, item);
   if (refined.inputs.length === 0) return null;
@@ -90,12 +95,8 @@ function withOtherLeads(
 ): WorkInput[] {
   const isMany = item.tokens.slice(hit.from, hit.to).some(({ text }) => isPlural(text));
   if (group !== 'lead vocals' || leads.length !== 1 || !isMany) return leads;
-  return inputs.filter(
-    (input) =>
-      leads.includes(input) ||
-      input.read.kind === 'vocal' ||
-      (input.read.kind === 'backing vocal' && input.name.stem === 'vocal'),
-  );
+  const others = soloistsIn(inputs);
+  return inputs.filter((input) => leads.includes(input) || others.includes(input));
 }
 
 const isSpare = ({ read }: WorkInput) => read.kind === 'spare vocal' || read.kind === 'spare line';
@@ -187,12 +188,25 @@ function backingIn(inputs: readonly WorkInput[]): WorkInput[] {
   return backing.length > 0 ? backing : inputs.filter(({ read }) => read.kind === 'vocal');
 }
 
+/** Who sings alone: the leads, and voices that are called no backing. */
+const soloistsIn = (inputs: readonly WorkInput[]) =>
+  inputs.filter(
+    ({ read, name }) =>
+      read.kind === 'lead vocal' ||
+      read.kind === 'vocal' ||
+      (read.kind === 'backing vocal' && name.stem === 'vocal'),
+  );
+
 const soloWord = /^sol(?:o|i|ist\p{L}{0,3})$/u;
 
 /** Roles are no kinds: "MC Bo" is a voice, "Solo 1" may be anything. */
 const rolesIn = (inputs: readonly WorkInput[], role: Stem) =>
   inputs.filter(
-    (input) => !isSpare(input) && (input.name.stem === role || input.name.besides.includes(role)),
+    (input) =>
+      !isSpare(input) &&
+      input.read.kind !== 'guest vocal' &&
+      !input.name.parts.has('guest') &&
+      (input.name.stem === role || input.name.besides.includes(role)),
   );
 const roles: ReadonlySet<Stem> = new Set<Stem>(['mc', 'soloist', 'conductor']);
 
@@ -218,7 +232,7 @@ function candidatesOf(
   }
   if (group === 'soloists') {
     const called = inputs.filter(({ name }) => name.tokens.some(({ text }) => soloWord.test(text)));
-    return called.length > 0 ? called : ofKinds(['lead vocal']);
+    return called.length > 0 ? called : soloistsIn(inputs);
   }
   if (group === 'saxophones') return ofKinds(['saxophone']);
   if (group === 'playback') {
@@ -354,6 +368,15 @@ function refine(
   if (!isAllOf(item)) inputs = plainOf(work, mix, hit, item, inputs);
   for (const word of wordsBeyond(item)) narrow((input) => isCalled(input, word));
   if (number !== null && number > 0) narrow((input) => input.name.ordinal === number);
+  // "Su guitarra (la DI)", of a guitar that has a microphone too.
+  if (
+    /(?<!\p{L})(?:di|l[ií]nea|linha|ligne)(?!\p{L})/iu.test(
+      item.text.replace(/(?<!\p{Lu})di(?= \p{L})/gu, ''),
+    )
+  )
+    narrow((input) => input.read.pickUp === 'di' || input.read.pickUp === 'line');
+  // A line that is for the hall only is wished where nothing else is called so.
+  narrow((input) => input.read.audience !== 'front of house only');
   // "Laptop L+R" are the sides of a pair, and no third output.
   if (/\bl\s?[+/&]\s?r\b|\bstereo\b/i.test(item.text)) narrow((input) => input.read.pairKey !== null);
   else if (side === 'left' || side === 'right')

@@ -18,7 +18,8 @@ export const subjectsOf = (hit: WishHit) => hit.senses.map((sense) => sense.subj
 export const isTarget = (hit: WishHit) =>
   subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source' || subject === 'self');
 /** Names something of the list, or which of several it is: "the electric", "la española". */
-export const isNaming = (hit: WishHit) => isTarget(hit) || subjectsOf(hit).includes('part');
+export const isNaming = (hit: WishHit) =>
+  isTarget(hit) || (subjectsOf(hit).includes('part') && !subjectsOf(hit).includes('amount'));
 export const isAmount = (hit: WishHit) =>
   subjectsOf(hit).includes('amount') &&
   !subjectsOf(hit).includes('source') &&

@@ -49,7 +49,7 @@ const cheered = /(?<!\p{L})(\p{L}+)!(?:\s+\1!)+/giu;
 
 /** A mark or an "and" that a piece begins with: the Portuguese "e" is also short for the left side. */
 const leading =
-  /^[-–*\s]+(?=\p{L})|^(?:and|und|et|y|e|ed|en|plus(?! d)|sowie|dazu|puis|poi|luego|dan|depois)\s+(?=\p{L})/iu;
+  /^[-–*\s]+(?=\p{L})|^(?:and|und|et|y|e|ed|en|plus(?! d)|sowie|dazu|puis|poi|luego|dan|depois)\s+(?=\p{L})|^(?:più|más|mais)\s+(?=(?:il?|la|le|lo|gli|el|los|las|sus?|[oa]s?)\s)/iu;
 
 /** The pieces of a text of wishes: between commas, full stops, bullets and dashes. */
 export function segmentsOf(work: Work, text: string): string[] {

@@ -222,13 +222,17 @@ function byRange(work: Work, item: Item): WorkInput[] {
 /** Words for a microphone that is worn or held, in a wish: "no headsets", "tutti gli archetti". */
 const worn =
   /(?<!\p{L})(headset|headworn|archett|kopfbügel|ansteck|diadema|serre-?t[eê]te|hoofdmic|auricular|lavali?er|handheld|handsender|gelato|gelati)/iu;
+/** Those who wear them. */
+const cast =
+  /(?<!\p{L})(?:actors?|the cast|attor[ei]|schauspieler\p{L}*|darsteller\p{L}*|com[eé]dien\p{L}*|acteurs|actores|atores|acteurs|elenco|reparto)(?!\p{L})/iu;
 const someOf = /(?<!\d)(\d{1,2})\s*(?:to|bis|à|a|al|t\/m|tot|-|–)\s*(\d{1,2})(?!\d)/iu;
 
 /** The lines that are taken with such a microphone; of "headsets 1 to 5" those of these numbers. */
 function byPickUp(work: Work, item: Item): WorkInput[] {
   const word = worn.exec(item.text)?.[1]?.toLowerCase();
   const isNamed = item.tokens.some(({ text }) => work.tongue.names.has(text) || work.tongue.people.has(text));
-  if (!word || isNamed) return [];
+  if (isNamed || (!word && !cast.test(item.text))) return [];
+  if (!word) return work.inputs.filter(({ read }) => worn.test(`${read.pickUpModel} ${read.notes}`));
   const lines = work.inputs.filter(({ read }) =>
     `${read.name} ${read.pickUpModel} ${read.notes}`.toLowerCase().includes(word),
   );

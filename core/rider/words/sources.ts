@@ -507,7 +507,7 @@ export const sources: WordTable<Stem> = {
   },
   trombone: {
     trade:
-      'trombone, tbn, bone, trb, trombones, trbn, tbone, bass trombone, trom, tenor trombone, valve trombone, btbn, sackbut, alto trombone, slide trombone, bones section, bone section',
+      'trombone, tbn, bone, trb, trombones, trbn, tbone, bass trombone, trom, tenor trombone, valve trombone, btbn, sackbut, alto trombone, slide trombone, bones section, bone section, bones',
     de: 'posaune, posaunen, pos, zugposaune, bassposaune, tenorposaune, ventilposaune, barockposaune',
     fr: 'trombone, tb, trombone basse, trombones, sacqueboute, coulisse, saqueboute',
     es: 'trombón, trombones, trombon, trombón bajo, trombón de varas, sacabuche',
