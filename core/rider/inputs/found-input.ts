@@ -1,6 +1,7 @@
 import { findHits } from '../language/lexicon.ts';
+import { readSourceName } from '../language/source-name.ts';
 import { tokenize } from '../language/text.ts';
-import { mixWords } from '../language/vocabulary.ts';
+import { mixWords, nameWords } from '../language/vocabulary.ts';
 import { type FoundInput, isFull, mostInputs, note, placeOf } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import type { Walk } from '../page/walk-state.ts';
@@ -33,9 +34,31 @@ export const groupStems: ReadonlySet<Stem> = new Set<Stem>([
   'dj',
 ]);
 
+const ditto = /^(?:idem|ditto|dito|dto\.?|id\.|same|["″„“”]|''|,,)\s*/i;
+
+/** "Keys L" and below it "R", "idem R" or a mark of repetition: the other side of the line above. */
+function nameInFull(walk: Walk, name: string): string {
+  const above = walk.found.inputs.at(-1);
+  if (!above || above.list !== walk.list || walk.headingStem !== null) return name;
+  const rest = name.replace(ditto, '');
+  const side = readSourceName(rest, walk.tongue);
+  const isSide =
+    side.stem === null && side.unknown.length === 0 && side.sides.has('right') && side.base === '';
+  const before = readSourceName(above.name, walk.tongue);
+  if (!isSide || !before.sides.has('left') || before.sides.has('right')) return name;
+  const hits = findHits(nameWords, tokenize(above.name), walk.tongue.spoken, walk.tongue.names);
+  const left = hits.find((hit) => hit.senses.some((sense) => sense.meaning === 'left'));
+  const tokens = tokenize(above.name);
+  const [start, end] = [tokens[left?.from ?? -1]?.start, tokens[(left?.to ?? 0) - 1]?.end];
+  return start === undefined || end === undefined
+    ? name
+    : `${above.name.slice(0, start)}${rest.replace(/[()]/g, '')}${above.name.slice(end)}`;
+}
+
 /** Adds a line of an input list to what was found. */
-export function pushInput(walk: Walk, line: Line, input: Partial<FoundInput> & { name: string }): void {
+export function pushInput(walk: Walk, line: Line, told: Partial<FoundInput> & { name: string }): void {
   if (isFull(walk.found, line.at, walk.found.inputs, mostInputs)) return;
+  const input = { ...told, name: nameInFull(walk, told.name) };
   walk.found.inputs.push({
     at: line.at,
     part: line.part,

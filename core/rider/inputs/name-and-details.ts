@@ -60,7 +60,10 @@ export function splitNameAndDetails(text: string, walk: Walk): NameAndDetails {
     second &&
     second.stem === null &&
     (isOnlySideOrPart(second) || endsInSide(details[0], second)) &&
-    (!isAllIn(standWords, details[0], tongue) || (firstName.stem === 'tom' && /^stand$/i.test(details[0])))
+    // "Rechts" is the right side, though "recht" is a straight stand; "Tom (Stand)" stands on the floor.
+    (second.sides.size > 0 ||
+      !isAllIn(standWords, details[0], tongue) ||
+      (firstName.stem === 'tom' && /^stand$/i.test(details[0])))
   ) {
     const tail = details[0];
     const end = text.indexOf(tail, text.indexOf(first) + first.length);

@@ -238,6 +238,15 @@ function isNamedApart(left: WorkInput, right: WorkInput): boolean {
 /** The same words but for the side; a remark in brackets may stand at one of the two. */
 function isSameBase(work: Work, left: WorkInput, right: WorkInput): boolean {
   if (left.name.base === right.name.base) return true;
+  // "Keys 1 (L)" and "Keys 2 (R)" count the two sides.
+  const bare = (input: WorkInput) =>
+    input.name.base
+      .replace(/\b\d+\b/g, '')
+      .replace(/\s+/g, ' ')
+      .trim();
+  const [one, two] = [left.name.ordinal ?? 0, right.name.ordinal ?? 0];
+  if (one % 2 === 1 && two === one + 1 && oftenPairs.has(left.read.kind) && bare(left) === bare(right))
+    return true;
   const brackets = /\s*\([^)]*\)/g;
   const noted = [left, right].filter((input) => brackets.test(input.read.name));
   if (noted.length !== 1) return false;

@@ -39,7 +39,7 @@ export type NumberedText = {
 /** A line of text that begins with a channel number: "1. Kick", "Ch 1: Kick", "13/14 Keys L/R". */
 export function numberedText(text: string): NumberedText | null {
   const found =
-    /^\s*[-•*·>]?\s*((?:ch(?:annel|an)?\.?|kanal|kan\.|canal(?:e)?|kanaal|tranche|voie|input|line|in|#|n°|nr\.?)\s*#?\s*)?\(?(\d{1,3}(?:\s?[/+&]\s?\d{1,3}|\s(?:y|e|und|and|et|en)\s\d{1,3}(?=[.):])|\s?[-–]\s?\d{1,3}(?=[\s.):]))*)\)?\s*([.):=–—-]+|\t)?\s*(?=\D)(.*)$/i.exec(
+    /^\s*[-•*·>]?\s*((?:ch(?:annel|an)?\.?|kanal|kan\.|canal(?:e)?|kanaal|tranche|voie|input|line|in|#|n°|nr\.?)\s*#?\s*)?\(?(\d{1,3}(?:\s?[/+&]\s?\d{1,3}|,\s?\d{1,3}(?=[.):]?\s)|\s(?:y|e|und|and|et|en)\s\d{1,3}(?=[.):])|\s?[-–]\s?\d{1,3}(?=[\s.):]))*)\)?\s*([.):=–—-]+|\t)?\s*(?=\D)(.*)$/i.exec(
       text,
     );
   if (!found) return null;

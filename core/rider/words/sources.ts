@@ -547,7 +547,7 @@ export const sources: WordTable<Stem> = {
   },
   saxophone: {
     trade:
-      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, bs sax, sx, sax 1, sax 2, saxo tenor, reeds, reed, reed 1, reed 2, reed 3, saxello, bass sax, sax section, sax bass, altosax, tenorsax, woodwinds, woodwind, c melody sax, soprano saxophone, alto saxophone, tenor saxophone, sax/flute, baritone saxophone, winds reed, saxofono, sax clip, wind synth',
+      'sax, saxophone, saxes, alto sax, tenor sax, bari sax, baritone sax, soprano sax, sop sax, asax, tsax, bsax, a sax, t sax, b sax, s sax, alto, bari, tenor, ten sax, sax alto, sax tenor, sax bari, sax soprano, saxophones, bs sax, sax 1, sax 2, saxo tenor, reeds, reed, reed 1, reed 2, reed 3, saxello, bass sax, sax section, sax bass, altosax, tenorsax, woodwinds, woodwind, c melody sax, soprano saxophone, alto saxophone, tenor saxophone, sax/flute, baritone saxophone, winds reed, saxofono, sax clip, wind synth',
     de: 'saxofon, saxophon, altsax, tenorsax, baritonsax, sopransax, altsaxofon, tenorsaxofon, altsaxophon, tenorsaxophon, baritonsaxophon, alt sax, altsaxophone, tenorsaxophone, bassaxophon, basssax, saxofone, saxophone, saxofonsatz, sax satz, saxsatz, sopransaxophon, sopransaxofon, baritonsaxofon, bari saxofon, holzbläser, alt saxofon, tenor saxofon, saxe',
     fr: 'saxo, saxophone alto, saxophone ténor, sax alto, sax ténor, sax baryton, saxos, saxophone soprano, saxophone baryton, sax basse, saxophone basse, section sax, ténor sax',
     es: 'saxo, saxofón, saxo alto, saxo tenor, saxo barítono, saxos, saxofon, saxo soprano, saxofón alto, saxofón tenor, saxofón barítono, saxofón soprano, saxofones, saxo bajo, saxos alto, saxo altos',
@@ -859,7 +859,7 @@ export const sources: WordTable<Stem> = {
   },
   'spare line': {
     trade:
-      'spare, spare line, spare xlr, spare di, spare channel, spr, backup, back up, backup line, extra, reserved, free, available, spare input, spare lines, utility, unused, not used, n a spare, spare 1, spare 2, sparechannel, spare ch, spare mic line, free channel, tba line, to be confirmed line, future use, open, n a, blank, empty, tba, not in use',
+      'spare, spare line, spare xlr, spare di, spare channel, spr, backup, back up, backup line, extra, reserved, free, available, spare input, spare lines, utility, unused, not used, n a spare, spare 1, spare 2, sparechannel, spare ch, spare mic line, free channel, tba line, to be confirmed line, future use, open, blank, empty, tba, not in use',
     de: 'reserve, frei, ersatz, reserviert, unbelegt, reservekanal, ersatzkanal, freier kanal, nicht belegt, frei kanal, leerkanal, freie leitung, nicht benutzt, ersatzleitung, reserveleitung, puffer, leer, res, n n, offen',
     fr: 'libre, réserve, secours, spare, ligne de secours, réservé, ligne libre, ligne spare, non utilisé, disponible, inutilisé, ligne de réserve, voie libre, en réserve, vide, dispo, ras',
     es: 'reserva, libre, repuesto, línea de reserva, disponible, sin uso, sin usar, línea libre, canal libre, de reserva, no se usa, vacío, no usado, vacante, nada',
