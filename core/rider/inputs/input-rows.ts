@@ -28,7 +28,7 @@ export function takeInputRow(walk: Walk, line: Line, block: Block): boolean {
   const { byRole, matrix } = cellsByRole(line, block);
   if (byRole.size === 0 && matrix.length === 0) return false;
   const get = (role: ColumnRole) => byRole.get(role) ?? '';
-  const told = [...block.roles.values()].includes('channel') ? numberedName(byRole, walk) : null;
+  const told = numberedName(byRole, [...block.roles.values()].includes('channel'), walk);
   const numbers = told?.numbers ?? channelNumbers(get('channel'));
   const hasChannels = [...block.roles.values()].includes('channel');
   const beside = tidy(byRole.get('detail') ?? '');
@@ -85,6 +85,7 @@ function sideOfPlug(walk: Walk, name: string, plug: string): string {
 /** "10 Gtr SL" in the column of the numbers or of the names, where a page's columns ran together. */
 function numberedName(
   byRole: Map<ColumnRole | 'detail', string>,
+  hasChannels: boolean,
   walk: Walk,
 ): { numbers: number[]; rest: string } | null {
   const channel = tidy(byRole.get('channel') ?? '');
@@ -92,6 +93,8 @@ function numberedName(
   if ((channel === '') === (source === '')) return null;
   const text = channel === '' ? source : channel;
   const numbered = numberedText(text);
+  // In a table without a column of numbers "1. Flugelhorn" is the first of two.
+  if (numbered?.marked && !hasChannels) return null;
   if (!numbered || channelNumbers(text).length > 0 || !/\p{L}{2}/u.test(numbered.rest)) return null;
   const last = walk.found.inputs.at(-1);
   const first = numbered.numbers[0] ?? 0;

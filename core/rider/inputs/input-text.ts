@@ -45,7 +45,11 @@ export function takeInputText(walk: Walk, line: Line): boolean {
   if (bullet === null && standsOverHead(walk)) return false;
   const split = splitNameAndDetails(text, walk);
   const isLong = bullet !== null && !isShortName(split.name);
-  if (mayHoldSeveral && section === 'inputs' && takeSeveral(walk, line, text, isLong)) return true;
+  // Below a table with numbers, "FX on lead vox: your plate is fine" is a remark.
+  const isRemark = bullet === null && hasNumberedTable(walk);
+  if (isRemark && /^\p{Ll}/u.test(text)) return false;
+  if (mayHoldSeveral && !isRemark && section === 'inputs' && takeSeveral(walk, line, text, isLong))
+    return true;
   if (takeInlineList(walk, line)) return true;
   const name = readSourceName(split.name, tongue);
   if (opensGroup(walk, text, name)) return openGroup(walk, line, text, name.stem ?? 'other');
@@ -120,6 +124,9 @@ function followsInput(walk: Walk, numbers: readonly number[]): boolean {
   return above.at.sheet === line.at.sheet && line.at.row - above.at.row <= 2 && first === last + 1;
 }
 
+const hasNumberedTable = ({ blocks }: Walk) =>
+  blocks.some(({ kind, roles }) => kind === 'inputs' && [...roles.values()].includes('channel'));
+
 /** "Megaphone - share with 10" is heard by another line. */
 const sharesLine = /^(?:shares?|shared|teilt|geteilt|partag|compart|condivi|deelt|divid)/i;
 
@@ -159,9 +166,7 @@ function opensGroup(walk: Walk, text: string, name: SourceName): boolean {
   if (walk.section === 'mixes') return false;
   const colon = /[:：]\s*$/.test(text);
   const loud = text === text.toUpperCase() && /\p{Lu}{3,}/u.test(text);
-  const hasChannels = walk.blocks.some(
-    (block) => block.kind === 'inputs' && [...block.roles.values()].includes('channel'),
-  );
+  const hasChannels = hasNumberedTable(walk);
   if (headsNext(walk, name)) return true;
   if (!colon && !loud && !hasChannels && !nextIsNumbered(walk)) return false;
   const next = walk.lines[walk.at + 1];

@@ -35,7 +35,11 @@ export function settleKindsInContext(work: Work): void {
 /** A conductor who is said to speak does so to the audience. */
 function settleConductors(work: Work): void {
   for (const input of ofKind(work, 'talkback'))
-    if (input.name.stem === 'conductor' && speaks.test(input.read.name)) lower(input, 'presenter', 0.8);
+    if (
+      input.name.stem === 'conductor' &&
+      speaks.test(`${input.read.name} ${input.found.details.notes.join(' ')}`)
+    )
+      lower(input, 'presenter', 0.8);
 }
 
 const speaks =
@@ -88,13 +92,14 @@ const inChoir =
 /** "Alt 2" and "Basses" beside a line of a choir are voices, no saxophone and no guitar. */
 function settleChoir(work: Work): void {
   const voices =
-    /^(?:sopran\p{L}*|mezzo\p{L}*|[ck]ontralt\p{L}*|alt\p{L}?s?|t[eé]nor\p{L}*|barit[oó]n\p{L}*|bass(?:es|i|en)?|b[aä]sse|bassen|bajos?|baixos?)\s*\d*$/iu;
+    /^(?:sopran\p{L}*|mezzo\p{L}*|[ck]ontralt\p{L}*|alt\p{L}?s?|t[eé]nor\p{L}*|barit[oó]n\p{L}*|bass(?:es|i|en)?|bas|b[aä]sse|bassen|bajos?|baixos?)\s*\d*$/iu;
   const isChoir = (at: number) => work.inputs[at]?.read.kind === 'choir';
   work.inputs.forEach((input, at) => {
     const name = input.read.name.replace(inChoir, '');
-    const isPlayer = /^coro\s+(?:bajo|baixo|basso)$/i.test(input.read.name);
-    if (isPlayer || !voices.test(name)) return;
-    if (!isChoir(at - 1) && !isChoir(at + 1) && name === input.read.name) return;
+    // "Coro bajo" may be the bass player who sings.
+    const isTold =
+      name !== input.read.name && !/^(?:coro|koor)\s+(?:bajo|baixo|basso|bas)$/i.test(input.read.name);
+    if (!voices.test(name) || !(isTold || isChoir(at - 1) || isChoir(at + 1))) return;
     input.read.kind = 'choir';
     input.read.kindConfidence = 0.85;
   });
@@ -174,11 +179,10 @@ function settleSoloists(work: Work): void {
 const electricPiano =
   /\b(?:e-?[ -]?piano|e-?klavier|(?:electric|stage|digital) piano|stagepiano|digitalpiano|piano (?:electrique|numerique|electrico|digital|elettrico|digitale|eletrico)|(?:elektrische|digitale) piano)\b/;
 
-/** Beside a grand the electric piano is a keyboard, and "piano" is the grand (common practice). */
+/** An electric piano is a keyboard (common practice). */
 function settlePianos(work: Work): void {
   const pianos = ofKind(work, 'piano');
   const electric = pianos.filter(({ read }) => electricPiano.test(fold(read.name)));
-  if (electric.length === 0 || electric.length === pianos.length) return;
   for (const input of electric) lower(input, 'keys', 0.85);
 }
 

@@ -80,7 +80,8 @@ function openVoices(work: Work): { open: WorkInput[]; parts: WorkInput[] } {
   for (const input of ofKind(work, 'vocal'))
     if (isBehind(input) && !parts.includes(input)) lower(input, 'backing vocal', 0.8);
   const open = ofKind(work, 'vocal').filter(
-    (input) => !isForAnyone(input) && !isWet(input) && !parts.includes(input),
+    (input) =>
+      !isForAnyone(input) && !isWet(input) && !/beat ?box/i.test(input.read.name) && !parts.includes(input),
   );
   return { open, parts };
 }

@@ -542,6 +542,8 @@ const refinements: { stem: Stem; part?: Part; pickUp?: PickUp; kind: SourceKind;
   { stem: 'soloist', pickUp: 'wireless', kind: 'lead vocal', certainty: 0.85 },
   { stem: 'soloist', kind: 'lead vocal', certainty: 0.65 },
   { stem: 'mc', kind: 'presenter', certainty: 0.85 },
+  // A thing without a kind: how it is picked up is anybody's guess.
+  { stem: 'other', kind: 'other', certainty: 0.6 },
   { stem: 'spare line', pickUp: 'mic', kind: 'spare vocal', certainty: 0.7 },
   { stem: 'spare line', pickUp: 'wireless', kind: 'spare vocal', certainty: 0.7 },
 ];
