@@ -9,7 +9,7 @@ import { looksLikeName } from '../performers/line-up.ts';
 import { isDevice, speaksOfUs } from './mix-pieces.ts';
 
 export const isOneMix =
-  /^(?:(?:one|a single|the same|an?|ein(?:em|en)?|dem(?:selben)?|un|une|una|uno|een|um|uma|o mesmo|la misma|lo stesso|le même|dezelfde) )?(?:mix|weg|circuit|mezcla|groep|via|aux|send|mandata|mistura|linea)$/i;
+  /^(?:(?:one|a single|the same|an?|ein(?:em|en)?|dem(?:selben)?|un|une|una|uno|een|um|uma|o mesmo|la misma|lo stesso|le même|dezelfde) )?(?:mix|send|aux|bus|weg|circuit|départ|mezcla|env[ií]o|groep|v[ií]a|mandata|ascolto|mandada|mistura|linea|línea|linha)$/iu;
 
 /** A piece of a head without articles, and without "and then" and "our" before it. */
 export const withoutArticles = (text: string) =>

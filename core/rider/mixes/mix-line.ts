@@ -189,6 +189,9 @@ function takeWhole(fragment: Fragment, behind: readonly Fragment[], line: MixLin
   else if (inBrackets && namesPlayer(text, line, walk)) {
     // "Singer (Anna)": the name in brackets is who listens, the word before it what they play.
     Object.assign(line, { role: line.listener, listener: text, isPerson: true });
+  } else if (!line.isPerson && line.role === '' && isPerson(text, walk, true) && tellsDevice(behind, walk)) {
+    // "Drums - Dora - in-ears"
+    Object.assign(line, { role: line.listener, listener: text, isPerson: true });
   } else if (line.device === '' && isOneMore(text, line, behind, walk)) line.listener += `, ${text}`;
   else if (inBrackets && !saysWish(text, walk)) line.role = join(line.role, text);
   else if (isRole(text, walk) && (inBrackets || (line.device === '' && tellsDevice(behind, walk))))

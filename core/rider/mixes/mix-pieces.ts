@@ -75,7 +75,9 @@ export function pieceFacts(text: string, walk: Walk): PieceFacts {
     isOwnSource ||= /^own ./.test(hit.senses[0]?.meaning ?? '');
     if (subjects.includes('group') || subjects.includes('source')) facts.targets += 1;
     if (hit.senses[0]?.meaning === 'all except') facts.targets += 1;
-    if (subjects.includes('amount') && !subjects.includes('source')) facts.amounts += 1;
+    // "Priya" alone is sooner a name than a misspelt amount.
+    const isName = facts.words === 1 && hit.certainty < 1 && /^\p{Lu}/u.test(tokens[hit.from]?.raw ?? '');
+    if (subjects.includes('amount') && !subjects.includes('source') && !isName) facts.amounts += 1;
     if (subjects[0] === 'self' && hit.senses[0]?.meaning !== 'own') facts.self = true;
     if (subjects[0] === 'mark' && hit.senses[0]?.meaning === 'same as' && hit.from <= 1) facts.sameAs = true;
     if (subjects[0] === 'mark' && hit.senses[0]?.meaning === 'open') facts.open = true;

@@ -113,7 +113,8 @@ type Who = { listener: string; place: string; devices: string[]; roles: string[]
 /** Who listens, and what the same cells tell of the place and the device: "Anna, centre, 2 wedges". */
 function whoListens({ get, beside, numbers, hasMixColumn }: Row, walk: Walk): Who {
   const read = (text: string) => (text === '' || saysNothing(text) ? null : readMixCell(text, walk));
-  const performer = read(get('performer'));
+  // A column "group" in a table of mixes names the sections that listen.
+  const performer = read(get('performer') || get('group'));
   // "Moni" with a device of her own is who listens, "Side fills" alone is what the mix is called by.
   const isName = performer?.listener === '' && get('device') !== '' && !isFill(get('performer'), walk);
   if (performer && isName) Object.assign(performer, { listener: get('performer'), device: '' });
