@@ -148,6 +148,15 @@ export function settlePerformers(work: Work): void {
   settleNamesOnly(work);
   for (const input of work.inputs)
     if (input.read.performer === null) input.read.performer = byLineUp(work, input)?.name ?? null;
+  // Whom only a line names ("BV Jude") may be named in a wish, too.
+  for (const { name } of work.performers)
+    for (const token of tokenize(name))
+      if (
+        token.kind === 'word' &&
+        token.text.length > 2 &&
+        readSourceName(token.raw, work.tongue).stem === null
+      )
+        work.tongue.names.add(token.text);
 }
 
 /** Remarks that begin with who plays: "Wren", "Gus, two songs". */

@@ -121,7 +121,9 @@ export const lastIsTrailing = (items: readonly Item[], amounts: readonly (ReadAm
     amounts.at(-1) !== null &&
     (targetHit >= 0 || (last?.hits[amountHit]?.from ?? 0) > 0) &&
     (amountHit > targetHit ||
-      /(?:%|\+|\ddb|\/10|percent|prozent)\)?$/.test(last?.text.toLowerCase().replace(/\s/g, '') ?? ''))
+      /(?:%|\+|\ddb|\/10|percent|prozent|[-−+]\d{1,2})\)?$/.test(
+        last?.text.toLowerCase().replace(/\s/g, '') ?? '',
+      ))
   );
 };
 

@@ -231,7 +231,11 @@ function candidatesOf(
     if (found.length > 0 || stem === undefined) return found;
   }
   if (group === 'soloists') {
-    const called = inputs.filter(({ name }) => name.tokens.some(({ text }) => soloWord.test(text)));
+    const called = inputs.filter(
+      ({ name }) =>
+        name.tokens.some(({ text }) => soloWord.test(text)) &&
+        name.besides.every((stem) => groupOfStem(stem) === 'vocals'),
+    );
     return called.length > 0 ? called : soloistsIn(inputs);
   }
   if (group === 'saxophones') return ofKinds(['saxophone']);
