@@ -24,7 +24,7 @@ export function takeContinued(walk: Walk, line: Line, text: string): boolean {
 }
 
 /** Notes a line as one that goes on with a mix. */
-export function addLine(walk: Walk, mix: FoundMix, line: Line): void {
+function addLine(walk: Walk, mix: FoundMix, line: Line): void {
   mix.extra = [...(mix.extra ?? []), line.at];
   note(walk.found, line.at, 'understood', '');
 }

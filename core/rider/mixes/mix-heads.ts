@@ -54,7 +54,7 @@ export function splitAtDevice(text: string, walk: Walk): { listener: string; dev
 }
 
 /** A listener's words without what stands in brackets, and without "and" and "our" before them. */
-export const listenerOf = (text: string) =>
+const listenerOf = (text: string) =>
   tidy(
     text
       .replace(/\([^)]*\)/g, ' ')

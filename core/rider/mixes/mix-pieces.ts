@@ -260,7 +260,7 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
 const withWishes = /^(.{2,40}?)\s+(?:with|w\/|mit|avec|con|met|com)\s*(?<=[\s/])(.+)$/i;
 
 /** What is behind "needs": wishes, a device, or a device "with" wishes. */
-export function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
+function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
   const on = withWishes.exec(tail);
   const article = /^(?:an?|eine?n?|une?|una?|uno|een|uma?)\s+/i;
   if (on?.[1] && on[2] && isDevice(on[1].replace(article, ''), walk)) {

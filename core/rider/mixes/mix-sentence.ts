@@ -42,7 +42,7 @@ export function readMixSentence(text: string, walk: Walk): MixSentence | null {
 }
 
 /** "And then Ada ...", "Please give Ada ...": the sentence from its listener on. */
-export function withoutOpeners(text: string, walk: Walk): { rest: string; asks: boolean } {
+function withoutOpeners(text: string, walk: Walk): { rest: string; asks: boolean } {
   const [, title = '', behind = ''] = /^([^,:]{3,40})[,:]\s+(.*)$/su.exec(text) ?? [];
   // "For the monitors, Ada ..."
   let rest = behind !== '' && titleOf(title, walk.tongue) === 'mixes' ? behind : text;
