@@ -43,6 +43,9 @@ export function settleMixColumns(block: Block, below: readonly Line[], walk: Wal
       column >= block.from && column <= block.to && !block.matrix.some((it) => it.column === column),
   );
   const roleIs = (it: Held, role: ColumnRole) => block.roles.get(it.column) === role;
+  // "Mix" and "Mezcla" also head what is wished.
+  for (const it of held)
+    if (roleIs(it, 'mix') && it.mix === 0 && share(it, 'wishes') > 0.5) block.roles.set(it.column, 'notes');
   const open = held.filter((it) => !settled.has(block.roles.get(it.column) ?? 'notes'));
   for (const [role, other] of [
     ['device', 'wishes'],

@@ -91,8 +91,23 @@ function withoutHalfColumns(strips: Strips, runs: readonly Run[]): Strips {
 
 export function rowsOfRun(run: Run): string[][] {
   if (run.columns.length === 0) return run.lines.map((line) => line.pieces.map((piece) => piece.text));
-  const rows = rowsOfLines(run, run.lines);
+  const rows = withNumbersApart(rowsOfLines(run, run.lines));
   const table = rows.findIndex((row) => row.filter((cell) => cell !== '').length > 1);
   // What stands alone above a table is a title; that it is centred says nothing of a column.
   return rows.map((row, place) => (place < table ? row.filter((cell) => cell !== '') : row));
+}
+
+/** "1 Kick", "15/16 Keys": a number at the right of its column nearly touches the text of the next. */
+const numberInFront = /^(\d{1,3}(?:\s?[/+&–-]\s?\d{1,3})?) (\S.*)$/;
+
+/** Such numbers go back into the first column where it has a heading and nearly no row has anything else in it. */
+function withNumbersApart(rows: string[][]): string[][] {
+  const inside = rows.filter((row) => (row[1] ?? '') !== '' && row.filter((cell) => cell !== '').length > 1);
+  const numbered = inside.filter((row) => row[0] === '' && numberInFront.test(row[1] ?? ''));
+  const others = inside.filter((row) => row[0] === '').length - numbered.length;
+  if (numbered.length < 3 || others > numbered.length / 4 || numbered.length === inside.length) return rows;
+  return rows.map((row) => {
+    const [, number, text] = (row[0] === '' && numberInFront.exec(row[1] ?? '')) || [];
+    return number && text ? [number, text, ...row.slice(2)] : row;
+  });
 }
