@@ -72,6 +72,8 @@ function headAbove(walk: Walk, line: Line): Head | null {
 function belongsAbove(told: MixLine, { mix, told: head }: Head, walk: Walk, line: Line): boolean {
   if (told.labelled === 'by name') return false;
   if (isUnfilled(mix, head)) return told.labelled === null;
+  // "Brass: none" below "M1 Ada": the mixes of this list are headed by their names.
+  if (head?.labelled === 'by name' && told.labelled === null && saysHowMuch(told.wish, walk)) return true;
   if (told.isPerson || goesOnCounting(told, head)) return false;
   if (told.labelled === 'by number') return mix.listenerText !== '' && told.device === '' && !told.isOpen;
   if (told.listener === '' && told.device !== '') return mix.deviceText === '' && mix.wishTexts.length === 0;
@@ -82,6 +84,12 @@ function belongsAbove(told: MixLine, { mix, told: head }: Head, walk: Walk, line
   // "Bass: loud" says how much bass, "Keys: keys, a bit of vocal" who hears them.
   if (told.wish !== '') return pieceFacts(told.wish, walk).targets === 0 || isItem(told, head);
   return isItem(told, head) || !isHeading(told, head, walk, line);
+}
+
+/** "Plenty", "none": an amount and nothing that it is of. */
+function saysHowMuch(text: string, walk: Walk): boolean {
+  const { amounts, targets, device } = pieceFacts(text, walk);
+  return amounts > 0 && targets === 0 && !device;
 }
 
 /** "B) ..." below "A) ...". */
@@ -136,9 +144,10 @@ function takeBelow(walk: Walk, line: Line, told: MixLine, mix: FoundMix): boolea
 
 /** "Guest MC: ...", "And two side fills: ...": another mix that is told in more words than a head has. */
 function namesOther(text: string, walk: Walk): boolean {
-  const [, head = ''] = /^([^:,;]{2,48}?)\s*:(?:\s|$)/u.exec(text) ?? [];
+  const [, head = '', behind = ''] = /^([^:,;]{2,48}?)\s*:(?:\s+(.*))?$/u.exec(text) ?? [];
   return (
     head !== '' &&
+    !(saysHowMuch(behind, walk) && pieceFacts(head, walk).targets > 0) &&
     readMixLine(head, walk)?.listener !== head &&
     (namesListener(head, walk) || splitsDevice(head, walk))
   );

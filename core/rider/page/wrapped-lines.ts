@@ -49,11 +49,16 @@ function joinLines(line: Line, next: Line): Line {
 const opensItem =
   /^\s*(?:[-•*·–>▪●]\s|(?:ch|channel|canale?|kanal|kanaal|voie|tranche|line|input)\.?\s?\d|\(?\d{1,3}\s*[.):/+=-]|\d{1,3}\s|\(?[a-h][.)]\s|\p{Lu}[^:]{0,40}:\s)/u;
 
+/** "Own vocal: plenty", short on both sides. */
+const pair = /^[^:,.;]{2,30}:\s[^:,.;]{2,24}$/u;
+
 /** `last` is the line right above `next`, which ended where the text was broken. */
 function goesOnIn(line: Line, next: Line, last: Line | undefined, width: number, tongue: Tongue): boolean {
   if (!last || line.cells.length !== 1 || next.cells.length !== 1 || line.loose || next.loose) return false;
   if (next.at.sheet !== last.at.sheet || next.at.row !== last.at.row + 1) return false;
   if (line.part > 0 || next.part > 0 || /[.!?]$/.test(line.text) || opensItem.test(next.text)) return false;
+  // "Voz: normal" above "bajo: mucho" are two items, however they are written.
+  if (pair.test(last.text) && pair.test(next.text)) return false;
   // A colon at the edge of a column opens no list below where its sentence goes on in small letters.
   const isCut = last.text.length >= 0.8 * width && /^\p{Ll}/u.test(next.text) && width >= widePage;
   if (/[:;]$/.test(line.text)) return isCut && line.text.split(' ').length >= 6;

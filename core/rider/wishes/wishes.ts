@@ -71,9 +71,11 @@ function readWishText(
   for (const [at, segment] of segmentsOf(work, text).entries()) {
     if (at > 0 && isRemark(segment)) continue;
     const colon = /^([^:]{1,30}):\s*(.*)$/.exec(segment);
-    const labelled = colon?.[1] ? amountAlone(work, colon[1]) : null;
+    // "Bajo: mucho" is a bass that is wanted loud: an amount behind the colon is no amount of an amount.
+    const isOfSource = amountAlone(work, colon?.[2] ?? '') !== null;
+    const labelled = colon?.[1] && !isOfSource ? amountAlone(work, colon[1]) : null;
     if (labelled) label = labelled;
-    const isOwn = colon?.[1] ? !namesSource(work, colon[1]) : false;
+    const isOwn = colon?.[1] && !isOfSource ? !namesSource(work, colon[1]) : false;
     // "Only needs a mono mix: click, bass": what is before the colon names nothing that is heard.
     const body = colon && (labelled || (isOwn && colon[2] !== '')) ? (colon[2] ?? '') : segment;
     if (body === '') continue;
