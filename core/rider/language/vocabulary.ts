@@ -54,12 +54,14 @@ export const headWords = lexicon({ sharing, joint: joints });
 export const openerWords = lexicon({ opener: openers });
 export const sharingWords = lexicon({ sharing });
 export const labelWords = lexicon({ label: mixLabels });
+/** An empty line of a list is called "nothing" and "nada" too; nobody wishes to hear it. */
+const { 'spare line': _, ...heardSources } = sources;
 export const wishWords = lexicon({
   mark: wishMarks,
   except: exceptions,
   self: selfWords,
   group: groupWords,
-  source: sources,
+  source: heardSources,
   amount: amounts,
   hedge: hedges,
   side: sides,

@@ -14,14 +14,7 @@ export type Item = {
   isOfRest?: boolean;
 };
 
-/** "Nada" and "nothing" are an empty line in a list, and in a wish how much of it. */
-const isEmptyLine = (sense: WishHit['senses'][number]) =>
-  sense.subject === 'source' && sense.meaning === 'spare line';
-
-export function subjectsOf({ senses }: WishHit): string[] {
-  const isMuch = senses.some(({ subject }) => subject === 'amount');
-  return senses.filter((sense) => !(isMuch && isEmptyLine(sense))).map(({ subject }) => subject);
-}
+export const subjectsOf = (hit: WishHit) => hit.senses.map((sense) => sense.subject);
 export const isTarget = (hit: WishHit) =>
   subjectsOf(hit).some((subject) => subject === 'group' || subject === 'source' || subject === 'self');
 /** Names something of the list, or which of several it is: "the electric", "la española". */
