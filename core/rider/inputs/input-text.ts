@@ -108,11 +108,14 @@ function takeNumberedText(
   return true;
 }
 
-/** The first line of a sheet of inputs, above the head of their table, is its title. */
+/** Lines of a sheet of inputs above the head of their table are its titles. */
 const standsOverHead = (walk: Walk) =>
-  walk.at === 0 &&
+  walk.blocks.length === 0 &&
   walk.section === 'inputs' &&
-  walk.lines.slice(1, 5).some((below) => below.cells.length > 2 && headCells(below, walk.tongue) !== null);
+  !walk.found.inputs.some(({ list }) => list === walk.list) &&
+  walk.lines
+    .slice(walk.at + 1, walk.at + 5)
+    .some((below) => below.cells.length > 2 && headCells(below, walk.tongue) !== null);
 
 /** The number goes on from the input right above: a line of the same list, whatever its words are. */
 function followsInput(walk: Walk, numbers: readonly number[]): boolean {

@@ -121,11 +121,21 @@ function settlePads(work: Work): void {
 }
 
 const blown: ReadonlySet<SourceKind> = new Set<SourceKind>(['saxophone', 'trumpet', 'trombone', 'brass']);
-const mayBeSax: ReadonlySet<string> = new Set(['other', 'viola', 'choir', 'vocal', 'saxophone']);
+const mayBeSax: ReadonlySet<string> = new Set([
+  'other',
+  'viola',
+  'choir',
+  'vocal',
+  'saxophone',
+  'flute',
+  'clarinet',
+]);
 const isByVoice = ({ read, name }: WorkInput) => {
   const [word = '', ...others] = name.tokens.filter(({ kind }) => kind === 'word').map(({ text }) => text);
   const isNamed = name.stem === null || read.performer !== null;
-  return saxVoice.test(word) && (isNamed || others.every((it) => saxVoice.test(it)));
+  // "Alto 1 / flute" is who sits there, and what is played besides.
+  const isSeat = name.ordinal !== null && /\d\s*\//.test(read.name);
+  return saxVoice.test(word) && (isNamed || isSeat || others.every((it) => saxVoice.test(it)));
 };
 const saxVoice =
   /^(?:alt|tenor|bariton|sopran|alto|altos|ténor|tenori?|baryton|bar[ií]tono?|baritone|bari|sopran[oe]|contralto)\s*\d*$/iu;
@@ -280,7 +290,7 @@ function settleTimbales(work: Work): void {
   if (!has(latinDrums)) return;
   const isKit = has(onlyInKits);
   work.inputs.forEach((input, at) => {
-    const isTimbal = /^timbal(?:es)?\b/i.test(input.read.name);
+    const isTimbal = /^timbal(?:es)?(?!\p{L})/iu.test(input.read.name);
     if (!isTimbal || !['tom', 'rack tom', 'floor tom'].includes(input.read.kind)) return;
     const beside = [work.inputs[at - 1], work.inputs[at + 1]];
     const isAmongThem =

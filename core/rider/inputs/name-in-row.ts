@@ -39,7 +39,9 @@ export function nameOf(found: FoundInput, work: Work): SourceName {
 
 /** "Control | backing tracks": a remark that is nothing but a source says more than an everyday word. */
 function byRemark(name: SourceName, found: FoundInput, work: Work): SourceName | null {
-  if (!name.isEveryday) return null;
+  const isVague =
+    name.stem !== null && ['playback', 'speech', 'ambience', 'other'].includes(groupOfStem(name.stem));
+  if (!name.isEveryday || !isVague) return null;
   for (const remark of found.details.notes) {
     if (playsToo.test(remark)) continue;
     const { stem, certainty, unknown, isEveryday } = readSourceName(remark, work.tongue);

@@ -72,11 +72,14 @@ const hands =
 const sideInWords =
   /\b(?:left|right|links|rechts|gauche|droite|izq\w*|dcha|der(?:echa)?|sinistra|destra|sx|dx|esq\w*|dir(?:eita)?)\b/;
 
+const saysHands = ({ read, found }: WorkInput) =>
+  hands.test(fold([read.name, found.detail, ...found.details.notes].join(' ')));
+
 /** The two hands of one player are two sounds, no left and right: an accordion has a microphone for each. */
-function isHand({ read, found }: WorkInput): boolean {
+function isHand(input: WorkInput): boolean {
+  const { read, found } = input;
   const said = fold(`${read.name} ${found.detail}`);
-  if (hands.test(fold(found.details.notes.join(' ')))) return true;
-  return hands.test(said) || (read.kind === 'accordion' && sideInWords.test(said));
+  return saysHands(input) || (read.kind === 'accordion' && sideInWords.test(said));
 }
 
 const free = (input: WorkInput) => input.read.pairKey === null;
@@ -104,7 +107,7 @@ function pairWithinRows(work: Work): void {
     )
       continue;
     const { sides, stageSide } = left.name;
-    if (isHand(left)) continue;
+    if (saysHands(left)) continue;
     const said = sides.has('both') || sides.has('stereo') || (sides.has('left') && sides.has('right'));
     if (said) {
       if (!neverPairs.has(left.read.kind) || sides.has('stereo')) join(left, right);

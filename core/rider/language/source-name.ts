@@ -125,7 +125,7 @@ export function readSourceName(text: string, tongue: Tongue): SourceName {
 function readAnew(text: string, tongue: Tongue): SourceName {
   const tokens = splitSides(tokenize(text), tongue);
   const found = withoutPeople(findHits(nameWords, tokens, tongue.spoken, tongue.names), tokens, tongue);
-  const hits = withoutAsides(found, tokens);
+  const hits = withoutAsides(found, tokens).filter((hit) => !isGermanVerb(hit, tokens, tongue));
   const read: SourceName = {
     text,
     tokens,
@@ -172,6 +172,14 @@ function readAnew(text: string, tongue: Tongue): SourceName {
   openHalves(read);
   return read;
 }
+
+/** "Thees hat ein Cello": has, no hi-hat. */
+const isGermanVerb = (hit: Hit<string, string>, tokens: readonly Token[], { spoken }: Tongue) =>
+  spoken.has('de') &&
+  hit.to - hit.from === 1 &&
+  tokens[hit.from]?.raw === 'hat' &&
+  tokens[hit.from - 1]?.kind === 'word' &&
+  tokens[hit.to]?.kind === 'word';
 
 /** "OHL", "GTRR": a source in capitals with its side at the end. */
 function splitSides(tokens: Token[], tongue: Tongue): Token[] {

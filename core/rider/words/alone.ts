@@ -13,6 +13,6 @@ export const onlyAlone: ReadonlySet<string> = new Set(
     'regie, regia, direccion, ordem, anweisung, zuruf, console, speaker, podium, pupitre, leggio, atril, maire, sindaco',
     'lessenaar, pult, lectern, master, base, toast, flow, copla, trova, apoio, resposta, respuestas, vozes, back1, compte, conta, chamadas, gids, solo',
     'reed, reeds, reed1, reed2, reed3, woodwind, woodwinds, winds, holzblaser, houtblazers, electronics, elektronik, elektronica, elettronica, electronica, eletronica, electronique, machines, machine',
-    'doubles, tres, hang, zink, stones, whip, jouets, tole, tuyaux, siren, sirens, serpent, bruitages, bruitage, gerausche, rumori, geluiden, tape, tenor, alto, bari, ance, rieten, koffer, mala, maleta, valise, valigia, suitcase, acoustique, criolla, electrica, eletrica, elektrisch, telefono, telefoon, telephone, deckel, choque, redo',
+    'grand, grande, libre, libres, libero, frei, free, vrij, livre, doubles, tres, hang, zink, stones, whip, jouets, tole, tuyaux, siren, sirens, serpent, bruitages, bruitage, gerausche, rumori, geluiden, tape, tenor, alto, bari, ance, rieten, koffer, mala, maleta, valise, valigia, suitcase, acoustique, criolla, electrica, eletrica, elektrisch, telefono, telefoon, telephone, deckel, choque, redo',
   ].flatMap((list) => list.split(', ')),
 );

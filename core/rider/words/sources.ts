@@ -911,7 +911,7 @@ export const stemWeights: Partial<Record<Stem, number>> = {
   sampler: 4,
   click: 7,
   timecode: 8,
-  cue: 6,
+  cue: 6.1,
   talkback: 7,
   presenter: 6,
   'spare vocal': 8,
