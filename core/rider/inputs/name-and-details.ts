@@ -136,8 +136,9 @@ function isOnlySideOrPart(name: SourceName): boolean {
 }
 
 /** "Drum machine - kick": what comes out of a machine says which of its lines this is. */
-const isOutOfMachine = (machine: Stem, piece: string, { certainty, unknown, pickUps }: SourceName) =>
+const isOutOfMachine = (machine: Stem, piece: string, { stem, certainty, unknown, pickUps }: SourceName) =>
   machines.has(machine) &&
+  stem !== machine &&
   certainty === 1 &&
   unknown.length === 0 &&
   pickUps.size === 0 &&

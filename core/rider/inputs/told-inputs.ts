@@ -306,7 +306,8 @@ const sings =
 function stemIn(text: string, picksUp: boolean, walk: Walk): Stem | null {
   const { stem, certainty, isEveryday } = readSourceName(text, walk.tongue);
   // "We tape it to the inside" plays nothing back.
-  if (isEveryday && !picksUp && text.includes(' ')) return sings.test(text) ? 'vocal' : null;
+  const isVague = stem !== null && groupOfStem(stem) === 'playback';
+  if (isEveryday && isVague && !picksUp && text.includes(' ')) return sings.test(text) ? 'vocal' : null;
   if (stem === 'playback' && onlyClips.test(text)) return null;
   // A misspelt word counts where it is long enough to be no other.
   const isClear = certainty >= 0.8 || (certainty > 0.7 && phraseOf(text, stem, walk).length >= 7);
