@@ -16,7 +16,9 @@ const pair = /^(?<sign>[^\s=:]{1,3})\s*(?:[=:→]|\s-\s|\s)\s*(?<words>[^=:]{2,3
 
 /** The legend that a line is, or null: at least two signs, each with an amount in words, and nothing else. */
 export function legendIn(text: string, spoken: ReadonlySet<Language>): Map<string, Amount> | null {
-  const plain = text.replace(/^[^:=]{3,24}:\s+(?=\S{1,3}\s*[=:]?\s)/u, '').replace(/[().\s]+$/, '');
+  const plain = text
+    .replace(/^[^:=+|]{3,24}(?::|\s[-–—|])\s+(?=\S{1,3}\s*[=:]?\s)/u, '')
+    .replace(/[().\s]+$/, '');
   const pieces = plain.split(between).filter((piece) => piece !== '');
   if (pieces.length < 2 || pieces.length > 12) return null;
   const legend = new Map<string, Amount>();

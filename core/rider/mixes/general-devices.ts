@@ -1,4 +1,5 @@
 import { withDigits } from '../language/count-words.ts';
+import { legendIn } from '../language/legend.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
 import { scaleIn } from '../language/scale.ts';
 import { fold, hasWordOf, tidy, tokenize } from '../language/text.ts';
@@ -52,8 +53,14 @@ export function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean
  * says anything else.
  */
 export function takeGeneralLine(walk: Walk, line: Line): boolean {
-  if ((line.cells.length > 1 && !line.loose) || leadingLabel(line.text, walk)) return false;
-  const { title, rest } = titleBefore(line.text, walk);
+  const [first, ...others] = line.cells;
+  // "MONITORS | all stereo | + a bit | ++ loud": a title in its own cell.
+  const isTitled = others.length > 0 && titleOf(first?.text ?? '', walk.tongue) === 'mixes';
+  const isCounted = walk.runs.has(walk.at) || leadingLabel(line.text, walk) !== null;
+  if ((others.length > 0 && !line.loose && !isTitled) || isCounted) return false;
+  const { title, rest } = isTitled
+    ? { title: first?.text ?? '', rest: others.map((cell) => cell.text).join('. ') }
+    : titleBefore(line.text, walk);
   if (!takeGeneralText(walk, line, rest, title)) return false;
   if (title !== '' || opensMixes(walk, line.text)) {
     walk.section = 'mixes';
@@ -78,18 +85,18 @@ function titleBefore(text: string, walk: Walk): { title: string; rest: string } 
 type Exception = { who: string; how: string };
 type Sentence =
   | { says: 'device' | 'more' | 'refused' | 'scale' | 'nothing' | 'other' }
-  | { says: 'device'; text: string; except: Exception };
+  | { says: 'device'; text: string; except: Exception | null };
 
 function takeGeneralText(walk: Walk, line: Line, text: string, title = ''): boolean {
   const sentences = text
-    .split(/(?<=[.;!])\s+|(?<=\p{L}\p{L})\.\s+|\)\s+(?=\p{Lu})/u)
+    .split(/(?<=[.;!])\s+|(?<=\p{L}\p{L})\.\s+|\)\s+(?=\p{Lu})|\s+[-–—]\s+/u)
     .map((sentence) => tidy(sentence.replace(/^[-•*]\s+/, '').replace(/[.;!:)]+$/, '')))
     .filter((sentence) => sentence !== '');
   if (sentences.length > mostSentences) return false;
   const read = sentences.map((sentence) => readSentence(sentence, walk, title));
   if (read.some(({ says }) => says === 'other')) return false;
   const tells = (what: Sentence['says'][]) => read.some(({ says }) => what.includes(says));
-  const isOfTitle = tells(['more']) && namesDevice(title, walk);
+  const isOfTitle = title !== '' && tells(['more']);
   if (!tells(['device', 'scale', 'refused']) && !isOfTitle) return false;
   const told = sentences.filter((_, at) => read[at]?.says === 'device' || read[at]?.says === 'more');
   const plain = sentences.flatMap((sentence, at) => {
@@ -97,10 +104,10 @@ function takeGeneralText(walk: Walk, line: Line, text: string, title = ''): bool
     if (!it || !told.includes(sentence)) return [];
     return 'text' in it ? [it.text] : [sentence];
   });
-  const except = read.flatMap((it) => ('except' in it ? [it.except] : []));
+  const except = read.flatMap((it) => ('except' in it && it.except ? [it.except] : []));
   for (const { who, how } of except)
     walk.found.mixes.push(foundMix(line.at, { listenerText: who, deviceText: how, loose: true }));
-  const names = namesDevice(title, walk) && !namesDevice(plain.join(' '), walk) ? [title] : [];
+  const names = namesSpecialDevice(title, walk) && !namesDevice(plain.join(' '), walk) ? [title] : [];
   const all = [...names, ...plain].join(', ');
   const kinds = kindsByClause(all, walk);
   const spared = { at: line.at, except: except.map(({ who }) => who) };
@@ -123,13 +130,25 @@ function readSentence(sentence: string, walk: Walk, title: string): Sentence {
   const except = behind === '' ? null : exceptionOf(behind, walk);
   if (behind !== '' && !except) return { says: 'other' };
   if (namesSomebody(before, walk)) return { says: 'other' };
+  if (isOfLegend(sentence, walk, title)) return { says: 'scale' };
+  if (saysOfSign(sentence)) return { says: 'nothing' };
   if (scaleIn(sentence, walk.tongue.spoken) && !namesDevice(before, walk)) return { says: 'scale' };
   if (sourcesIn(before, walk) > 0) return { says: 'other' };
+  // "All from the house please": among the mixes it says whose they are.
+  const isOfAll = (text: string) =>
+    (title !== '' || walk.section === 'mixes') && everybody.test(fold(text)) && tellsOfOwner(text, walk);
   if (!namesDevice(before, walk)) {
+    if (!except && isOfAll(before)) return { says: 'device' };
     if (except || pieceFacts(before, walk).sameAs) return { says: 'other' };
     return tellsOfDevice(before, walk) ? { says: 'more' } : { says: 'nothing' };
   }
-  if (refuses(before, walk)) return { says: 'refused' };
+  if (refuses(before, walk)) {
+    const others = before
+      .split(/[,;]/)
+      .filter((clause) => !namesDevice(clause, walk))
+      .join(',');
+    return isOfAll(others) ? { says: 'device', text: others, except: null } : { says: 'refused' };
+  }
   const folded = fold(before);
   const isGeneral =
     title !== '' || everybody.test(folded) || countsMixes(before, walk) || isOfThose(before, walk);
@@ -156,6 +175,15 @@ export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
 
 const anyDevice =
   /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?|municao|monicao|monicoes)$/;
+
+/** "+ a bit", "++ = loud": what a sign means. Behind a title only: "2 low" may as well be a line. */
+const isOfLegend = (text: string, walk: Walk, title: string) =>
+  title !== '' &&
+  (legendIn(text, walk.tongue.spoken) !== null ||
+    legendIn(`${text} / ≈ = loud`, walk.tongue.spoken) !== null);
+
+/** "Empty = up to you" */
+const saysOfSign = (text: string) => /^(?:\p{L}+|\S{1,3})\s*=\s*\p{L}/u.test(text);
 
 /** "The wedges are yours": all of that kind, whoever hears them. */
 const isOfThose = (text: string, walk: Walk) =>
@@ -230,6 +258,11 @@ function tellsOfDevice(text: string, walk: Walk): boolean {
   );
   return hits.some((hit) => ['format', 'owner', 'link'].includes(hit.senses[0]?.subject ?? ''));
 }
+
+const tellsOfOwner = (text: string, walk: Walk) =>
+  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
+    (hit) => hit.certainty === 1 && hit.senses[0]?.subject === 'owner',
+  );
 
 /** The clauses of a text, where several of them name a device of a kind of its own. */
 function kindsByClause(text: string, walk: Walk): string[] {
@@ -352,7 +385,12 @@ const namesDevice = (text: string, walk: Walk) =>
   );
 
 /** "No wedges please", "wedges are not needed"; "no wedges, all on in-ears" refuses one and asks for the other. */
-function refuses(text: string, walk: Walk): boolean {
+function refuses(sentence: string, walk: Walk): boolean {
+  // "All wedges from you, please not too loud" refuses none.
+  const text = sentence
+    .split(/[,;]/)
+    .filter((clause) => namesDevice(clause, walk))
+    .join(',');
   const tokens = tokenize(text);
   const isNone = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).some(
     (hit) =>

@@ -88,7 +88,10 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
   const said = (texts: readonly string[]) => texts.filter((text) => text !== '' && !saysNothing(text));
   return {
     number: numbers[0] ?? null,
-    label: who.listener === '' ? tidy(`${row.label} ${get('performer')}`) : row.label,
+    label:
+      who.listener === '' && !saysNothing(get('performer'))
+        ? tidy(`${row.label} ${get('performer')}`)
+        : row.label,
     listenerText: who.listener,
     deviceText: device.filter((text) => text !== '').join(', '),
     place: who.place,

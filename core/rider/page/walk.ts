@@ -117,13 +117,13 @@ function takeLine(walk: Walk): number {
   if (takeSideMatter(walk.found, line)) return 1;
   const tableLines = goesOnNumbers(walk, line) ? 0 : takeSendsTable(walk, line);
   if (tableLines > 0) return tableLines;
+  if (takeGeneralLine(walk, line) || takeSourceForMixes(walk, line)) return 1;
   if (legendIn(line.text, walk.tongue.spoken)) {
     note(walk.found, line.at, 'understood', 'What the signs of the amounts mean.');
     return 1;
   }
   const headLines = takeHead(walk, line);
   if (headLines > 0) return headLines;
-  if (takeGeneralLine(walk, line) || takeSourceForMixes(walk, line)) return 1;
   const opened = withoutOpening(walk, line);
   if (opened?.text === '') return 1;
   takeSaid(walk, opened ?? line);
