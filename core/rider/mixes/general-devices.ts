@@ -58,6 +58,10 @@ export function takeGeneralLine(walk: Walk, line: Line): boolean {
   const isTitled = others.length > 0 && titleOf(first?.text ?? '', walk.tongue) === 'mixes';
   const isCounted = walk.runs.has(walk.at) || leadingLabel(line.text, walk) !== null;
   if ((others.length > 0 && !line.loose && !isTitled) || isCounted) return false;
+  // Most lines say nothing of the kind, and need not be taken apart.
+  const isClose =
+    tellsOfDevice(line.text, walk) || namesDevice(line.text, walk) || /[+=%]|dB/.test(line.text);
+  if (!isClose && !scaleIn(line.text, walk.tongue.spoken)) return false;
   const { title, rest } = isTitled
     ? { title: first?.text ?? '', rest: others.map((cell) => cell.text).join('. ') }
     : titleBefore(line.text, walk);

@@ -14,6 +14,8 @@ import { isDevice, isWish, leadingLabel, pieceFacts } from './mix-pieces.ts';
 
 /** Rows looked at to tell what a column holds. */
 const mostRows = 40;
+/** Rows looked at to tell whether a line heads a table at all. */
+const enoughRows = 10;
 
 /** What a cell of a table of mixes may be. */
 type Matter = 'mix' | 'wishes' | 'device' | 'position' | 'performer';
@@ -134,6 +136,7 @@ const fewestRows = 2;
  */
 export function headByCells(walk: Walk, line: Line): HeadCell[] | null {
   const { cells } = line;
+  if (walk.section !== 'mixes' && walk.found.inputs.length === 0) return null;
   const isShort = cells.every(({ text }) => text.length <= longestHeading && !/\d/.test(text));
   if (line.loose || cells.length < 2 || cells.length > mostColumns || !isShort) return null;
   if (cells.some(({ text }) => isTold(text, walk))) return null;
@@ -165,7 +168,7 @@ function isTold(text: string, walk: Walk): boolean {
 
 /** Lines that stand under a head, in its columns. */
 function rowsBelow(walk: Walk, line: Line, columns: ReadonlySet<number>): Line[] {
-  const below = walk.lines.slice(walk.at + 1, walk.at + 1 + mostRows);
+  const below = walk.lines.slice(walk.at + 1, walk.at + 1 + enoughRows);
   const end = below.findIndex(
     (it) =>
       it.cells.length < 2 ||
