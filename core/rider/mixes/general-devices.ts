@@ -43,7 +43,9 @@ export function takeGeneralDevice(walk: Walk, line: Line, text: string): boolean
   }
   if (takeGeneralText(walk, line, text)) return true;
   if (!everybody.test(folded) && !titled) return false;
-  return namesDevice(told, walk) && !refuses(told, walk) && takeForAll(walk, line, text);
+  // "No vocals at all" in a sentence with a device is a wish.
+  const isWish = isRefusal(told, walk);
+  return namesDevice(told, walk) && !isWish && takeForAll(walk, line, text);
 }
 
 /**
@@ -391,10 +393,11 @@ const namesDevice = (text: string, walk: Walk) =>
 /** "No wedges please", "wedges are not needed"; "no wedges, all on in-ears" refuses one and asks for the other. */
 function refuses(sentence: string, walk: Walk): boolean {
   // "All wedges from you, please not too loud" refuses none.
-  const text = sentence
-    .split(/[,;]/)
-    .filter((clause) => namesDevice(clause, walk))
-    .join(',');
+  const clauses = sentence.split(/[,;]/).filter((clause) => namesDevice(clause, walk));
+  return isRefusal(clauses.join(','), walk);
+}
+
+function isRefusal(text: string, walk: Walk): boolean {
   const tokens = tokenize(text);
   const isNone = findHits(wishWords, tokens, walk.tongue.spoken, walk.tongue.names).some(
     (hit) =>
