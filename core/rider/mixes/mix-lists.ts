@@ -7,7 +7,7 @@ import { type FoundMix, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
-import { takeCountedDevices } from './general-devices.ts';
+import { takeCountedDevices } from './counted-devices.ts';
 import type { MixHead } from './mix-head.ts';
 import { namesListener } from './mix-heads.ts';
 import { type MixLine, readMixLine } from './mix-line.ts';
