@@ -140,4 +140,15 @@ describe('what everybody listens through is told once', () => {
     const read = mixesOf([['MONITORS'], [text], ...mixes]).map((it) => it.replace(/;.*/, ''));
     expect(read.sort()).toEqual([`Runa: ${runa}`, `Tjark: ${tjark}`]);
   });
+
+  test('and a mix that names a device and refuses a source is a mix, no word on all', () => {
+    const rows = [['MONITORS'], ['Runa: wedge, own vocal'], ['Tjark: in-ears, no vocals at all, bass']];
+    expect(mixesOf(rows)).toEqual(['Runa: wedge; 7 some', 'Tjark: in-ear; 7 none, 4 some']);
+  });
+
+  test('and a numbered line that is short stays a line of the list', () => {
+    const rows = [['1 Kick'], ['2 Bajo'], ['3 Voz Ana'], [''], ['Monitores'], ['Ana: cuña, su voz, bajo']];
+    const { inputs: read } = readRider({ name: 'rider', form: 'text', sheets: [{ name: '', rows }] });
+    expect(read.map(({ kind }) => kind)).toEqual(['kick', 'bass', 'lead vocal']);
+  });
 });
