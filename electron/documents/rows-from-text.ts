@@ -37,7 +37,23 @@ function rowsOfBlock(lines: string[]): string[][] {
     spaced.length >= lines.length * 0.6 &&
     spaced.every((line) => line.length <= widestTable);
   const cut = isTable ? cutterOf(spaced) : (line: string) => [line.trim()];
-  return lines.map((line) => (line.includes('\t') ? line.split('\t').map((cell) => cell.trim()) : cut(line)));
+  return withRangesApart(
+    lines.map((line) => (line.includes('\t') ? line.split('\t').map((cell) => cell.trim()) : cut(line))),
+  );
+}
+
+/** "16-17 Keys": two numbers that filled their column and ran into the next. */
+const rangeInFront = /^(\d{1,3}\s?[-–/+&]\s?\d{1,3}) (\p{L}.*)$/u;
+/** Fewer rows that begin with a number make no column of numbers. */
+const fewestNumbers = 3;
+
+function withRangesApart(rows: string[][]): string[][] {
+  const numbered = rows.filter((row) => row.length > 1 && /^\d{1,3}$/.test(row[0] ?? ''));
+  if (numbered.length < fewestNumbers) return rows;
+  return rows.map((row) => {
+    const [, numbers, text] = rangeInFront.exec(row[0] ?? '') ?? [];
+    return row.length > 1 && numbers && text ? [numbers, text, ...row.slice(1)] : row;
+  });
 }
 
 /** How the lines of a table are cut: at the blank columns they all share, else at each run of spaces. */

@@ -63,6 +63,16 @@ describe('rows of a table keep every line', () => {
 describe('lines of a mail become rows', () => {
   test.each([
     [
+      'two numbers that ran into the next column go back into theirs',
+      '01  Kick         dynamic\n02  Snare        dynamic\n03  Bass         DI\n04-05 Keys (st)  2 x DI',
+      [
+        ['01', 'Kick', 'dynamic'],
+        ['02', 'Snare', 'dynamic'],
+        ['03', 'Bass', 'DI'],
+        ['04-05', 'Keys (st)', '2 x DI'],
+      ],
+    ],
+    [
       'prose is one cell a line',
       'Hello there\nwe need  two wedges',
       [['Hello there'], ['we need  two wedges']],
