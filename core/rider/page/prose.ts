@@ -227,10 +227,15 @@ const vague: ReadonlySet<string> = new Set([
   'guest vocal',
 ]);
 
+/** "A hand-held radio mic from you": somebody will speak or sing into it. */
+const microphone =
+  /(?<!\p{L})(?:mics?|mikes?)(?!\p{L})|mi[ck]ro(?:s|fon\p{L}*|phon\p{L}*|fono\p{L}*)?(?!\p{L})/iu;
+
 /** True where a sentence names a source or a device and so may not be put aside unseen. */
 function speaksOfSound(text: string, walk: Walk): boolean {
   const name = readSourceName(text, walk.tongue);
   if (name.stem !== null && !vague.has(name.stem)) return true;
+  if (microphone.test(text)) return true;
   // "Perhaps a guest will come": a line may be wanted.
   const { spoken, names } = walk.tongue;
   const isOpen = name.parts.has('guest') || name.stem === 'spare line' || name.stem === 'guest vocal';

@@ -110,6 +110,10 @@ export function performersInBrackets(text: string, walk: Walk): { name: string; 
   return found;
 }
 
+/** "Et au fond Paul": a sentence goes on, nobody is called so. */
+const goesOnWith =
+  /^(?:and|und|et|y|ed|en|then|dann|danach|ensuite|puis|luego|después|poi|dan|daarna|depois|também)$/i;
+
 /** One to four words, the first with a capital or all from another script, no digits. */
 export function looksLikeName(text: string, walk: Pick<Walk, 'tongue'>): boolean {
   const plain = tidy(text);
@@ -117,6 +121,7 @@ export function looksLikeName(text: string, walk: Pick<Walk, 'tongue'>): boolean
   const words = plain.split(' ');
   if (words.length > 4) return false;
   const first = words[0] ?? '';
+  if (goesOnWith.test(first)) return false;
   if (!/^["'“(]?[\p{Lu}\p{Lo}]/u.test(first))
     return words.length === 1 && walk.tongue.names.has(first.toLowerCase());
   return true;
