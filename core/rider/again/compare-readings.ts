@@ -137,16 +137,26 @@ function summaryOf(row: Row): string {
 }
 
 function removal(
-  { table, id }: Change['remove'][number],
+  removed: Change['remove'][number],
   sheet: ActSheet,
   rows: Rows,
   asRead: ReadonlyMap<Id, Row>,
 ): Consequence {
+  const { id } = removed;
   const row = rows.now(id) ?? { id };
   const decided = [...sheet.decisions, ...sheet.copies, ...sheet.alternates].some((it) =>
     Object.values(it).includes(id),
   );
   const confirmed = sheet.wishes.some((it) => it.confirmed && (it.sourceId === id || it.mixId === id));
+  return removalOf(removed, row, rows, decided || confirmed || isEdited(row, asRead.get(id)));
+}
+
+function removalOf(
+  { table, id }: Change['remove'][number],
+  row: Row,
+  rows: Rows,
+  overwrites: boolean,
+): Consequence {
   return {
     key: `${table} ${id}`,
     of: ofTable(table),
@@ -155,7 +165,7 @@ function removal(
     field: null,
     now: summaryOf(row),
     next: '',
-    overwrites: decided || confirmed || isEdited(row, asRead.get(id)),
+    overwrites,
     puts: [],
     removes: [{ table, id }],
   };
@@ -253,24 +263,11 @@ function childChanges(
     });
   const gone = merge.remove
     .filter(({ table, id }) => isChild(table) && !replaced.has(id))
-    .flatMap(({ table, id }): Consequence[] => {
-      const row = rows.now(id);
+    .flatMap((child): Consequence[] => {
+      const row = rows.now(child.id);
       if (!row || goes(row)) return [];
-      const overwrites = row.confirmed === true || isEdited(row, asRead.get(id));
-      return [
-        {
-          key: `${table} ${id}`,
-          of: ofTable(table),
-          kind: 'removed',
-          name: rows.nameOf(row),
-          field: null,
-          now: summaryOf(row),
-          next: '',
-          overwrites,
-          puts: [],
-          removes: [{ table, id }],
-        },
-      ];
+      const overwrites = row.confirmed === true || isEdited(row, asRead.get(child.id));
+      return [removalOf(child, row, rows, overwrites)];
     });
   return [...added, ...gone];
 }

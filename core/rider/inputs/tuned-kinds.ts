@@ -62,11 +62,11 @@ export function settleSaxes(work: Work): void {
 /** "Basses" with a microphone, among cornets and horns, are blown. */
 export function settleBasses(work: Work): void {
   if (work.inputs.filter(({ read }) => blown.has(read.kind) || read.kind === 'flugelhorn').length < 3) return;
-  for (const { read } of work.inputs)
-    if (/^(?:bassen|bässe|basses|bassi|bajos|baixos)(?!\p{L})/iu.test(read.name) && read.pickUp !== 'di') {
-      read.kind = 'tuba';
-      read.kindConfidence = Math.min(read.kindConfidence, 0.8);
-    }
+  for (const input of work.inputs) {
+    const { name, pickUp } = input.read;
+    if (/^(?:bassen|bässe|basses|bassi|bajos|baixos)(?!\p{L})/iu.test(name) && pickUp !== 'di')
+      lower(input, 'tuba', 0.8);
+  }
 }
 
 export const windWords =

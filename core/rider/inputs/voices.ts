@@ -50,14 +50,6 @@ function roleOf(work: Work, input: WorkInput): SourceKind | null {
     return 'lead vocal';
   if (/\b(?:back|bv|bgv|bg|chor|choeur|ch[oœ]|coro|harmon|koor|achtergrond)/i.test(performer.role))
     return 'backing vocal';
-  const others = work.performers.filter(
-    (it) => it !== performer && /\b(?:lead|main|haupt)\w*\s*(?:vo|gesang|ges\b)/i.test(it.role),
-  );
-  if (
-    /\b(?:vo[xc]|vocals?|gesang|chant|voix|voz|voce|zang|sing\w*)\b/i.test(performer.role) &&
-    others.length === 0
-  )
-    return null;
   return null;
 }
 
@@ -66,11 +58,12 @@ const isWorn = (input: WorkInput) =>
     `${input.read.name} ${input.read.pickUpModel}`,
   );
 
+/** A word for a voice or for singing. */
+const voiceWord = /vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i;
+
 /** A part in a play that is named with a microphone to wear and no word of singing: no backing vocal. */
 const isPart = (input: WorkInput) =>
-  isWorn(input) &&
-  input.name.besides.length === 0 &&
-  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
+  isWorn(input) && input.name.besides.length === 0 && !voiceWord.test(input.read.name);
 
 /** The voices that may be the lead: no cast, none that is said to stand behind, no microphone for anybody. */
 function openVoices(work: Work): { open: WorkInput[]; parts: WorkInput[] } {
@@ -128,7 +121,7 @@ const isBehind = ({ read, found }: WorkInput) =>
 const isForAnyone = (input: WorkInput) =>
   input.read.performer === null &&
   /\bhand|bast[aã]o|micro (?:à )?main|de mano|a mano/i.test(input.read.name) &&
-  !/vo[xc]|ges(?:ang)?\b|chant|vo[zc]e?\b|voix|zang|sing|stem|stimm/i.test(input.read.name);
+  !voiceWord.test(input.read.name);
 
 /** A cast or a choir of so many has no one lead. */
 const mostSingers = 6;

@@ -24,6 +24,9 @@ export function tidy(text: string): string {
   return text.replace(invisible, '').replace(/\s+/g, ' ').trim();
 }
 
+/** Texts one behind the other with commas between, those that are empty left out. */
+export const listed = (...texts: readonly string[]): string => texts.filter((text) => text !== '').join(', ');
+
 /** Text for comparison: lower case, no accents, plain dashes and apostrophes, single spaces. */
 export function fold(text: string): string {
   // Most text of most riders is plain: it needs none of what follows.

@@ -13,6 +13,7 @@ export const counted =
 
 /** More words are no plain sentence on devices. */
 export const mostWords = 26;
+
 /** "Floor monitors" over the mixes tells what they are; "Monitors" may be anything. */
 export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
   const tokens = tokenize(text);
@@ -28,18 +29,19 @@ export function namesSpecialDevice(text: string, { tongue }: Walk): boolean {
 const anyDevice =
   /^(?:(?:stage |mon(?:itor)? )?(?:monitors?|monitores?|monitore|monitoren|mons?|monis?|foldback|retours?|retornos?|box(?:en)?)|retours? de scene|side|sides|st|ears?|municao|monicao|monicoes)$/;
 
-/** "Transmitters are ours", "stereo", "all mono": no device by name, but something of it. */
-export function tellsOfDevice(text: string, walk: Walk): boolean {
-  const hits = findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).filter(
-    (hit) => hit.certainty === 1,
-  );
-  return hits.some((hit) => ['format', 'owner', 'link'].includes(hit.senses[0]?.subject ?? ''));
-}
+type Subject = 'device' | 'elsewhere' | 'format' | 'owner' | 'link';
 
-export const tellsOfOwner = (text: string, walk: Walk) =>
+/** True where a text has a word for one of these, and no misspelt one. */
+export const saysOf = (text: string, subjects: readonly Subject[], walk: Walk) =>
   findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) => hit.certainty === 1 && hit.senses[0]?.subject === 'owner',
+    ({ certainty, senses }) => certainty === 1 && subjects.some((it) => it === senses[0]?.subject),
   );
+
+/** A device by its name, or that somebody is heard through another desk. */
+export const namesDevice = (text: string, walk: Walk) => saysOf(text, ['device', 'elsewhere'], walk);
+
+/** "Transmitters are ours", "stereo", "all mono": no device by name, but something of it. */
+export const tellsOfDevice = (text: string, walk: Walk) => saysOf(text, ['format', 'owner', 'link'], walk);
 
 /** The clauses of a text, where several of them name a device of a kind of its own. */
 export function kindsByClause(text: string, walk: Walk): string[] {
@@ -84,12 +86,6 @@ export function sourcesIn(text: string, walk: Walk): number {
       !devices.some((device) => device.from <= hit.from && hit.to <= device.to),
   ).length;
 }
-
-export const namesDevice = (text: string, walk: Walk) =>
-  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) =>
-      hit.certainty === 1 && (hit.senses[0]?.subject === 'device' || hit.senses[0]?.subject === 'elsewhere'),
-  );
 
 /** "No wedges please", "wedges are not needed"; "no wedges, all on in-ears" refuses one and asks for the other. */
 export function refuses(sentence: string, walk: Walk): boolean {

@@ -17,9 +17,9 @@ import {
   namesDevice,
   namesSpecialDevice,
   refuses,
+  saysOf,
   sourcesIn,
   tellsOfDevice,
-  tellsOfOwner,
 } from './device-words.ts';
 import { opensMixes } from './mix-openings.ts';
 import { leadingLabel, pieceFacts } from './mix-pieces.ts';
@@ -144,7 +144,7 @@ function readSentence(sentence: string, walk: Walk, title: string): Sentence {
   if (sourcesIn(before, walk) > 0) return { says: 'other' };
   // "All from the house please": among the mixes it says whose they are.
   const isOfAll = (text: string) =>
-    (title !== '' || walk.section === 'mixes') && everybody.test(fold(text)) && tellsOfOwner(text, walk);
+    (title !== '' || walk.section === 'mixes') && everybody.test(fold(text)) && saysOf(text, ['owner'], walk);
   if (!namesDevice(before, walk)) {
     if (!except && isOfAll(before)) return { says: 'device' };
     if (except || pieceFacts(before, walk).sameAs) return { says: 'other' };

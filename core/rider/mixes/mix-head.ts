@@ -1,5 +1,5 @@
 import { findHits, lookUp } from '../language/lexicon.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import { headWords, mixWords, sharingWords, titleLexicon, verbWords } from '../language/vocabulary.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { isListenerFor, isOneMix, splitAtDevice, withoutArticles } from './mix-heads.ts';
@@ -105,12 +105,13 @@ function addPiece(head: MixHead, piece: Piece, walk: Walk): boolean {
   // What is wished is no part of a head, but for a device.
   if (joint === 'wishes' && !isWhollyTold(text, walk)) return false;
   if (fillers.test(text) || isOneMix.test(text)) return true;
-  if (isWhollyTold(text, walk) || (inBrackets && isDevice(text, walk))) head.device = join(head.device, text);
-  else if (isPlace(text, walk)) head.place = join(head.place, text);
+  if (isWhollyTold(text, walk) || (inBrackets && isDevice(text, walk)))
+    head.device = listed(head.device, text);
+  else if (isPlace(text, walk)) head.place = listed(head.place, text);
   else if (head.listener !== '' && (inBrackets || joint === 'on' || joint === 'verb') && isRole(text, walk))
-    head.role = join(head.role, text);
+    head.role = listed(head.role, text);
   else if (inBrackets && head.listener !== '' && !isPerson(text, walk, true))
-    head.role = join(head.role, text);
+    head.role = listed(head.role, text);
   else if (joint === 'for' && head.device !== '' && !isListenerFor(text, piece.article, walk)) return true;
   else return addListener(head, piece, walk);
   return true;
@@ -120,7 +121,7 @@ function addListener(head: MixHead, { text, joint, inBrackets }: Piece, walk: Wa
   const split = splitAtDevice(text, walk);
   if (split) {
     if (head.listener !== '') return false;
-    head.device = join(head.device, split.device);
+    head.device = listed(head.device, split.device);
     head.listener = split.listener;
     head.isPerson = true;
     return true;
@@ -129,8 +130,8 @@ function addListener(head: MixHead, { text, joint, inBrackets }: Piece, walk: Wa
   const isSomebody = lookUp(titleLexicon, who, walk.tongue.spoken) === null;
   if (isSomebody && isPerson(who, walk, true)) {
     if (head.listener !== '' && head.isPerson && (inBrackets || joint !== null)) return false;
-    if (head.listener !== '' && !head.isPerson) head.role = join(head.role, head.listener);
-    head.listener = head.isPerson ? join(head.listener, who) : who;
+    if (head.listener !== '' && !head.isPerson) head.role = listed(head.role, head.listener);
+    head.listener = head.isPerson ? listed(head.listener, who) : who;
     head.isPerson = true;
     return true;
   }
@@ -147,5 +148,3 @@ function withoutDative(text: string, walk: Walk): string {
     /^(?:to|a|à|al|alla|all['’]|au|aux|ao|aos|às?|aan|o|os|as)\s+(\S.*)$/iu.exec(text) ?? [];
   return who !== '' && (isPerson(who, walk, true) || isRole(who, walk)) ? who : text;
 }
-
-const join = (before: string, more: string) => (before === '' ? more : `${before}, ${more}`);

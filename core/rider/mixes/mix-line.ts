@@ -1,7 +1,7 @@
 import { withoutMixBullet } from '../language/bullets.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
 import { letterNumber, numberedText } from '../language/numbers.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import {
   mixWords,
   playerWords,
@@ -88,9 +88,9 @@ export function readMixCell(text: string, walk: Walk): MixLine {
   const [first, ...behind] = fragmentsOf(text);
   const cell = { ...line, listener: first?.text ?? '' };
   for (const { text: more } of behind) {
-    if (isWhollyTold(more, walk) || isDevice(more, walk)) cell.device = join(cell.device, more);
-    else if (isPlace(more, walk)) cell.place = join(cell.place, more);
-    else cell.role = join(cell.role, more);
+    if (isWhollyTold(more, walk) || isDevice(more, walk)) cell.device = listed(cell.device, more);
+    else if (isPlace(more, walk)) cell.place = listed(cell.place, more);
+    else cell.role = listed(cell.role, more);
   }
   return cell;
 }
@@ -175,7 +175,10 @@ function takeFragment(fragment: Fragment, behind: readonly Fragment[], line: Mix
   // "Two wedges for the horns": told in a sentence's order.
   const head = readHead(fragment.text, walk);
   if (!head || head.listener === '' || (head.device + head.place === '' && !head.isPerson)) return 0;
-  Object.assign(line, head, { device: join(line.device, head.device), place: join(line.place, head.place) });
+  Object.assign(line, head, {
+    device: listed(line.device, head.device),
+    place: listed(line.place, head.place),
+  });
   return fragment.text.length;
 }
 
@@ -183,8 +186,8 @@ function takeWhole(fragment: Fragment, behind: readonly Fragment[], line: MixLin
   const { text, inBrackets } = fragment;
   // "(Own radio system)": in brackets an unknown word is no name.
   if (isWhollyTold(text, walk) || (inBrackets && line.listener !== '' && isDevice(text, walk)))
-    line.device = join(line.device, text);
-  else if (isPlace(text, walk)) line.place = join(line.place, text);
+    line.device = listed(line.device, text);
+  else if (isPlace(text, walk)) line.place = listed(line.place, text);
   else if (line.listener === '') return takeListener(fragment, behind, line, walk);
   else if (inBrackets && namesPlayer(text, line, walk)) {
     // "Singer (Anna)": the name in brackets is who listens, the word before it what they play.
@@ -193,14 +196,12 @@ function takeWhole(fragment: Fragment, behind: readonly Fragment[], line: MixLin
     // "Drums - Dora - in-ears"
     Object.assign(line, { role: line.listener, listener: text, isPerson: true });
   } else if (line.device === '' && isOneMore(text, line, behind, walk)) line.listener += `, ${text}`;
-  else if (inBrackets && !saysWish(text, walk)) line.role = join(line.role, text);
+  else if (inBrackets && !saysWish(text, walk)) line.role = listed(line.role, text);
   else if (isRole(text, walk) && (inBrackets || (line.device === '' && tellsDevice(behind, walk))))
     takeRole(text, inBrackets, line);
   else return false;
   return true;
 }
-
-const join = (...texts: string[]) => texts.filter((text) => text !== '').join(', ');
 
 /** "Anna", "drummer", "Anna & Ben"; "Drums" where no list of sources goes on behind it. */
 function takeListener(fragment: Fragment, behind: readonly Fragment[], line: MixLine, walk: Walk): boolean {
@@ -254,7 +255,7 @@ const tells = ({ text }: Fragment, walk: Walk) =>
 /** "Anna (drums)" plays them, "Dora, Drums, in-ears" stands there. */
 function takeRole(text: string, inBrackets: boolean, line: MixLine): void {
   if (!inBrackets && line.place === '' && line.isPerson) line.place = text;
-  else line.role = join(line.role, text);
+  else line.role = listed(line.role, text);
 }
 
 /**

@@ -1,13 +1,14 @@
 import { withoutMixBullet } from '../language/bullets.ts';
 import { findHits, lookUp } from '../language/lexicon.ts';
-import { tokenize } from '../language/text.ts';
-import { mixWords, titleLexicon, wishWords } from '../language/vocabulary.ts';
+import { listed, tokenize } from '../language/text.ts';
+import { titleLexicon, wishWords } from '../language/vocabulary.ts';
 import { asideOf } from '../page/asides.ts';
 import { type FoundMix, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
 import { takeCountedDevices } from './counted-devices.ts';
+import { saysOf } from './device-words.ts';
 import type { MixHead } from './mix-head.ts';
 import { namesListener } from './mix-heads.ts';
 import { type MixLine, readMixLine } from './mix-line.ts';
@@ -149,14 +150,9 @@ function namesOther(text: string, walk: Walk): boolean {
     head !== '' &&
     !(saysHowMuch(behind, walk) && pieceFacts(head, walk).targets > 0) &&
     readMixLine(head, walk)?.listener !== head &&
-    (namesListener(head, walk) || splitsDevice(head, walk))
+    (namesListener(head, walk) || saysOf(head, ['device'], walk))
   );
 }
-
-const splitsDevice = (text: string, walk: Walk) =>
-  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) => hit.certainty === 1 && hit.senses[0]?.subject === 'device',
-  );
 
 /** A word that is only nearly one for a source ("Bises") makes no wish. */
 const isSurelyWish = (text: string, walk: Walk) =>
@@ -207,7 +203,7 @@ export function foundOf(told: Omit<MixHead, 'isPerson'> & { wish: string }, walk
   const wish = wishPieces(told.wish, walk);
   return {
     listenerText: told.listener,
-    deviceText: [told.device, wish.deviceText].filter((text) => text !== '').join(', '),
+    deviceText: listed(told.device, wish.deviceText),
     place: told.place || wish.place,
     wishTexts: wish.wishTexts,
     exclusionTexts: wish.exclusionTexts,
@@ -226,7 +222,7 @@ function fill(mix: FoundMix, told: Partial<MixLine>, walk: Walk): void {
   const { listener = '', role = '', device = '', place = '', wish = '' } = told;
   const pieces = wishPieces(wish, walk);
   mix.listenerText ||= listener;
-  mix.deviceText = [mix.deviceText, device, pieces.deviceText].filter((text) => text !== '').join(', ');
+  mix.deviceText = listed(mix.deviceText, device, pieces.deviceText);
   mix.place ||= place || pieces.place;
   mix.wishTexts.push(...pieces.wishTexts);
   mix.notes.push(...[role, ...pieces.notes].filter((text) => text !== ''));

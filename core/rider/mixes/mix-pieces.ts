@@ -4,7 +4,7 @@ import { withoutBullet } from '../language/bullets.ts';
 import { withDigits } from '../language/count-words.ts';
 import { findHits, type Hit, lookUp } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
-import { fold, hasWordOf, type Token, tidy, tokenize } from '../language/text.ts';
+import { fold, hasWordOf, listed, type Token, tidy, tokenize } from '../language/text.ts';
 import {
   amountWords,
   labelWords,
@@ -219,11 +219,11 @@ export function readMixPieces(text: string, walk: Walk, knowsListener = false): 
       hasListener = true;
       return;
     }
-    const listed = !hasListener && !afterColon ? leadingListener(piece, walk) : null;
-    if (listed) {
-      pieces.listenerText = listed.name;
+    const named = !hasListener && !afterColon ? leadingListener(piece, walk) : null;
+    if (named) {
+      pieces.listenerText = named.name;
       hasListener = true;
-      takePiece(listed.rest, pieces, walk, false);
+      takePiece(named.rest, pieces, walk, false);
       return;
     }
     if (bracketed && isPlayerInBrackets(piece, pieces.listenerText, facts, walk)) {
@@ -264,9 +264,9 @@ function takeTail(tail: string, pieces: MixPieces, walk: Walk): void {
   const on = withWishes.exec(tail);
   const article = /^(?:an?|eine?n?|une?|una?|uno|een|uma?)\s+/i;
   if (on?.[1] && on[2] && isDevice(on[1].replace(article, ''), walk)) {
-    pieces.deviceText = join(pieces.deviceText, on[1]);
+    pieces.deviceText = listed(pieces.deviceText, on[1]);
     pieces.wishTexts.push(on[2]);
-  } else if (isWhollyDevice(tail, walk)) pieces.deviceText = join(pieces.deviceText, tail);
+  } else if (isWhollyDevice(tail, walk)) pieces.deviceText = listed(pieces.deviceText, tail);
   else pieces.wishTexts.push(tail);
 }
 
@@ -284,12 +284,12 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
   const facts = pieceFacts(piece, walk);
   const on = withWishes.exec(piece);
   if (on?.[1] && on[2] && isWhollyDevice(on[1], walk) && pieceFacts(on[2], walk).targets > 0) {
-    pieces.deviceText = join(pieces.deviceText, on[1]);
+    pieces.deviceText = listed(pieces.deviceText, on[1]);
     pieces.wishTexts.push(on[2]);
     return;
   }
   if (isWhollyDevice(piece, walk)) {
-    pieces.deviceText = join(pieces.deviceText, piece);
+    pieces.deviceText = listed(pieces.deviceText, piece);
     return;
   }
   if (isWish(facts, piece) && !(facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self)) {
@@ -299,10 +299,10 @@ function takePiece(piece: string, pieces: MixPieces, walk: Walk, afterColon: boo
   const [first = '', ...others] = piece.split(/\s*[,;]\s*/);
   const behind = others.join(', ');
   if (facts.device && isDevice(first, walk) && pieceFacts(behind, walk).targets > 0) {
-    pieces.deviceText = join(pieces.deviceText, first);
+    pieces.deviceText = listed(pieces.deviceText, first);
     takePiece(behind, pieces, walk, true);
-  } else if (facts.device) pieces.deviceText = join(pieces.deviceText, piece);
-  else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = join(pieces.place, piece);
+  } else if (facts.device) pieces.deviceText = listed(pieces.deviceText, piece);
+  else if (isAllIn(positionWords, piece, walk.tongue)) pieces.place = listed(pieces.place, piece);
   else if (facts.targets > 0 || afterColon) takeWishPiece(piece, pieces, walk);
   else if (/,/.test(piece)) for (const part of piece.split(',')) takePiece(tidy(part), pieces, walk, false);
   else if (piece !== '') pieces.notes.push(piece);
@@ -329,14 +329,12 @@ function takeWishPiece(piece: string, pieces: MixPieces, walk: Walk): void {
       isWhollyDevice(part, walk) ||
       (facts.device && facts.targets === 0 && facts.amounts === 0 && !facts.self);
     if (!isDevicePart) break;
-    pieces.deviceText = join(pieces.deviceText, part);
+    pieces.deviceText = listed(pieces.deviceText, part);
     rest = behind;
   }
-  if (isWhollyDevice(rest, walk)) pieces.deviceText = join(pieces.deviceText, rest);
+  if (isWhollyDevice(rest, walk)) pieces.deviceText = listed(pieces.deviceText, rest);
   else pieces.wishTexts.push(rest);
 }
-
-const join = (before: string, more: string) => (before === '' ? more : `${before}, ${more}`);
 
 type Piece = { text: string; bracketed: boolean; afterColon: boolean };
 
@@ -441,7 +439,7 @@ function leadingListener(piece: string, walk: Walk): { name: string; rest: strin
 }
 
 /** "Anna doesn't want any keys", "Anna ne veut pas de claviers". */
-const negation =
+export const negation =
   /[\s,:]+(?:(?:does|do|would|will|did)(?:n['’]?t| not)|never|nicht|ne|n['’]|pas|plus|non|no|niet|geen|sin|n[aã]o|nunca)$/iu;
 
 /** "Anna (vox) needs lots of herself": the words before and behind the verb. */

@@ -2,7 +2,7 @@ import { isAllIn } from '../inputs/details.ts';
 import { findHits } from '../language/lexicon.ts';
 import { channelNumbers, numberedText } from '../language/numbers.ts';
 import { readSourceName } from '../language/source-name.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import { mixWords, positionWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, mostMixes, note } from '../page/draft.ts';
 import { type Line, saysNothing } from '../page/lines.ts';
@@ -85,15 +85,13 @@ export function labelOf(
         ? tidy(`${label.label} ${device}`)
         : (label?.label ?? (all.length > 0 ? `Mix ${all.join('/')}` : pieces.listenerText || device)),
     // What is said of the mix counts before what its label is called.
-    deviceText: [
+    deviceText: listed(
       pieces.deviceText,
       label && /iem|ear|wedge|floor|fill|spia|ohr|casque|cuffi|oort|fone/i.test(label.label)
         ? label.label.replace(/[\d/+#]+/g, ' ')
         : '',
       all.length === 2 ? 'stereo' : '',
-    ]
-      .filter((text) => text !== '')
-      .join(', '),
+    ),
   };
 }
 
@@ -113,12 +111,12 @@ function piecesOfCells(cells: readonly string[], walk: Walk): MixPieces {
     const facts = pieceFacts(text, walk);
     if (cells.length === 1 && /^[^:,;]{2,40}[:,]\s/.test(text)) return plainPieces(readMixPieces(text, walk));
     if (isWish(facts, text) && !facts.device) pieces.wishTexts.push(text);
-    else if (facts.device) pieces.deviceText = pieces.deviceText ? `${pieces.deviceText}, ${text}` : text;
+    else if (facts.device) pieces.deviceText = listed(pieces.deviceText, text);
     else if (isAllIn(positionWords, text, walk.tongue)) pieces.place = text;
     else if (pieces.listenerText === '' && facts.words <= 6) {
       const inner = readMixPieces(text, walk);
       pieces.listenerText = inner.listenerText || text;
-      pieces.deviceText = [pieces.deviceText, inner.deviceText].filter((it) => it !== '').join(', ');
+      pieces.deviceText = listed(pieces.deviceText, inner.deviceText);
       pieces.notes.push(...inner.notes);
       pieces.wishTexts.push(...inner.wishTexts);
     } else if (facts.targets > 0) pieces.wishTexts.push(text);

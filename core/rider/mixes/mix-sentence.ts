@@ -1,11 +1,12 @@
 import { findHits, lookUp } from '../language/lexicon.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import { headWords, mixWords, openerWords, verbWords, wishWords } from '../language/vocabulary.ts';
 import { titleOf } from '../page/titles.ts';
 import type { Walk } from '../page/walk-state.ts';
+import { saysOf } from './device-words.ts';
 import { type MixHead, readHead } from './mix-head.ts';
 import { countedLabel } from './mix-line.ts';
-import { isWhollyDevice, pieceFacts } from './mix-pieces.ts';
+import { isWhollyDevice, negation, pieceFacts } from './mix-pieces.ts';
 
 /** A mix told in a sentence. */
 export type MixSentence = MixHead & {
@@ -75,10 +76,6 @@ function atMark(text: string, walk: Walk): Told | null {
   }
   return null;
 }
-
-/** "Anna doesn't want any keys", "Anna ne veut pas de claviers". */
-const negation =
-  /[\s,:]+(?:(?:does|do|would|will|did)(?:n['’]?t| not)|never|nicht|ne|n['’]|pas|plus|non|no|niet|geen|sin|n[aã]o|nunca)$/iu;
 
 /** "Anna solo necesita", "Anna also needs": of these words only those for an amount belong to the wishes. */
 const adverb =
@@ -197,8 +194,8 @@ function withDevice(head: MixHead, text: string, walk: Walk): Omit<Told, 'by'> {
   for (;;) {
     const before = leadingHow(told.wish, walk);
     if (!before) return told;
-    told.device = join(told.device, before.device);
-    told.place = join(told.place, before.place);
+    told.device = listed(told.device, before.device);
+    told.place = listed(told.place, before.place);
     told.wish = before.rest;
   }
 }
@@ -226,8 +223,6 @@ function leadingHow(text: string, walk: Walk): { device: string; place: string; 
 const isOwner = (word: string, walk: Walk) =>
   lookUp(mixWords, word, walk.tongue.spoken)?.some(({ subject }) => subject === 'owner') === true;
 
-const join = (before: string, more: string) => [before, more].filter((it) => it !== '').join(', ');
-
 /** "With lots of keys", "and needs keys": the wishes themselves. */
 function withoutLeadIn(text: string, walk: Walk): string {
   const tokens = tokenize(text);
@@ -254,10 +249,7 @@ function deviceBehind(text: string, walk: Walk): { wish: string; device: string 
   );
   if (!joint) return null;
   const device = plain.slice(tokens[joint.to]?.start ?? plain.length);
-  const namesDevice = findHits(mixWords, tokenize(device), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) => hit.certainty === 1 && hit.senses[0]?.subject === 'device',
-  );
-  const head = namesDevice ? readHead(device, walk) : null;
+  const head = saysOf(device, ['device'], walk) ? readHead(device, walk) : null;
   if (!head || head.device === '' || head.listener !== '' || !isWhollyDevice(head.device, walk)) return null;
   return { wish: tidy(plain.slice(0, tokens[joint.from]?.start)), device: head.device };
 }

@@ -1,7 +1,7 @@
 import { isAllIn } from '../inputs/details.ts';
 import { findHits } from '../language/lexicon.ts';
 import { channelNumbers, letterNumber, numberedText } from '../language/numbers.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import { mixWords, wishWords } from '../language/vocabulary.ts';
 import { type FoundMix, type MatrixCell, note } from '../page/draft.ts';
 import { type Block, cellsByRole } from '../page/headers.ts';
@@ -93,7 +93,7 @@ function mixOfRow(row: Row, walk: Walk): Partial<FoundMix> {
         ? tidy(`${row.label} ${get('performer')}`)
         : row.label,
     listenerText: who.listener,
-    deviceText: device.filter((text) => text !== '').join(', '),
+    deviceText: listed(...device),
     place: who.place,
     wishTexts: said([wishText, notes.wishes]),
     exclusionTexts: said([get('exclusions')]),

@@ -1,6 +1,6 @@
 import { findHits } from '../language/lexicon.ts';
 import { readSourceName } from '../language/source-name.ts';
-import { tidy, tokenize } from '../language/text.ts';
+import { listed, tidy, tokenize } from '../language/text.ts';
 import { wishWords } from '../language/vocabulary.ts';
 import { type FoundMix, foundMix, isFull, type MatrixCell, mostMixes, note } from '../page/draft.ts';
 import type { Line } from '../page/lines.ts';
@@ -107,7 +107,7 @@ function push(walk: Walk, line: Line, { part, text, devices, place, matrix, extr
       number: label?.numbers[0] ?? null,
       label: label?.label ?? tidy(text),
       listenerText: told.listener || (label ? '' : told.device === '' ? tidy(text) : ''),
-      deviceText: [...devices, told.device].filter((it) => it !== '').join(', '),
+      deviceText: listed(...devices, told.device),
       place: place || told.place,
       notes: told.role === '' ? [] : [told.role],
       matrix,

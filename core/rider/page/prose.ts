@@ -6,6 +6,7 @@ import { readSourceName } from '../language/source-name.ts';
 import { hasWordOf, tidy, tokenize } from '../language/text.ts';
 import { doubtWords, mixWords, positionWords, verbWords } from '../language/vocabulary.ts';
 import { takeCountedDevices } from '../mixes/counted-devices.ts';
+import { namesDevice } from '../mixes/device-words.ts';
 import { takeGeneralDevice } from '../mixes/general-devices.ts';
 import { takeContinued } from '../mixes/mix-continued.ts';
 import { namesListener } from '../mixes/mix-heads.ts';
@@ -131,11 +132,6 @@ function tellsMix(told: MixSentence, walk: Walk): boolean {
 const tellsPlaces = (text: string, walk: Walk) =>
   findHits(positionWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).length > 1 &&
   pieceFacts(text, walk).amounts === 0;
-
-const namesDevice = (text: string, walk: Walk) =>
-  findHits(mixWords, tokenize(text), walk.tongue.spoken, walk.tongue.names).some(
-    (hit) => hit.certainty === 1 && /^(?:device|elsewhere)$/.test(hit.senses[0]?.subject ?? ''),
-  );
 
 function pushSentence(walk: Walk, line: Line, told: MixSentence): void {
   const pieces = foundOf(saysWish(told.wish, walk) ? told : { ...told, wish: '' }, walk);

@@ -3,6 +3,7 @@ import { squash, tidy } from '../language/text.ts';
 import type { WorkMix } from '../mixes/build-mixes.ts';
 import type { Work } from '../page/work.ts';
 import type { ReadWish } from '../reading.ts';
+import { keysOf } from './wish-item.ts';
 import { isCalledWhole } from './wish-names.ts';
 import { targetsOf } from './wish-target.ts';
 
@@ -54,10 +55,10 @@ function beginningOfName(work: Work, heading: string): ReadWish['target'] | null
   const inputs = work.inputs.filter(
     ({ read }) => key.length > 2 && squash(read.name.split(' ')[0] ?? '') === key,
   );
-  return inputs.length === 0 ? null : { of: 'inputs', inputKeys: inputs.map(({ read }) => read.key) };
+  return inputs.length === 0 ? null : keysOf(inputs);
 }
 
 function targetsByNumber(work: Work, numbers: readonly number[]): ReadWish['target'] | null {
   const inputs = work.inputs.filter((input) => numbers.includes(input.read.channel));
-  return inputs.length === 0 ? null : { of: 'inputs', inputKeys: inputs.map((input) => input.read.key) };
+  return inputs.length === 0 ? null : keysOf(inputs);
 }
